@@ -1,0 +1,45 @@
+package org.borewright.catalog;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
+
+/**
+ * An amount of money in whole minor units of its currency (ISO 4217).
+ *
+ * @param amount with the currency's own number of decimals
+ * @param currency never a fund or metal without minor units
+ */
+public record Money(BigDecimal amount, Currency currency) {
+
+    /** @throws IllegalArgumentException if the amount has more decimals than the currency has */
+    public Money {
+        int digits = currency.getDefaultFractionDigits();
+        if (digits < 0) {
+            throw new IllegalArgumentException("%s has no minor unit".formatted(currency));
+        }
+        if (amount.stripTrailingZeros().scale() > digits) {
+            throw new IllegalArgumentException(
+                    "%s has more than the %d decimals of %s".formatted(amount.toPlainString(), digits, currency));
+        }
+        amount = amount.setScale(digits, RoundingMode.UNNECESSARY);
+    }
+
+    /** Nothing, in a currency. */
+    public static Money zero(Currency currency) {
+        return new Money(BigDecimal.ZERO, currency);
+    }
+
+    /** The sum. @throws IllegalArgumentException if the currencies differ */
+    public Money plus(Money other) {
+        if (!currency.equals(other.currency)) {
+            throw new IllegalArgumentException("%s and %s cannot be added".formatted(currency, other.currency));
+        }
+        return new Money(amount.add(other.amount), currency);
+    }
+
+    /** So many times the amount; exact. */
+    public Money times(int count) {
+        return new Money(amount.multiply(BigDecimal.valueOf(count)), currency);
+    }
+}

@@ -1,0 +1,22 @@
+package org.borewright.catalog;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Prices and stock at one moment: apart from what fits, for these change daily and that does not.
+ *
+ * @param byNumber every number that has a price
+ */
+public record Offers(Map<PartNumber, Offer> byNumber) {
+
+    /** Copies the map. */
+    public Offers {
+        byNumber = Map.copyOf(byNumber);
+    }
+
+    /** The offer for a number; empty when it is not sold by itself. */
+    public Optional<Offer> of(PartNumber number) {
+        return Optional.ofNullable(byNumber.get(number));
+    }
+}

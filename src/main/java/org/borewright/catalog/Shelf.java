@@ -1,0 +1,42 @@
+package org.borewright.catalog;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything of one engine at one catalogue revision that says what fits: immutable, shared by all who ask.
+ *
+ * @param revision of the catalogue
+ * @param engine the engine
+ * @param sizes rising, standard first
+ * @param parts made for it
+ * @param fasteners in the order they are tightened
+ * @param operations of the shop, in the order they are done
+ * @param boxes that hold any of the parts, a loose part apart
+ * @param withdrawals of numbers among parts and boxes
+ */
+public record Shelf(
+        Revision revision,
+        Engine engine,
+        List<Size> sizes,
+        Parts parts,
+        List<Fastener> fasteners,
+        List<ShopOperation> operations,
+        List<Box> boxes,
+        Map<PartNumber, Withdrawal> withdrawals) {
+
+    /** Copies the lists; sizes are sorted. */
+    public Shelf {
+        sizes = sizes.stream().sorted().toList();
+        fasteners = List.copyOf(fasteners);
+        operations = List.copyOf(operations);
+        boxes = List.copyOf(boxes);
+        withdrawals = Map.copyOf(withdrawals);
+    }
+
+    /** The size of a label; empty when the engine has none such. */
+    public Optional<Size> size(String label) {
+        return sizes.stream().filter(size -> size.label().equals(label)).findFirst();
+    }
+}

@@ -1,0 +1,53 @@
+package org.borewright.fit;
+
+import java.util.Optional;
+import org.borewright.measure.Length;
+
+/**
+ * The diameter at which a worn hole comes out clean, at its best and at its worst. The bar is centred on the original axis, so the
+ * wall that wore furthest decides. Source: geometry; centring error and hone figures are common practice.
+ *
+ * @param worst all wear on one wall, defects at the worst place, or the probed wall; empty when that cannot be known
+ * @param best wear shared evenly; empty when nothing was measured
+ * @param guard what the worst must be cleared by: twice the uncertainty of a diameter, for it counts the reading twice
+ * @param uncertainty of a single diameter, the guard of the best
+ */
+public record CleanUp(Optional<Length> worst, Optional<Length> best, Length guard, Length uncertainty) {
+
+    /** Nothing measured: nothing is certain and nothing is excluded. */
+    public static final CleanUp UNKNOWN = new CleanUp(Optional.empty(), Optional.empty(), Length.ZERO, Length.ZERO);
+
+    /** All wear on one wall of one place: 2·D − D0 + 2e + 2d. */
+    public static Length worstAt(Length diameter, Length whenNew, Length centringError, Length defect) {
+        return diameter.doubled().minus(whenNew).plus(centringError.doubled()).plus(defect.doubled());
+    }
+
+    /** Wear shared evenly at one place: D + 2d. */
+    public static Length bestAt(Length diameter, Length defect) {
+        return diameter.plus(defect.doubled());
+    }
+
+    /** The wall probed: 2r, and 2e more where the radius was not taken from the bar's own axis. */
+    public static Length probed(Length radius, Length centringError, boolean fromBarAxis) {
+        return radius.plus(fromBarAxis ? Length.ZERO : centringError).doubled();
+    }
+
+    /** Whether a hole bored and honed to a finish comes out clean, leaving the hone its stock. */
+    public Certainty at(Length finish, Length honeStock) {
+        Length bar = finish.minus(honeStock);
+        if (worst.isPresent() && !bar.minus(worst.get()).isLessThan(guard)) {
+            return Certainty.CERTAIN;
+        }
+        boolean excluded = best.isPresent()
+                && bar.minus(best.get()).plus(uncertainty).isNegative();
+        return excluded ? Certainty.NO : Certainty.POSSIBLE;
+    }
+
+    /**
+     * How near the axis the farthest wall must prove to lie for a finish to be certain: (finish − hone stock − guard)/2, less the
+     * centring error, rounded down. The reading that would settle a possible size.
+     */
+    public static Length wallWithin(Length finish, Length honeStock, Length guard, Length centringError) {
+        return finish.minus(honeStock).minus(guard).halfRoundedDown().minus(centringError);
+    }
+}

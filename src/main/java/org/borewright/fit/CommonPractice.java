@@ -1,0 +1,53 @@
+package org.borewright.fit;
+
+import org.borewright.measure.Length;
+import org.borewright.measure.LengthUnit;
+
+/** Figures true of the trade without a single source: each is a default that an engine's own data override. */
+public final class CommonPractice {
+
+    private CommonPractice() {}
+
+    /** What the bar leaves for the hone, on the diameter: 0.05 mm. */
+    public static Length honeStock() {
+        return Length.ofMicrometres(50);
+    }
+
+    /** How far the bar's axis may miss the original one: 0.02 mm. */
+    public static Length centringError() {
+        return Length.ofMicrometres(20);
+    }
+
+    /** What a hone takes beyond the largest reading to leave no uncut patch, on the diameter: 0.005 mm. */
+    public static Length honeCleanUp() {
+        return Length.ofMicrometres(5);
+    }
+
+    /** How far a gasket opening stands back from the hole: 0.5 mm all round. */
+    public static Length gasketMargin() {
+        return Length.ofMicrometres(500);
+    }
+
+    /** The largest oversize for road use: 1.00 mm for engines with metric steps, 0.040 in with inch steps; inclusive. */
+    public static Length largestOversize(LengthUnit steps) {
+        return switch (steps) {
+            case MILLIMETRE -> Length.ofMicrometres(1_000);
+            case INCH -> Length.ofMicrometres(1_016);
+        };
+    }
+
+    /** Taper and out-of-round allowed in a freshly honed hole: 0.010 mm each. */
+    public static Length finishedShape() {
+        return Length.ofMicrometres(10);
+    }
+
+    /** How far below the smallest new bore a reading is still believed: 0.10 mm. */
+    public static Length believedBelow() {
+        return Length.ofMicrometres(100);
+    }
+
+    /** How far above the largest allowed finish a reading is still believed: 0.50 mm. */
+    public static Length believedAbove() {
+        return Length.ofMicrometres(500);
+    }
+}

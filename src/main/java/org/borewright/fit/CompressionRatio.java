@@ -1,0 +1,39 @@
+package org.borewright.fit;
+
+import org.borewright.fit.shape.Crown;
+import org.borewright.fit.shape.DeckShape;
+import org.borewright.fit.shape.GasketShape;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+
+/**
+ * The geometric compression ratio of one cylinder: (V_sweep + V_clear)/V_clear, with V_clear = chamber − dome + deck volume at the
+ * bore + gasket volume at its opening. Source: geometry. The highest the tolerances allow is judged.
+ */
+public final class CompressionRatio {
+
+    private CompressionRatio() {}
+
+    /** The ratio for a swept and a clearance volume. */
+    public static double of(double swept, double clear) {
+        return (swept + clear) / clear;
+    }
+
+    /** The highest ratio: lowest deck, thinnest gasket, smallest opening, at a finish. */
+    public static double highest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+        Limits height = PistonToHead.deck(deck, gasket, crown, skim);
+        double clear = deck.head().chamberVolume()
+                - crown.domeVolume()
+                + Displacement.ofOne(finish, height.least())
+                + Displacement.ofOne(gasket.opening().least(), gasket.headThickness().least());
+        return of(Displacement.ofOne(finish, deck.stroke()), clear);
+    }
+
+    /** The highest ratio against the engine's limit. */
+    public static Comparison check(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+        return Rule.COMPRESSION_RATIO.atMost(
+                "",
+                Amount.ratioRoundedUp(highest(finish, deck, gasket, crown, skim)),
+                new Amount(deck.head().ratioGreatest(), Quantity.RATIO));
+    }
+}

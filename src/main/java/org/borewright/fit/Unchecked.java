@@ -1,0 +1,19 @@
+package org.borewright.fit;
+
+/**
+ * A rule that could not be asked, and why.
+ *
+ * @param rule the rule
+ * @param place where
+ * @param outcome {@link Outcome#UNKNOWN} for a hold, {@link Outcome#NOT_CHECKED} where the rule does not apply
+ * @param reason why, in one sentence
+ */
+public record Unchecked(Rule rule, String place, Outcome outcome, String reason) implements Check {
+
+    /** @throws IllegalArgumentException if the outcome claims a result */
+    public Unchecked {
+        if (outcome != Outcome.UNKNOWN && outcome != Outcome.NOT_CHECKED) {
+            throw new IllegalArgumentException("%s has no result, not %s".formatted(rule, outcome));
+        }
+    }
+}

@@ -1,0 +1,17 @@
+package org.borewright.fit.shape;
+
+/**
+ * The least and greatest mass of a part in its tolerance.
+ *
+ * @param leastMilligrams not negative
+ * @param greatestMilligrams not less than the least
+ */
+public record MassRange(long leastMilligrams, long greatestMilligrams) {
+
+    /** @throws IllegalArgumentException unless 0 ≤ least ≤ greatest */
+    public MassRange {
+        if (leastMilligrams < 0 || leastMilligrams > greatestMilligrams) {
+            throw new IllegalArgumentException("mass %d to %d mg".formatted(leastMilligrams, greatestMilligrams));
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package org.borewright.fit.shape;
+
+import org.borewright.measure.Length;
+
+/**
+ * An ISO metric thread.
+ *
+ * @param diameter nominal diameter d
+ * @param pitch P
+ */
+public record MetricThread(Length diameter, Length pitch) {
+
+    /** @throws IllegalArgumentException if the pitch is not above zero or not below the diameter */
+    public MetricThread {
+        if (pitch.compareTo(Length.ZERO) <= 0 || !pitch.isLessThan(diameter)) {
+            throw new IllegalArgumentException("thread of %s with a pitch of %s".formatted(diameter, pitch));
+        }
+    }
+
+    /** The stress area π/4·(d − 0.9382·P)² in mm² (ISO 898-1, 9.1.6.1). */
+    public double stressArea() {
+        double inner = diameter.toMillimetres() - 0.9382 * pitch.toMillimetres();
+        return Math.PI / 4 * inner * inner;
+    }
+}

@@ -1,0 +1,39 @@
+package org.borewright.measure;
+
+/**
+ * What may be said of a value against a limit (ISO 14253-1, JCGM 106 8.3: guarded by the expanded uncertainty on both sides).
+ */
+public enum Decision {
+    /** Within the limit by at least the uncertainty. */
+    IN,
+    /** Beyond the limit by at least the uncertainty (or, between exact figures, beyond it at all). */
+    OUT,
+    /** Nearer to the limit than the uncertainty: nothing is proven. */
+    TOO_CLOSE;
+
+    /**
+     * The decision for a margin, positive inside the limit. With no uncertainty (part against part) the limit is inclusive.
+     *
+     * @param margin how far inside the limit; negative when beyond it
+     * @param uncertainty the expanded uncertainty of the value, not negative
+     */
+    public static Decision of(long margin, long uncertainty) {
+        if (margin >= uncertainty) {
+            return IN;
+        }
+        return margin <= -uncertainty ? OUT : TOO_CLOSE;
+    }
+
+    /** The worse of the two: out before too close before in. */
+    public Decision and(Decision other) {
+        return severity() >= other.severity() ? this : other;
+    }
+
+    private int severity() {
+        return switch (this) {
+            case IN -> 0;
+            case TOO_CLOSE -> 1;
+            case OUT -> 2;
+        };
+    }
+}

@@ -1,0 +1,32 @@
+package org.borewright.measure;
+
+/**
+ * The uncertainty of a diameter, as standard uncertainties in nanometres that add in squares (JCGM 100, 5.1.2).
+ *
+ * @param gauge from the gauge's calibration, U/2
+ * @param resolution from the smallest step, resolution/√12
+ * @param temperature from the temperature, D·α·u(t)
+ * @param expansion from the material, D·|t − 20|·u(α)
+ */
+public record Uncertainty(double gauge, double resolution, double temperature, double expansion) {
+
+    /** The terms for a diameter taken with a gauge in a climate, of a material. Source: JCGM 100, 4.3.7 and 5.1.2. */
+    public static Uncertainty of(Length diameter, Gauge gauge, Climate climate, Expansion material) {
+        double size = diameter.nanometres();
+        return new Uncertainty(
+                gauge.expandedUncertainty().nanometres() / 2.0,
+                gauge.resolution().nanometres() / Math.sqrt(12),
+                size * material.perKelvin() * climate.standardUncertainty(),
+                size * Math.abs(climate.temperature().kelvinsAboveReference()) * material.standardUncertainty());
+    }
+
+    /** The combined standard uncertainty in nanometres. */
+    public double combined() {
+        return Math.sqrt(gauge * gauge + resolution * resolution + temperature * temperature + expansion * expansion);
+    }
+
+    /** The expanded uncertainty U = 2u, rounded up to a whole nanometre. */
+    public Length expanded() {
+        return Length.ofNanometres((long) Math.ceil(2 * combined()));
+    }
+}

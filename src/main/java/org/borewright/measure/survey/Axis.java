@@ -1,0 +1,31 @@
+package org.borewright.measure.survey;
+
+/**
+ * The direction in which a diameter was taken, as an angle from the thrust axis.
+ *
+ * @param degrees 0 is thrust (across the pin), 90 is pin (along it); 0 to 179
+ */
+public record Axis(int degrees) {
+
+    /** At right angles to the wrist pin, where the piston presses. */
+    public static final Axis THRUST = new Axis(0);
+
+    /** Parallel to the wrist pin. */
+    public static final Axis PIN = new Axis(90);
+
+    /** @throws IllegalArgumentException if outside 0 to 179 degrees */
+    public Axis {
+        if (degrees < 0 || degrees > 179) {
+            throw new IllegalArgumentException("axis %d° is outside 0 to 179°".formatted(degrees));
+        }
+    }
+
+    /** {@code thrust}, {@code pin}, or the angle. */
+    public String label() {
+        return switch (degrees) {
+            case 0 -> "thrust";
+            case 90 -> "pin";
+            default -> degrees + "°";
+        };
+    }
+}

@@ -1,0 +1,61 @@
+package org.borewright.measure.survey;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.borewright.measure.Length;
+
+/**
+ * Diameters of one hole at several depths along several axes. A cell that could not be measured (over a port) is empty.
+ *
+ * @param depths from the deck, rising; at least one
+ * @param axes in the order of the columns; at least one, all different
+ * @param rows one row per depth, one cell per axis; at least one cell in all holds a reading
+ */
+public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Length>>> rows) implements Survey {
+
+    /** @throws IllegalArgumentException if the rows do not match depths and axes, depths do not rise, or no cell was read */
+    public Grid {
+        depths = List.copyOf(depths);
+        axes = List.copyOf(axes);
+        rows = rows.stream().map(List::copyOf).toList();
+        int columns = axes.size();
+        if (rows.size() != depths.size() || rows.stream().anyMatch(row -> row.size() != columns)) {
+            throw new IllegalArgumentException("the rows do not match the depths and axes");
+        }
+        if (axes.stream().distinct().count() != columns) {
+            throw new IllegalArgumentException("an axis is named twice");
+        }
+        for (int i = 1; i < depths.size(); i++) {
+            if (!depths.get(i - 1).isLessThan(depths.get(i))) {
+                throw new IllegalArgumentException("depth %s does not lie below the one before".formatted(depths.get(i)));
+            }
+        }
+        if (rows.stream().flatMap(List::stream).allMatch(Optional::isEmpty)) {
+            throw new IllegalArgumentException("no cell holds a reading");
+        }
+    }
+
+    @Override
+    public Stream<Length> readings() {
+        return rows.stream().flatMap(List::stream).flatMap(Optional::stream);
+    }
+
+    /**
+     * The largest diameter the hole can have at a depth: of the readings at the nearest measured depth above and below it, so
+     * that a defect between two rows is never judged on the smaller one.
+     */
+    @Override
+    public Optional<Length> largestNear(Length depth) {
+        int below = 0;
+        while (below < depths.size() && depths.get(below).isLessThan(depth)) {
+            below++;
+        }
+        boolean onARow = below < depths.size() && depths.get(below).equals(depth);
+        int first = onARow ? below : Math.max(below - 1, 0);
+        int last = Math.min(below, depths.size() - 1);
+        Optional<Length> near =
+                rows.subList(first, last + 1).stream().flatMap(List::stream).flatMap(Optional::stream).max(Length::compareTo);
+        return near.or(this::largest);
+    }
+}

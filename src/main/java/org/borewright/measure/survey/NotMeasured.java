@@ -1,0 +1,13 @@
+package org.borewright.measure.survey;
+
+import java.util.stream.Stream;
+import org.borewright.measure.Length;
+
+/** Nothing measured: at most a stamp on the crown is known. */
+public record NotMeasured() implements Survey {
+
+    @Override
+    public Stream<Length> readings() {
+        return Stream.empty();
+    }
+}

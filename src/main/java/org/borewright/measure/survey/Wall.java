@@ -1,0 +1,35 @@
+package org.borewright.measure.survey;
+
+import java.util.Optional;
+import org.borewright.measure.Length;
+
+/**
+ * What is known of the wall of one hole beyond its diameters, at 20 °C.
+ *
+ * @param lastFinish the finished size on record from the last visit
+ * @param unworn a diameter read where no ring runs
+ * @param reach how far the worn wall stands off the original axis, probed
+ * @param sleeveOutside the outside diameter of a sleeve fitted since
+ * @param least the least thickness of the wall around the hole as it is now
+ * @param sleevedBefore whether a sleeve was fitted since the engine was made
+ */
+public record Wall(
+        Optional<Length> lastFinish,
+        Optional<Length> unworn,
+        Optional<Reach> reach,
+        Optional<Length> sleeveOutside,
+        Optional<Length> least,
+        boolean sleevedBefore) {
+
+    /** Nothing known. */
+    public static final Wall UNKNOWN = new Wall(
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
+
+    /**
+     * A probed radius.
+     *
+     * @param radius from the axis to the farthest worn wall
+     * @param fromBarAxis whether it was taken from the axis the bar itself will turn on, so that no centring error is added
+     */
+    public record Reach(Length radius, boolean fromBarAxis) {}
+}
