@@ -1,5 +1,6 @@
 package org.borewright.catalog;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -40,7 +41,7 @@ public record Box(PartNumber number, Kind kind, SortedMap<PartNumber, Integer> c
     public Box {
         contents = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(contents));
         if (contents.isEmpty() || contents.values().stream().anyMatch(count -> count < 1)) {
-            throw new IllegalArgumentException("box %s holds nothing".formatted(number));
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "box %s holds nothing", number));
         }
     }
 

@@ -12,5 +12,4 @@ import org.borewright.measure.LengthUnit;
  * @param surface what the rings run on
  * @param steps the unit its oversizes step in
  */
-public record Build(
-        Strokes strokes, Layout layout, Construction construction, BoreSurface surface, LengthUnit steps) {}
+public record Build(Strokes strokes, Layout layout, Construction construction, BoreSurface surface, LengthUnit steps) {}

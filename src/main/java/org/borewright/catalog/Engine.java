@@ -1,12 +1,13 @@
 package org.borewright.catalog;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.borewright.fit.Displacement;
 import org.borewright.fit.shape.DeckShape;
 import org.borewright.fit.shape.WallShape;
-import org.borewright.measure.Limits;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 
 /**
  * An engine that is rebuilt.
@@ -34,7 +35,7 @@ public record Engine(
     public Engine {
         cylinders = List.copyOf(cylinders);
         if (cylinders.isEmpty()) {
-            throw new IllegalArgumentException("engine %s has no cylinder".formatted(name.code()));
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "engine %s has no cylinder", name.code()));
         }
     }
 

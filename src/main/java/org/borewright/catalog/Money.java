@@ -3,6 +3,7 @@ package org.borewright.catalog;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.Locale;
 
 /**
  * An amount of money in whole minor units of its currency (ISO 4217).
@@ -16,11 +17,11 @@ public record Money(BigDecimal amount, Currency currency) {
     public Money {
         int digits = currency.getDefaultFractionDigits();
         if (digits < 0) {
-            throw new IllegalArgumentException("%s has no minor unit".formatted(currency));
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "%s has no minor unit", currency));
         }
         if (amount.stripTrailingZeros().scale() > digits) {
-            throw new IllegalArgumentException(
-                    "%s has more than the %d decimals of %s".formatted(amount.toPlainString(), digits, currency));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "%s has more than the %d decimals of %s", amount.toPlainString(), digits, currency));
         }
         amount = amount.setScale(digits, RoundingMode.UNNECESSARY);
     }
@@ -33,7 +34,8 @@ public record Money(BigDecimal amount, Currency currency) {
     /** The sum. @throws IllegalArgumentException if the currencies differ */
     public Money plus(Money other) {
         if (!currency.equals(other.currency)) {
-            throw new IllegalArgumentException("%s and %s cannot be added".formatted(currency, other.currency));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s and %s cannot be added", currency, other.currency));
         }
         return new Money(amount.add(other.amount), currency);
     }

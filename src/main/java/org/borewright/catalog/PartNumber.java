@@ -1,5 +1,6 @@
 package org.borewright.catalog;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -14,8 +15,8 @@ public record PartNumber(String text) implements Comparable<PartNumber> {
     /** @throws IllegalArgumentException if the text is not of that form */
     public PartNumber {
         if (!FORM.matcher(text).matches()) {
-            throw new IllegalArgumentException(
-                    "part number \"%s\" is not 3 to 24 capital letters, digits and hyphens".formatted(text));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "part number \"%s\" is not 3 to 24 capital letters, digits and hyphens", text));
         }
     }
 

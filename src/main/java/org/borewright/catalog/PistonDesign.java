@@ -15,7 +15,12 @@ import org.borewright.measure.Length;
  * @param wearLimit the greatest clearance in service
  */
 public record PistonDesign(
-        String code, String maker, Expansion expansion, Length gaugeHeight, Coating coating, Optional<Length> wearLimit) {
+        String code,
+        String maker,
+        Expansion expansion,
+        Length gaugeHeight,
+        Coating coating,
+        Optional<Length> wearLimit) {
 
     /** Where a piston's diameter is taken on its coating. */
     public enum Coating {

@@ -1,5 +1,6 @@
 package org.borewright.catalog;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -36,7 +37,8 @@ public record Withdrawal(PartNumber number, State state, Optional<PartNumber> re
     /** @throws IllegalArgumentException if replaced without a number, or a number without being replaced */
     public Withdrawal {
         if ((state == State.REPLACED) != replacedBy.isPresent()) {
-            throw new IllegalArgumentException("%s is %s, replaced by %s".formatted(number, state.label(), replacedBy));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s is %s, replaced by %s", number, state.label(), replacedBy));
         }
     }
 }

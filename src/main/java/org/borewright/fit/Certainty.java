@@ -22,6 +22,6 @@ public enum Certainty {
 
     /** The less certain of the two. */
     public Certainty and(Certainty other) {
-        return ordinal() >= other.ordinal() ? this : other;
+        return compareTo(other) >= 0 ? this : other;
     }
 }

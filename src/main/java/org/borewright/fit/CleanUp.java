@@ -38,8 +38,8 @@ public record CleanUp(Optional<Length> worst, Optional<Length> best, Length guar
         if (worst.isPresent() && !bar.minus(worst.get()).isLessThan(guard)) {
             return Certainty.CERTAIN;
         }
-        boolean excluded = best.isPresent()
-                && bar.minus(best.get()).plus(uncertainty).isNegative();
+        boolean excluded =
+                best.isPresent() && bar.minus(best.get()).plus(uncertainty).isNegative();
         return excluded ? Certainty.NO : Certainty.POSSIBLE;
     }
 

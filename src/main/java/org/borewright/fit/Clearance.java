@@ -23,7 +23,11 @@ public final class Clearance {
         Limits clearance = of(hole, piston);
         Limits window = piston.clearance().limits();
         return List.of(
-                Rule.CLEARANCE_LEAST.atLeast("", clearance.least(), window.least()).within(uncertainty),
-                Rule.CLEARANCE_GREATEST.atMost("", clearance.greatest(), window.greatest()).within(uncertainty));
+                Rule.CLEARANCE_LEAST
+                        .atLeast("", clearance.least(), window.least())
+                        .within(uncertainty),
+                Rule.CLEARANCE_GREATEST
+                        .atMost("", clearance.greatest(), window.greatest())
+                        .within(uncertainty));
     }
 }

@@ -17,7 +17,8 @@ public final class ClipFloat {
 
     /** The least and the greatest end float. */
     public static Limits of(ClipSeat seat, ClipShape clip, PinShape pin) {
-        Limits wires = new Limits(clip.wire().least().doubled(), clip.wire().greatest().doubled());
+        Limits wires =
+                new Limits(clip.wire().least().doubled(), clip.wire().greatest().doubled());
         return seat.span().minus(wires).minus(pin.length());
     }
 
@@ -26,8 +27,10 @@ public final class ClipFloat {
         Limits endFloat = of(seat, clip, pin);
         Limits sidePlay = seat.width().minus(clip.wire());
         return List.of(
-                Rule.CLIP_FLOAT_LEAST.atLeast("", endFloat.least(), seat.endFloat().least()),
-                Rule.CLIP_FLOAT_GREATEST.atMost("", endFloat.greatest(), seat.endFloat().greatest()),
+                Rule.CLIP_FLOAT_LEAST.atLeast(
+                        "", endFloat.least(), seat.endFloat().least()),
+                Rule.CLIP_FLOAT_GREATEST.atMost(
+                        "", endFloat.greatest(), seat.endFloat().greatest()),
                 Rule.CLIP_PLAY_LEAST.atLeast("", sidePlay.least(), Length.ZERO),
                 Rule.CLIP_PLAY_GREATEST.atMost("", sidePlay.greatest(), seat.sidePlayGreatest()));
     }

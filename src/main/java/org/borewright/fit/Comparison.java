@@ -1,5 +1,6 @@
 package org.borewright.fit;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.borewright.measure.Conformance;
@@ -22,7 +23,8 @@ public record Comparison(Rule rule, String place, Amount value, Sense sense, Amo
     /** @throws IllegalArgumentException if value and limit are of different quantities or the uncertainty is negative */
     public Comparison {
         if (value.quantity() != limit.quantity() || uncertainty < 0) {
-            throw new IllegalArgumentException("%s: %s against %s ± %d".formatted(rule, value, limit, uncertainty));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s: %s against %s ± %d", rule, value, limit, uncertainty));
         }
     }
 
@@ -43,7 +45,9 @@ public record Comparison(Rule rule, String place, Amount value, Sense sense, Amo
 
     /** The probability that the true value is within the limit; empty for part against part. */
     public OptionalDouble conformance() {
-        return uncertainty == 0 ? OptionalDouble.empty() : OptionalDouble.of(Conformance.probability(margin(), uncertainty));
+        return uncertainty == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Conformance.probability(margin(), uncertainty));
     }
 
     /** The expanded uncertainty a gauge may have to settle a close call; empty when settled, or when at the limit itself. */

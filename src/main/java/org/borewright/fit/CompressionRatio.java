@@ -25,7 +25,8 @@ public final class CompressionRatio {
         double clear = deck.head().chamberVolume()
                 - crown.domeVolume()
                 + Displacement.ofOne(finish, height.least())
-                + Displacement.ofOne(gasket.opening().least(), gasket.headThickness().least());
+                + Displacement.ofOne(
+                        gasket.opening().least(), gasket.headThickness().least());
         return of(Displacement.ofOne(finish, deck.stroke()), clear);
     }
 

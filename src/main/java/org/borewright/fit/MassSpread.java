@@ -17,8 +17,10 @@ public final class MassSpread {
         if (set.size() < 2) {
             return Rule.MASS_SPREAD.notChecked("", "a single piston has no other to match");
         }
-        long heaviest = set.stream().mapToLong(MassRange::greatestMilligrams).max().orElseThrow();
+        long heaviest =
+                set.stream().mapToLong(MassRange::greatestMilligrams).max().orElseThrow();
         long lightest = set.stream().mapToLong(MassRange::leastMilligrams).min().orElseThrow();
-        return Rule.MASS_SPREAD.atMost("", Amount.ofMilligrams(heaviest - lightest), Amount.ofMilligrams(limitMilligrams));
+        return Rule.MASS_SPREAD.atMost(
+                "", Amount.ofMilligrams(heaviest - lightest), Amount.ofMilligrams(limitMilligrams));
     }
 }

@@ -21,7 +21,10 @@ public final class PistonToHead {
         Length down = Length.ZERO.minus(skim).minus(reach);
         return new Limits(
                 deck.barrelHeight().least().plus(gasket.baseThickness().least()).plus(down),
-                deck.barrelHeight().greatest().plus(gasket.baseThickness().greatest()).plus(down));
+                deck.barrelHeight()
+                        .greatest()
+                        .plus(gasket.baseThickness().greatest())
+                        .plus(down));
     }
 
     /** The distance from piston to head, least and greatest. */

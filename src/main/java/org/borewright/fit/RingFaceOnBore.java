@@ -11,7 +11,11 @@ public final class RingFaceOnBore {
     /** Whether the face may run on the surface. */
     public static Suitability check(String groove, RingFace face, BoreSurface surface) {
         return new Suitability(
-                Rule.RING_FACE, groove, face.label() + " on " + surface.label(), "a face that suits " + surface.label(), suits(face, surface));
+                Rule.RING_FACE,
+                groove,
+                face.label() + " on " + surface.label(),
+                "a face that suits " + surface.label(),
+                suits(face, surface));
     }
 
     private static boolean suits(RingFace face, BoreSurface surface) {

@@ -16,8 +16,10 @@ public final class RingGap {
 
     /** The least gap, in the smallest hole, rounded down; and the greatest, in the largest, rounded up. */
     public static Limits in(Limits hole, RingShape ring) {
-        long least = (long) Math.floor(Math.PI * hole.least().minus(ring.gaugeBore()).nanometres());
-        long greatest = (long) Math.ceil(Math.PI * hole.greatest().minus(ring.gaugeBore()).nanometres());
+        long least =
+                (long) Math.floor(Math.PI * hole.least().minus(ring.gaugeBore()).nanometres());
+        long greatest = (long)
+                Math.ceil(Math.PI * hole.greatest().minus(ring.gaugeBore()).nanometres());
         return new Limits(
                 ring.gap().least().plus(Length.ofNanometres(least)),
                 ring.gap().greatest().plus(Length.ofNanometres(greatest)));

@@ -27,13 +27,16 @@ public final class RingInGroove {
         if (!section.suits() || ring.section() == RingSection.KEYSTONE) {
             return List.of(
                     section,
-                    Rule.RING_PLAY_LEAST.notChecked(place, "a keystone section fits by part number, not by its widths"));
+                    Rule.RING_PLAY_LEAST.notChecked(
+                            place, "a keystone section fits by part number, not by its widths"));
         }
         Limits play = groove.width().minus(ring.axialWidth());
         return List.of(
                 section,
-                Rule.RING_PLAY_LEAST.atLeast(place, play.least(), groove.axialPlay().least()),
-                Rule.RING_PLAY_GREATEST.atMost(place, play.greatest(), groove.axialPlay().greatest()),
+                Rule.RING_PLAY_LEAST.atLeast(
+                        place, play.least(), groove.axialPlay().least()),
+                Rule.RING_PLAY_GREATEST.atMost(
+                        place, play.greatest(), groove.axialPlay().greatest()),
                 Rule.RING_BACK.atLeast(place, behind(ring, groove, smallestHole), groove.backClearanceLeast()));
     }
 

@@ -13,7 +13,8 @@ public enum Rule {
     /** The metal left between two holes. */
     BRIDGE("bridge to the next hole", "limit: engines.csv; geometry", "take a smaller size"),
     /** The smallest hole against the largest piston. */
-    CLEARANCE_LEAST("least clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "hone further, or take a smaller piston"),
+    CLEARANCE_LEAST(
+            "least clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "hone further, or take a smaller piston"),
     /** The largest hole against the smallest piston. */
     CLEARANCE_GREATEST("greatest clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "take the next size"),
     /** The hole narrows no more than a finished hole may. */
@@ -25,53 +26,98 @@ public enum Rule {
     /** The ring's section is the groove's. */
     RING_SECTION("section of ring and groove", "ISO 6621-1", "take the ring made for this piston"),
     /** The ring's face may run on this surface. */
-    RING_FACE("ring face on the bore's surface", "common practice: like does not run on like plating", "take rings with another face"),
+    RING_FACE(
+            "ring face on the bore's surface",
+            "common practice: like does not run on like plating",
+            "take rings with another face"),
     /** The ring gap in the smallest hole. */
-    RING_GAP_LEAST("least ring gap", "ISO 6621-2: gap in a gauge of nominal bore, π per diameter", "wrong ring: take the ring made for this bore"),
+    RING_GAP_LEAST(
+            "least ring gap",
+            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "wrong ring: take the ring made for this bore"),
     /** The ring gap in the smallest hole, of a ring made to be filed. */
-    RING_GAP_TO_FILE("least ring gap before filing", "ISO 6621-2; the ring maker's file allowance", "file the ends to the least gap, square and free of burrs"),
+    RING_GAP_TO_FILE(
+            "least ring gap before filing",
+            "ISO 6621-2; the ring maker's file allowance",
+            "file the ends to the least gap, square and free of burrs"),
     /** The ring gap in the largest hole. */
-    RING_GAP_GREATEST("greatest ring gap", "ISO 6621-2: gap in a gauge of nominal bore, π per diameter", "wrong ring: take the ring made for this bore"),
+    RING_GAP_GREATEST(
+            "greatest ring gap",
+            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "wrong ring: take the ring made for this bore"),
     /** The least play of the ring in its groove. */
     RING_PLAY_LEAST("least axial play of the ring", "limit: grooves.csv; ISO 6621-2", "wrong ring for this groove"),
     /** The greatest play of the ring in its groove. */
-    RING_PLAY_GREATEST("greatest axial play of the ring", "limit: grooves.csv; ISO 6621-2", "wrong ring for this groove"),
+    RING_PLAY_GREATEST(
+            "greatest axial play of the ring", "limit: grooves.csv; ISO 6621-2", "wrong ring for this groove"),
     /** The room behind the ring. */
     RING_BACK("back clearance of the ring", "limit: grooves.csv; geometry", "wrong ring for this groove"),
     /** The least fit of the pin in the piston. */
-    PIN_IN_PISTON_LEAST("least clearance of the pin in the piston", "limit: piston_designs.csv; ISO 286-1", "take the pin made for this piston"),
+    PIN_IN_PISTON_LEAST(
+            "least clearance of the pin in the piston",
+            "limit: piston_designs.csv; ISO 286-1",
+            "take the pin made for this piston"),
     /** The greatest fit of the pin in the piston. */
-    PIN_IN_PISTON_GREATEST("greatest clearance of the pin in the piston", "limit: piston_designs.csv; ISO 286-1", "take the pin made for this piston"),
+    PIN_IN_PISTON_GREATEST(
+            "greatest clearance of the pin in the piston",
+            "limit: piston_designs.csv; ISO 286-1",
+            "take the pin made for this piston"),
     /** The least fit of the pin in the rod. */
-    PIN_IN_ROD_LEAST("least clearance of the pin in the rod", "limit: engines.csv; ISO 286-1", "check bush and pin of the rod"),
+    PIN_IN_ROD_LEAST(
+            "least clearance of the pin in the rod", "limit: engines.csv; ISO 286-1", "check bush and pin of the rod"),
     /** The greatest fit of the pin in the rod. */
-    PIN_IN_ROD_GREATEST("greatest clearance of the pin in the rod", "limit: engines.csv; ISO 286-1", "check bush and pin of the rod"),
+    PIN_IN_ROD_GREATEST(
+            "greatest clearance of the pin in the rod",
+            "limit: engines.csv; ISO 286-1",
+            "check bush and pin of the rod"),
     /** The least float of the pin between its clips. */
-    CLIP_FLOAT_LEAST("least end float of the pin", "limit: piston_designs.csv; geometry", "take pin and clips made for this piston"),
+    CLIP_FLOAT_LEAST(
+            "least end float of the pin",
+            "limit: piston_designs.csv; geometry",
+            "take pin and clips made for this piston"),
     /** The greatest float of the pin between its clips. */
-    CLIP_FLOAT_GREATEST("greatest end float of the pin", "limit: piston_designs.csv; geometry", "take pin and clips made for this piston"),
+    CLIP_FLOAT_GREATEST(
+            "greatest end float of the pin",
+            "limit: piston_designs.csv; geometry",
+            "take pin and clips made for this piston"),
     /** The wire goes into its groove. */
     CLIP_PLAY_LEAST("clip wire in its groove", "geometry: never negative", "take the clip made for this piston"),
     /** The wire does not rattle in its groove. */
-    CLIP_PLAY_GREATEST("side play of the clip", "limit: piston_designs.csv; geometry", "take the clip made for this piston"),
+    CLIP_PLAY_GREATEST(
+            "side play of the clip", "limit: piston_designs.csv; geometry", "take the clip made for this piston"),
     /** The gasket stands back from the hole. */
-    GASKET_OPENING("opening of the head gasket", "limit: largest finish + 2 × margin; margin: gasket_kits.csv or common practice, 0.5 mm", "take the gasket kit for large sizes"),
+    GASKET_OPENING(
+            "opening of the head gasket",
+            "limit: largest finish + 2 × margin; margin: gasket_kits.csv or common practice, 0.5 mm",
+            "take the gasket kit for large sizes"),
     /** The gasket still sits on its land. */
     GASKET_LAND("head gasket on its land", "limit: engines.csv; geometry", "take the gasket kit for this size"),
     /** The crown goes into the head. */
-    CROWN_IN_MOUTH("crown in the chamber mouth", "limit: engines.csv; geometry", "take a smaller size, or open the register"),
+    CROWN_IN_MOUTH(
+            "crown in the chamber mouth", "limit: engines.csv; geometry", "take a smaller size, or open the register"),
     /** The least distance from piston to head. */
-    PISTON_TO_HEAD_LEAST("least piston-to-head distance", "limit: engines.csv; geometry", "take a thicker gasket, or skim less"),
+    PISTON_TO_HEAD_LEAST(
+            "least piston-to-head distance", "limit: engines.csv; geometry", "take a thicker gasket, or skim less"),
     /** The greatest distance from piston to head. */
-    PISTON_TO_HEAD_GREATEST("greatest piston-to-head distance", "limit: engines.csv; geometry", "take a thinner gasket"),
+    PISTON_TO_HEAD_GREATEST(
+            "greatest piston-to-head distance", "limit: engines.csv; geometry", "take a thinner gasket"),
     /** The compression ratio. */
-    COMPRESSION_RATIO("compression ratio", "limit: engines.csv; geometry, V = π/4·B²·S", "take a thicker gasket, or pistons with less crown"),
+    COMPRESSION_RATIO(
+            "compression ratio",
+            "limit: engines.csv; geometry, V = π/4·B²·S",
+            "take a thicker gasket, or pistons with less crown"),
     /** The spread of the piston masses. */
     MASS_SPREAD("spread of the piston masses", "limit: engines.csv", "weigh and match the set"),
     /** The pull of a torque against the proof load. */
-    PRELOAD("pull of the torque against the proof load", "ISO 898-1 proof load; T = K·d·F", "do not use this torque: ask the engine maker"),
+    PRELOAD(
+            "pull of the torque against the proof load",
+            "ISO 898-1 proof load; T = K·d·F",
+            "do not use this torque: ask the engine maker"),
     /** The piston belongs to the size it is listed under. */
-    PISTON_SIZE("piston against its size", "limit: new bore limits of engines.csv + oversize", "correct the size or the diameter");
+    PISTON_SIZE(
+            "piston against its size",
+            "limit: new bore limits of engines.csv + oversize",
+            "correct the size or the diameter");
 
     private final String title;
     private final String source;

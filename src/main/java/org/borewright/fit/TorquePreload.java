@@ -29,7 +29,12 @@ public final class TorquePreload {
         if (bolt.strength().isEmpty()) {
             return Rule.PRELOAD.notChecked(fastener, "property class not known");
         }
-        return check(fastener, torque, bolt.condition().lowestFactor(), bolt.thread().get(), bolt.strength().get());
+        return check(
+                fastener,
+                torque,
+                bolt.condition().lowestFactor(),
+                bolt.thread().get(),
+                bolt.strength().get());
     }
 
     /** Whether a torque within the proof load still deserves a caution: over 90 % of it. */

@@ -1,5 +1,7 @@
 package org.borewright.fit;
 
+import java.util.Locale;
+
 /**
  * A rule that could not be asked, and why.
  *
@@ -13,7 +15,7 @@ public record Unchecked(Rule rule, String place, Outcome outcome, String reason)
     /** @throws IllegalArgumentException if the outcome claims a result */
     public Unchecked {
         if (outcome != Outcome.UNKNOWN && outcome != Outcome.NOT_CHECKED) {
-            throw new IllegalArgumentException("%s has no result, not %s".formatted(rule, outcome));
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "%s has no result, not %s", rule, outcome));
         }
     }
 }

@@ -28,22 +28,27 @@ public final class WallLeft {
      *
      * @param present the smallest diameter of the hole now
      */
-    public static Optional<Check> check(WallShape made, Wall found, Length present, Length finish, Length centringError) {
+    public static Optional<Check> check(
+            WallShape made, Wall found, Length present, Length finish, Length centringError) {
         return made.wallLeast().map(least -> {
             Optional<Length> sleeve = found.sleevedBefore() ? found.sleeveOutside() : made.sleeveOutside();
             Optional<Length> left = sleeve.map(outside -> ofSleeve(outside, finish, centringError))
-                    .or(() -> found.sleevedBefore() ? Optional.empty() : found.least()
-                            .map(wall -> ofSurveyed(wall, present, finish, centringError)));
+                    .or(() -> found.sleevedBefore()
+                            ? Optional.empty()
+                            : found.least().map(wall -> ofSurveyed(wall, present, finish, centringError)));
             return left.<Check>map(wall -> Rule.WALL_LEFT.atLeast("", wall, least))
-                    .orElseGet(() -> Rule.WALL_LEFT.unknown("", found.sleevedBefore()
-                            ? "sleeved before: the outside diameter of that sleeve is not known; measure it"
-                            : "the wall around this hole was not surveyed; measure its least thickness"));
+                    .orElseGet(() -> Rule.WALL_LEFT.unknown(
+                            "",
+                            found.sleevedBefore()
+                                    ? "sleeved before: the outside diameter of that sleeve is not known; measure it"
+                                    : "the wall around this hole was not surveyed; measure its least thickness"));
         });
     }
 
     /** The wall left of the spigot below the flange; nothing where the engine has none. */
     public static Optional<Comparison> checkSpigot(WallShape made, Length finish, Length centringError) {
-        return made.spigotOutside().flatMap(outside -> made.spigotWallLeast()
-                .map(least -> Rule.SPIGOT_WALL.atLeast("", ofSleeve(outside, finish, centringError), least)));
+        return made.spigotOutside()
+                .flatMap(outside -> made.spigotWallLeast()
+                        .map(least -> Rule.SPIGOT_WALL.atLeast("", ofSleeve(outside, finish, centringError), least)));
     }
 }

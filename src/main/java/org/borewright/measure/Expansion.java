@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /**
  * How a material grows with temperature.
  *
@@ -14,11 +16,14 @@ public record Expansion(double perKelvin, double standardUncertainty) {
     /** @throws IllegalArgumentException if either is negative, above 1e-4 or not a number */
     public Expansion {
         if (!(perKelvin >= 0 && perKelvin <= 1e-4)) {
-            throw new IllegalArgumentException("expansion %s is outside 0 to 1e-4 per kelvin".formatted(perKelvin));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "expansion %s is outside 0 to 1e-4 per kelvin", perKelvin));
         }
         if (!(standardUncertainty >= 0 && standardUncertainty <= 1e-4)) {
-            throw new IllegalArgumentException(
-                    "uncertainty %s of the expansion is outside 0 to 1e-4 per kelvin".formatted(standardUncertainty));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "uncertainty %s of the expansion is outside 0 to 1e-4 per kelvin",
+                    standardUncertainty));
         }
     }
 

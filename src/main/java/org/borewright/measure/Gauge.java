@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /**
  * What an instrument is worth.
  *
@@ -17,8 +19,8 @@ public record Gauge(Length expandedUncertainty, Length resolution) {
     /** @throws IllegalArgumentException if either is negative */
     public Gauge {
         if (expandedUncertainty.isNegative() || resolution.isNegative()) {
-            throw new IllegalArgumentException(
-                    "a gauge of uncertainty %s and resolution %s".formatted(expandedUncertainty, resolution));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "a gauge of uncertainty %s and resolution %s", expandedUncertainty, resolution));
         }
     }
 }

@@ -2,6 +2,7 @@ package org.borewright.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /**
  * A length or a difference of lengths: a whole number of nanometres, so that 0.001 mm (1 000 nm) and 0.0001 in (2 540 nm) are
@@ -35,15 +36,21 @@ public record Length(long nanometres) implements Comparable<Length> {
     public static Length parse(BigDecimal value, LengthUnit unit) {
         BigDecimal typed = value.stripTrailingZeros();
         if (typed.scale() > unit.typedDecimals()) {
-            throw new IllegalArgumentException("%s has more than the %d decimals that %s can be typed with"
-                    .formatted(value.toPlainString(), unit.typedDecimals(), unit.symbol()));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s has more than the %d decimals that %s can be typed with",
+                    value.toPlainString(),
+                    unit.typedDecimals(),
+                    unit.symbol()));
         }
         if (typed.precision() - typed.scale() > 6) {
-            throw new IllegalArgumentException("%s %s is longer than 10 m".formatted(value, unit.symbol()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
         }
         Length length = ofNanometres(typed.multiply(unit.inNanometres()).longValueExact());
         if (length.absolute().isMoreThan(LONGEST_TYPED)) {
-            throw new IllegalArgumentException("%s %s is longer than 10 m".formatted(value, unit.symbol()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
         }
         return length;
     }

@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /**
  * The least and the greatest a length may be, both inclusive: a tolerance, a window, a range.
  *
@@ -11,7 +13,8 @@ public record Limits(Length least, Length greatest) {
     /** @throws IllegalArgumentException if the least is more than the greatest */
     public Limits {
         if (least.isMoreThan(greatest)) {
-            throw new IllegalArgumentException("least %s is more than greatest %s".formatted(least, greatest));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "least %s is more than greatest %s", least, greatest));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.borewright.measure;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 
 /**
  * A temperature, exact as typed in °C or °F to three decimals: one °F step is 5/9 °C, so the value is kept in ninths of a
@@ -45,17 +46,19 @@ public record Temperature(long ninths) implements Comparable<Temperature> {
      */
     public static Temperature parse(BigDecimal value, Scale scale) {
         if (value.stripTrailingZeros().scale() > 3) {
-            throw new IllegalArgumentException("%s has more than three decimals".formatted(value.toPlainString()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s has more than three decimals", value.toPlainString()));
         }
         if (value.abs().compareTo(BigDecimal.valueOf(1000)) > 0) {
-            throw new IllegalArgumentException("%s °%s is outside −60 to 200 °C".formatted(value, scale.symbol()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s °%s is outside −60 to 200 °C", value, scale.symbol()));
         }
         long thousandths = value.movePointRight(3).longValueExact();
-        Temperature typed = scale == Scale.CELSIUS
-                ? new Temperature(thousandths * 9)
-                : new Temperature((thousandths - 32_000) * 5);
+        Temperature typed =
+                scale == Scale.CELSIUS ? new Temperature(thousandths * 9) : new Temperature((thousandths - 32_000) * 5);
         if (typed.compareTo(COLDEST) < 0 || typed.compareTo(HOTTEST) > 0) {
-            throw new IllegalArgumentException("%s °%s is outside −60 to 200 °C".formatted(value, scale.symbol()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s °%s is outside −60 to 200 °C", value, scale.symbol()));
         }
         return typed;
     }

@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /**
  * A tightening torque.
  *
@@ -8,7 +10,7 @@ package org.borewright.measure;
 public record Torque(long millinewtonMetres) {
 
     /** One pound-force foot in newton metres, exactly (0.453 592 37 kg × 9.806 65 m/s² × 0.3048 m). */
-    private static final double POUND_FORCE_FOOT = 1.355_817_948_331_400_4;
+    private static final double POUND_FORCE_FOOT = 0.453_592_37 * 9.806_65 * 0.3048;
 
     /** One kilogram-force metre in newton metres, exactly. */
     private static final double KILOGRAM_FORCE_METRE = 9.806_65;
@@ -16,7 +18,8 @@ public record Torque(long millinewtonMetres) {
     /** @throws IllegalArgumentException unless above zero */
     public Torque {
         if (millinewtonMetres <= 0) {
-            throw new IllegalArgumentException("a torque of %d mN·m is not above zero".formatted(millinewtonMetres));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a torque of %d mN·m is not above zero", millinewtonMetres));
         }
     }
 

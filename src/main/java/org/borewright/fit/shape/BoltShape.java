@@ -11,4 +11,7 @@ import java.util.Optional;
  * @param intoAluminium whether it is screwed into aluminium, which gives way before the stud
  */
 public record BoltShape(
-        Optional<MetricThread> thread, Optional<PropertyClass> strength, ThreadCondition condition, boolean intoAluminium) {}
+        Optional<MetricThread> thread,
+        Optional<PropertyClass> strength,
+        ThreadCondition condition,
+        boolean intoAluminium) {}

@@ -1,5 +1,6 @@
 package org.borewright.fit.shape;
 
+import java.util.Locale;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 
@@ -15,8 +16,8 @@ public record ClearanceWindow(Length least, Length target, Length greatest) {
     /** @throws IllegalArgumentException unless 0 ≤ least ≤ target ≤ greatest */
     public ClearanceWindow {
         if (least.isNegative() || least.isMoreThan(target) || target.isMoreThan(greatest)) {
-            throw new IllegalArgumentException(
-                    "clearance least %s, target %s, greatest %s do not rise".formatted(least, target, greatest));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "clearance least %s, target %s, greatest %s do not rise", least, target, greatest));
         }
     }
 

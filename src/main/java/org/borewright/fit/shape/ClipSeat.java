@@ -1,5 +1,6 @@
 package org.borewright.fit.shape;
 
+import java.util.Locale;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 
@@ -16,7 +17,8 @@ public record ClipSeat(Limits span, Limits width, Limits endFloat, Length sidePl
     /** @throws IllegalArgumentException if the least end float is negative */
     public ClipSeat {
         if (endFloat.least().isNegative()) {
-            throw new IllegalArgumentException("least end float %s is negative".formatted(endFloat.least()));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "least end float %s is negative", endFloat.least()));
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.borewright.fit.shape;
 
+import java.util.Locale;
+
 /**
  * The least and greatest mass of a part in its tolerance.
  *
@@ -11,7 +13,8 @@ public record MassRange(long leastMilligrams, long greatestMilligrams) {
     /** @throws IllegalArgumentException unless 0 ≤ least ≤ greatest */
     public MassRange {
         if (leastMilligrams < 0 || leastMilligrams > greatestMilligrams) {
-            throw new IllegalArgumentException("mass %d to %d mg".formatted(leastMilligrams, greatestMilligrams));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "mass %d to %d mg", leastMilligrams, greatestMilligrams));
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.borewright.fit.shape;
 
+import java.util.Locale;
 import org.borewright.measure.Length;
 
 /**
@@ -13,7 +14,8 @@ public record MetricThread(Length diameter, Length pitch) {
     /** @throws IllegalArgumentException if the pitch is not above zero or not below the diameter */
     public MetricThread {
         if (pitch.compareTo(Length.ZERO) <= 0 || !pitch.isLessThan(diameter)) {
-            throw new IllegalArgumentException("thread of %s with a pitch of %s".formatted(diameter, pitch));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "thread of %s with a pitch of %s", diameter, pitch));
         }
     }
 

@@ -1,5 +1,7 @@
 package org.borewright.measure.survey;
 
+import java.util.Locale;
+
 /**
  * The direction in which a diameter was taken, as an angle from the thrust axis.
  *
@@ -16,7 +18,7 @@ public record Axis(int degrees) {
     /** @throws IllegalArgumentException if outside 0 to 179 degrees */
     public Axis {
         if (degrees < 0 || degrees > 179) {
-            throw new IllegalArgumentException("axis %d° is outside 0 to 179°".formatted(degrees));
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "axis %d° is outside 0 to 179°", degrees));
         }
     }
 

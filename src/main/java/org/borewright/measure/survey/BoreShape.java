@@ -45,9 +45,8 @@ public record BoreShape(Length taper, Length bottomMinusTop, Length outOfRound, 
     /** The shape of a grid; an axis or a depth with a single reading adds nothing. Source: NAVEDTRA 14076, 3-5. */
     public static BoreShape of(Grid grid) {
         List<List<Length>> columns = columns(grid);
-        List<Length> steepest = columns.stream()
-                .max((a, b) -> spread(a).compareTo(spread(b)))
-                .orElse(List.of());
+        List<Length> steepest =
+                columns.stream().max((a, b) -> spread(a).compareTo(spread(b))).orElse(List.of());
         Length outOfRound = grid.rows().stream()
                 .map(row -> spread(row.stream().flatMap(Optional::stream).toList()))
                 .reduce(Length.ZERO, Length::max);

@@ -1,30 +1,25 @@
 package org.borewright.measure.survey;
 
 import java.util.List;
-import java.util.Optional;
-import org.borewright.measure.Length;
-import org.borewright.measure.Uncertainty;
 
 /**
- * All that is known of one hole.
+ * All that was noted of one hole, as read: nothing corrected yet.
  *
  * @param cylinder its name as the engine maker counts
- * @param survey the diameters, corrected to 20 °C
- * @param uncertainty of one diameter; empty when nothing was measured
+ * @param asRead the diameters as the gauge showed them
  * @param wall what is known of the wall around it
  * @param findings what was seen
  */
-public record CylinderSurvey(
-        String cylinder, Survey survey, Optional<Uncertainty> uncertainty, Wall wall, List<Finding> findings) {
+public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Finding> findings) {
 
     /** Copies the findings. */
     public CylinderSurvey {
         findings = List.copyOf(findings);
     }
 
-    /** The expanded uncertainty of one diameter; zero when nothing was measured. */
-    public Length expandedUncertainty() {
-        return uncertainty.map(Uncertainty::expanded).orElse(Length.ZERO);
+    /** A hole of which nothing is known but its name. */
+    public static CylinderSurvey unsurveyed(String cylinder) {
+        return new CylinderSurvey(cylinder, new NotMeasured(), Wall.UNKNOWN, List.of());
     }
 
     /** Whether a finding of this weight is among them. */
@@ -35,5 +30,10 @@ public record CylinderSurvey(
     /** Whether the wall must be cut whatever the diameter says. */
     public boolean isAlwaysMachined() {
         return findings.stream().anyMatch(finding -> finding.kind().alwaysMachined());
+    }
+
+    /** Whether a finding must be cut out and nobody measured how deep. */
+    public boolean hasUnknownDepth() {
+        return findings.stream().anyMatch(Finding::isOfUnknownDepth);
     }
 }

@@ -1,7 +1,9 @@
 package org.borewright.measure.survey;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
@@ -28,7 +30,8 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         }
         for (int i = 1; i < depths.size(); i++) {
             if (!depths.get(i - 1).isLessThan(depths.get(i))) {
-                throw new IllegalArgumentException("depth %s does not lie below the one before".formatted(depths.get(i)));
+                throw new IllegalArgumentException(
+                        String.format(Locale.ROOT, "depth %s does not lie below the one before", depths.get(i)));
             }
         }
         if (rows.stream().flatMap(List::stream).allMatch(Optional::isEmpty)) {
@@ -54,8 +57,20 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         boolean onARow = below < depths.size() && depths.get(below).equals(depth);
         int first = onARow ? below : Math.max(below - 1, 0);
         int last = Math.min(below, depths.size() - 1);
-        Optional<Length> near =
-                rows.subList(first, last + 1).stream().flatMap(List::stream).flatMap(Optional::stream).max(Length::compareTo);
+        Optional<Length> near = rows.subList(first, last + 1).stream()
+                .flatMap(List::stream)
+                .flatMap(Optional::stream)
+                .max(Length::compareTo);
         return near.or(this::largest);
+    }
+
+    @Override
+    public Survey map(UnaryOperator<Length> change) {
+        return new Grid(
+                depths,
+                axes,
+                rows.stream()
+                        .map(row -> row.stream().map(cell -> cell.map(change)).toList())
+                        .toList());
     }
 }

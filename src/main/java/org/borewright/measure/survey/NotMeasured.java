@@ -1,5 +1,6 @@
 package org.borewright.measure.survey;
 
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
@@ -9,5 +10,10 @@ public record NotMeasured() implements Survey {
     @Override
     public Stream<Length> readings() {
         return Stream.empty();
+    }
+
+    @Override
+    public Survey map(UnaryOperator<Length> change) {
+        return this;
     }
 }

@@ -1,5 +1,6 @@
 package org.borewright.measure.survey;
 
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
@@ -13,5 +14,10 @@ public record SingleDiameter(Length diameter) implements Survey {
     @Override
     public Stream<Length> readings() {
         return Stream.of(diameter);
+    }
+
+    @Override
+    public Survey map(UnaryOperator<Length> change) {
+        return new SingleDiameter(change.apply(diameter));
     }
 }

@@ -1,10 +1,11 @@
 package org.borewright.measure.survey;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
-/** What was measured in one hole, at 20 °C. */
+/** The diameters of one hole: as read, or corrected to 20 °C by {@link #map}. */
 public sealed interface Survey permits NotMeasured, SingleDiameter, Grid {
 
     /** All diameters read, in no particular order. */
@@ -24,4 +25,7 @@ public sealed interface Survey permits NotMeasured, SingleDiameter, Grid {
     default Optional<Length> largestNear(Length depth) {
         return largest();
     }
+
+    /** The same survey with every diameter changed the same way: corrected to 20 °C, or turned into another unit. */
+    Survey map(UnaryOperator<Length> change);
 }

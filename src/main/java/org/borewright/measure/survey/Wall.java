@@ -22,8 +22,8 @@ public record Wall(
         boolean sleevedBefore) {
 
     /** Nothing known. */
-    public static final Wall UNKNOWN = new Wall(
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
+    public static final Wall UNKNOWN =
+            new Wall(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
 
     /**
      * A probed radius.

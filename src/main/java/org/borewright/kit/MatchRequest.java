@@ -1,0 +1,38 @@
+package org.borewright.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Size;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.CylinderSurvey;
+
+/**
+ * What is asked of one engine.
+ *
+ * @param condition worn or finished
+ * @param present the size it has now
+ * @param cylinders one survey per hole, in the engine's order
+ * @param gauge what the readings were taken with
+ * @param climate the temperature they were taken at
+ * @param skim what is to be skimmed off the deck; zero for none
+ * @param asked a larger size asked for; empty for the smallest that serves
+ * @param on the day of the enquiry, from which dates are reckoned
+ */
+public record MatchRequest(
+        Condition condition,
+        PresentSize present,
+        List<CylinderSurvey> cylinders,
+        Gauge gauge,
+        Climate climate,
+        Length skim,
+        Optional<Size> asked,
+        LocalDate on) {
+
+    /** Copies the surveys. */
+    public MatchRequest {
+        cylinders = List.copyOf(cylinders);
+    }
+}
