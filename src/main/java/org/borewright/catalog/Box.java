@@ -1,5 +1,6 @@
 package org.borewright.catalog;
 
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
@@ -17,18 +18,25 @@ public record Box(PartNumber number, Kind kind, SortedMap<PartNumber, Integer> c
     /** How a box is packed, in the order in which a shop prefers them. */
     public enum Kind {
         /** All of one engine. */
-        ENGINE_BOX("engine box"),
+        ENGINE_BOX("engine box", 0),
         /** All of one cylinder. */
-        CYLINDER_BOX("cylinder box"),
+        CYLINDER_BOX("cylinder box", 1),
         /** Several of one part. */
-        PACK("pack"),
+        PACK("pack", 2),
         /** One part alone. */
-        LOOSE("loose");
+        LOOSE("loose", 3);
 
         private final String label;
+        private final int order;
 
-        Kind(String label) {
+        Kind(String label, int order) {
             this.label = label;
+            this.order = order;
+        }
+
+        /** Its place in the order of preference, from 0. */
+        public int order() {
+            return order;
         }
 
         /** The words as typed and shown. */
@@ -39,7 +47,7 @@ public record Box(PartNumber number, Kind kind, SortedMap<PartNumber, Integer> c
 
     /** @throws IllegalArgumentException if it is empty or holds less than one of a part */
     public Box {
-        contents = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(contents));
+        contents = Collections.unmodifiableSortedMap(new TreeMap<>(contents));
         if (contents.isEmpty() || contents.values().stream().anyMatch(count -> count < 1)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "box %s holds nothing", number));
         }

@@ -11,15 +11,18 @@ public final class MassSpread {
     /**
      * The worst spread of a set against the engine's limit.
      *
+     * @param kinds the mass range of each kind of piston in the set
+     * @param count how many pistons the engine has
      * @param limitMilligrams the most the heaviest may exceed the lightest
      */
-    public static Check check(Collection<MassRange> set, long limitMilligrams) {
-        if (set.size() < 2) {
+    public static Check check(Collection<MassRange> kinds, int count, long limitMilligrams) {
+        if (count < 2) {
             return Rule.MASS_SPREAD.notChecked("", "a single piston has no other to match");
         }
         long heaviest =
-                set.stream().mapToLong(MassRange::greatestMilligrams).max().orElseThrow();
-        long lightest = set.stream().mapToLong(MassRange::leastMilligrams).min().orElseThrow();
+                kinds.stream().mapToLong(MassRange::greatestMilligrams).max().orElseThrow();
+        long lightest =
+                kinds.stream().mapToLong(MassRange::leastMilligrams).min().orElseThrow();
         return Rule.MASS_SPREAD.atMost(
                 "", Amount.ofMilligrams(heaviest - lightest), Amount.ofMilligrams(limitMilligrams));
     }

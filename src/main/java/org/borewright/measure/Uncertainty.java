@@ -29,4 +29,13 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
     public Length expanded() {
         return Length.ofNanometres((long) Math.ceil(2 * combined()));
     }
+
+    /**
+     * The expanded uncertainty of a difference of two readings of one gauge: all but the resolution falls out of a difference, and
+     * that counts twice (JCGM 100, 5.2), rounded up.
+     */
+    public static Length ofDifference(Gauge gauge) {
+        return Length.ofNanometres(
+                (long) Math.ceil(2 * Math.sqrt(2) * gauge.resolution().nanometres() / Math.sqrt(12)));
+    }
 }

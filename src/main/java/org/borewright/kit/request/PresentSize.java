@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.request;
 
 import java.util.Optional;
 import org.borewright.catalog.Size;

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.request;
 
 /** What state the holes are in. */
 public enum Condition {

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.request;
 
 import java.time.LocalDate;
 import java.util.List;

@@ -1,0 +1,19 @@
+package org.borewright.fit;
+
+import org.borewright.measure.Length;
+
+/** The clean-up of a hole against the size it is to go to, as a check that shows value, limit and margin. */
+public final class CleanUpCheck {
+
+    private CleanUpCheck() {}
+
+    /** By the bar: the worst clean-up against the finish less hone stock, guarded by 2U for it counts the reading twice. */
+    public static Comparison byBar(Length worst, Length barSize, Length uncertainty) {
+        return Rule.CLEAN_UP.atMost("by the bar", worst, barSize).within(uncertainty.doubled());
+    }
+
+    /** By the hone alone: the largest reading + 0.005 mm against the finish. */
+    public static Comparison byHone(Length cleanUp, Length finish, Length uncertainty) {
+        return Rule.CLEAN_UP.atMost("by the hone", cleanUp, finish).within(uncertainty);
+    }
+}

@@ -1,0 +1,56 @@
+package org.borewright.kit;
+
+/** What must be said beside every answer, or beside some. */
+public enum Caution {
+    /** On every answer. */
+    MAKER_FIRST(
+            "Torques and clearances here are reminders: the engine maker's service manual and the piston maker's sheet come first."),
+    /** On every answer. */
+    TRAINED_PEOPLE(
+            "Work on engines and machine tools is for trained people with eye and hand protection; local rules apply."),
+    /** Two axes or fewer. */
+    TWO_AXES("Two axes miss an oval at 45°, and a two-point gauge misses lobes."),
+    /** One diameter only. */
+    SINGLE_DIAMETER("A single diameter says nothing of taper or out-of-round, and may not be the largest."),
+    /** Nobody wrote the temperature down. */
+    TEMPERATURE_NOT_STATED("No temperature was stated: taken as 20 ± 5 °C, and that widens every uncertainty."),
+    /** Far from 20 °C. */
+    TEMPERATURE_FAR(
+            "Measured more than 5 K away from 20 °C: let block, gauge and pistons come to one temperature and measure again."),
+    /** The present size stands on hearsay. */
+    PRESENT_SIZE_HEARSAY(
+            "The present size is hearsay: a reading alone cannot tell a worn standard hole from a fresh oversize."),
+    /** The present size stands on a stamp. */
+    PRESENT_SIZE_STAMP("The present size is read from a stamp: measure a piston to be sure that it was never swapped."),
+    /** An iron sleeve in aluminium. */
+    SLEEVE_IN_ALUMINIUM(
+            "An iron sleeve in aluminium lets go as the barrel warms: bore and hone it cold, and measure cold."),
+    /** A wall that is never cut. */
+    NEVER_BORED("This wall is never bored or honed: only a set of the same size or a grade of it may go on."),
+    /** Ports. */
+    PORTS("Chamfer the ports before the finish hone, and set ring pegs clear of them."),
+    /** Threads in aluminium. */
+    THREADS_IN_ALUMINIUM(
+            "Threads in aluminium give way before the stud: check them and stop at the first sign of pulling."),
+    /** Over 90 %. */
+    NEAR_PROOF_LOAD(
+            "A torque pulls over 90 % of the proof load at the lowest plausible friction: do not exceed it, and do not oil a thread that is meant dry."),
+    /** Always new. */
+    NEW_CLIPS("Clips are always renewed; see each one seated, for a loose clip ruins the hole."),
+    /** A skim. */
+    SKIMMED_DECK(
+            "A skimmed deck changes ratio, piston-to-head distance and valve room, and on a two-stroke port timing if the base is cut."),
+    /** Ring to be filed. */
+    FILE_RINGS("A ring of this set is to be filed to its least gap: file square, and leave no burr.");
+
+    private final String text;
+
+    Caution(String text) {
+        this.text = text;
+    }
+
+    /** The caution in words. */
+    public String text() {
+        return text;
+    }
+}

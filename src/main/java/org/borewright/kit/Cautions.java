@@ -1,0 +1,78 @@
+package org.borewright.kit;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.borewright.catalog.Build;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Strokes;
+import org.borewright.fit.Rule;
+import org.borewright.kit.bill.TorqueReminder;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.SingleDiameter;
+
+/** Decides which cautions an answer carries. */
+final class Cautions {
+
+    private static final int AXES_THAT_SHOW_AN_OVAL = 3;
+
+    private Cautions() {}
+
+    /** The cautions, in their own order. */
+    static List<Caution> of(Engine engine, MatchRequest request, List<HoleReport> holes, List<TorqueReminder> torques) {
+        Set<Caution> cautions = EnumSet.of(Caution.MAKER_FIRST, Caution.TRAINED_PEOPLE);
+        ofBuild(cautions, engine);
+        ofReadings(cautions, request, holes);
+        ofTorques(cautions, torques);
+        addIf(cautions, request.skim().isMoreThan(Length.ZERO), Caution.SKIMMED_DECK);
+        return List.copyOf(cautions);
+    }
+
+    private static void ofBuild(Set<Caution> cautions, Engine engine) {
+        Build build = engine.build();
+        addIf(cautions, build.construction() == Construction.SLEEVED_ALUMINIUM_BARREL, Caution.SLEEVE_IN_ALUMINIUM);
+        addIf(cautions, !build.construction().mayBeBored(), Caution.NEVER_BORED);
+        addIf(cautions, build.strokes() == Strokes.TWO, Caution.PORTS);
+        addIf(cautions, !engine.rodEnd().pressed(), Caution.NEW_CLIPS);
+    }
+
+    private static void ofReadings(Set<Caution> cautions, MatchRequest request, List<HoleReport> holes) {
+        addIf(cautions, request.climate().isFarFromReference(), Caution.TEMPERATURE_FAR);
+        addIf(cautions, request.climate().stated().isEmpty(), Caution.TEMPERATURE_NOT_STATED);
+        addIf(
+                cautions,
+                request.present().size().isPresent()
+                        && !request.present().knownFrom().isReliable(),
+                Caution.PRESENT_SIZE_HEARSAY);
+        addIf(cautions, request.present().knownFrom() == PresentSize.KnownFrom.CROWN_STAMP, Caution.PRESENT_SIZE_STAMP);
+        for (HoleReport report : holes) {
+            addIf(cautions, report.hole().at20() instanceof SingleDiameter, Caution.SINGLE_DIAMETER);
+            addIf(
+                    cautions,
+                    report.hole().at20() instanceof Grid grid && grid.axes().size() < AXES_THAT_SHOW_AN_OVAL,
+                    Caution.TWO_AXES);
+            addIf(
+                    cautions,
+                    report.checks().stream().anyMatch(check -> check.rule() == Rule.RING_GAP_TO_FILE),
+                    Caution.FILE_RINGS);
+        }
+    }
+
+    private static void ofTorques(Set<Caution> cautions, List<TorqueReminder> torques) {
+        addIf(
+                cautions,
+                torques.stream().anyMatch(reminder -> reminder.fastener().bolt().intoAluminium()),
+                Caution.THREADS_IN_ALUMINIUM);
+        addIf(cautions, torques.stream().anyMatch(TorqueReminder::isNearProofLoad), Caution.NEAR_PROOF_LOAD);
+    }
+
+    private static void addIf(Set<Caution> cautions, boolean due, Caution caution) {
+        if (due) {
+            cautions.add(caution);
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package org.borewright.kit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.hole.FinishedHoles;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+
+/**
+ * Where one finished hole stands among the sizes.
+ *
+ * @param cylinder its name
+ * @param size the size whose window holds it nearest to target; empty when it lies between sizes
+ * @param others other sizes whose windows hold it too
+ * @param tooLooseFor between sizes: the next smaller size, and by how much the hole is too loose for it
+ * @param toGo between sizes: the next larger size, and how much metal to its target
+ */
+public record FinishedHole(
+        String cylinder, Optional<Size> size, List<Size> others, Optional<Gap> tooLooseFor, Optional<Gap> toGo) {
+
+    /**
+     * A size and how far away it is.
+     *
+     * @param size the size
+     * @param by the distance on the diameter
+     */
+    public record Gap(Size size, Length by) {}
+
+    /** Where a hole of the engine stands in a table. */
+    static FinishedHole of(Hole hole, int index, List<SizeRow> table) {
+        List<SizeRow> made = table.stream()
+                .filter(row -> row.choice().isPresent() && row.isOpen())
+                .toList();
+        List<Size> holding = made.stream()
+                .filter(row -> isHeld(row.holes().get(index)))
+                .sorted(Comparator.comparing((SizeRow row) ->
+                        FinishedHoles.offTarget(hole, row.holes().get(index).piston())))
+                .map(SizeRow::size)
+                .distinct()
+                .toList();
+        return holding.isEmpty()
+                ? new FinishedHole(
+                        hole.name(), Optional.empty(), List.of(), tooLoose(hole, index, made), toGo(hole, index, made))
+                : new FinishedHole(
+                        hole.name(),
+                        Optional.of(holding.get(0)),
+                        holding.subList(1, holding.size()),
+                        Optional.empty(),
+                        Optional.empty());
+    }
+
+    private static boolean isHeld(HoleAtSize fate) {
+        return fate.work() == Work.AS_IS && fate.certainty() == Certainty.CERTAIN;
+    }
+
+    private static Optional<Gap> tooLoose(Hole hole, int index, List<SizeRow> made) {
+        Limits diameters = hole.diameters().orElseThrow();
+        return made.stream()
+                .map(row -> new Gap(
+                        row.size(),
+                        diameters
+                                .greatest()
+                                .minus(largestHole(row.holes().get(index).piston()))))
+                .filter(gap -> gap.by().isMoreThan(Length.ZERO))
+                .min(Comparator.comparing(Gap::by));
+    }
+
+    private static Optional<Gap> toGo(Hole hole, int index, List<SizeRow> made) {
+        Limits diameters = hole.diameters().orElseThrow();
+        return made.stream()
+                .map(row -> new Gap(
+                        row.size(),
+                        row.holes()
+                                .get(index)
+                                .piston()
+                                .shape()
+                                .finishForCleanUp()
+                                .minus(diameters.least())))
+                .filter(gap -> gap.by().isMoreThan(Length.ZERO))
+                .min(Comparator.comparing(Gap::by));
+    }
+
+    /** The largest hole the smallest piston may run in. */
+    private static Length largestHole(Piston piston) {
+        return piston.shape().diameter().least().plus(piston.shape().clearance().greatest());
+    }
+}

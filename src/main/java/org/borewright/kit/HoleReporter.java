@@ -1,0 +1,109 @@
+package org.borewright.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.fit.Check;
+import org.borewright.fit.CleanUp;
+import org.borewright.fit.CleanUpCheck;
+import org.borewright.fit.Clearance;
+import org.borewright.fit.FinishedShape;
+import org.borewright.fit.RingGap;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.HoleCleanUp;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.BoreShape;
+import org.borewright.measure.survey.Grid;
+
+/** Reports on every hole, and asks all the rules that concern it at the size named. */
+final class HoleReporter {
+
+    private final MatchRequest request;
+    private final SizeTable sizes;
+    private final BoreSpec bore;
+
+    HoleReporter(MatchRequest request, SizeTable sizes, BoreSpec bore) {
+        this.request = request;
+        this.sizes = sizes;
+        this.bore = bore;
+    }
+
+    /** The reports, in the engine's order. */
+    List<HoleReport> report(List<Hole> holes, Optional<SizeRow> named) {
+        return IntStream.range(0, holes.size())
+                .mapToObj(i -> report(holes.get(i), named, i))
+                .toList();
+    }
+
+    private HoleReport report(Hole hole, Optional<SizeRow> named, int index) {
+        Optional<BoreShape> shape =
+                hole.at20() instanceof Grid grid ? Optional.of(BoreShape.of(grid)) : Optional.empty();
+        Optional<CleanUp> cleanUp = request.condition() == Condition.WORN
+                ? Optional.of(HoleCleanUp.byBar(hole, bore.centringError()))
+                : Optional.empty();
+        return new HoleReport(
+                hole,
+                shape,
+                cleanUp,
+                named.map(row -> row.holes().get(index)),
+                named.map(row -> gaps(hole, row, index)).orElse(List.of()),
+                named.map(row -> checks(hole, shape, row, index)).orElse(List.of()));
+    }
+
+    private List<Check> checks(Hole hole, Optional<BoreShape> shape, SizeRow row, int index) {
+        HoleAtSize fate = row.holes().get(index);
+        List<Check> checks = new ArrayList<>();
+        cleanUp(hole, fate).ifPresent(checks::add);
+        row.choice().flatMap(choice -> sizes.wall(hole, choice)).ifPresent(checks::add);
+        if (fate.work() == Work.AS_IS) {
+            hole.diameters().ifPresent(diameters -> {
+                Length uncertainty = hole.expandedUncertainty();
+                PistonShape piston = fate.piston().shape();
+                checks.addAll(Clearance.check(diameters, uncertainty, piston));
+                row.kit()
+                        .ifPresent(kit -> checks.addAll(RingChecks.gapsIn(
+                                diameters, uncertainty, kit.outfit().rings(), piston)));
+            });
+        }
+        if (request.condition() == Condition.FINISHED) {
+            Length uncertainty = Uncertainty.ofDifference(request.gauge());
+            shape.ifPresent(found -> checks.addAll(FinishedShape.check(found, uncertainty)));
+        }
+        return checks;
+    }
+
+    private Optional<Check> cleanUp(Hole hole, HoleAtSize fate) {
+        Length finish = fate.piston().shape().finishForCleanUp();
+        return switch (fate.work()) {
+            case REBORE ->
+                HoleCleanUp.byBar(hole, bore.centringError())
+                        .worst()
+                        .map(worst ->
+                                CleanUpCheck.byBar(worst, finish.minus(bore.honeStock()), hole.expandedUncertainty()));
+            case HONE_ONLY ->
+                HoleCleanUp.byHone(hole).map(needed -> CleanUpCheck.byHone(needed, finish, hole.expandedUncertainty()));
+            case AS_IS -> Optional.empty();
+        };
+    }
+
+    private static List<HoleReport.GapInHole> gaps(Hole hole, SizeRow row, int index) {
+        HoleAtSize fate = row.holes().get(index);
+        PistonShape piston = fate.piston().shape();
+        Limits measured = hole.diameters().orElse(piston.finishes());
+        Limits in = fate.work() == Work.AS_IS ? measured : piston.finishes();
+        return row.kit().stream()
+                .flatMap(kit -> kit.outfit().rings().rings().stream())
+                .map(ring -> new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))
+                .toList();
+    }
+}

@@ -1,0 +1,143 @@
+package org.borewright.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Money;
+import org.borewright.catalog.Shelf;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.bill.ShopWork;
+import org.borewright.kit.bill.TorqueReminder;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
+
+/**
+ * The answer to a request: one size for the engine and a complete kit, or what stands in the way. The same request on the same catalogue
+ * revision gives the same answer.
+ *
+ * @param ruling the verdict, the size it names and what holds
+ * @param table every size
+ * @param holes every hole
+ * @param checks of parts, metal, gasket and deck at the size named
+ * @param settling the smaller size that a reading might prove; empty when there is none
+ * @param work what the shop does
+ * @param torques what is tightened
+ * @param cautions what must be said
+ */
+public record Match(
+        Ruling ruling,
+        List<SizeRow> table,
+        List<HoleReport> holes,
+        List<Check> checks,
+        Optional<Settling> settling,
+        ShopWork work,
+        List<TorqueReminder> torques,
+        List<Caution> cautions) {
+
+    /** Answers a request. */
+    public static Match of(FitTable fits, KitFinder kits, MatchRequest request) {
+        Shelf shelf = fits.shelf();
+        Engine engine = shelf.engine();
+        List<Hole> holes = holes(fits, request);
+        SizeTable sizes = new SizeTable(fits, kits, request, holes);
+        List<SizeRow> table = sizes.rows();
+        Ruling first = rule(holes, table, request);
+        List<HoleReport> reports = new HoleReporter(request, sizes, engine.bore()).report(holes, first.row());
+        List<Check> checks = first.row().map(Match::checks).orElse(List.of());
+        Ruling ruling =
+                first.row().map(row -> held(first, row, reports, checks)).orElse(first);
+        ShopWork work = ShopWork.of(shelf, first.row().map(SizeRow::holes).orElse(List.of()), request.skim());
+        List<TorqueReminder> torques =
+                work.touched(shelf.fasteners()).stream().map(TorqueReminder::of).toList();
+        return new Match(
+                ruling,
+                table,
+                reports,
+                checks,
+                Settling.of(engine, holes, table, first.row()),
+                work,
+                torques,
+                Cautions.of(engine, request, reports, torques));
+    }
+
+    /** Parts and work together; empty when there is neither. */
+    public Optional<Money> total() {
+        Stream<Money> parts = ruling.row().flatMap(SizeRow::kit).flatMap(Kit::total).stream();
+        return Stream.concat(parts, work.lines().stream().map(ShopWork.Line::total))
+                .reduce(Money::plus);
+    }
+
+    /** Where each finished hole stands among the sizes; empty for worn holes. */
+    public List<FinishedHole> finishedHoles(Condition condition) {
+        return condition == Condition.WORN
+                ? List.of()
+                : IntStream.range(0, holes.size())
+                        .mapToObj(i -> FinishedHole.of(holes.get(i).hole(), i, table))
+                        .toList();
+    }
+
+    /** For finished holes that differ: the size that brings them together; empty otherwise. */
+    public Optional<SizeRow> bringTogether(Condition condition) {
+        return condition == Condition.WORN || ruling.row().isPresent()
+                ? Optional.empty()
+                : FinishedRuling.bringTogether(table);
+    }
+
+    private static List<Hole> holes(FitTable fits, MatchRequest request) {
+        Engine engine = fits.shelf().engine();
+        Optional<Length> presentLeast = request.present().reliable().map(fits::smallestHole);
+        return IntStream.range(0, engine.cylinders().size())
+                .mapToObj(i -> Hole.of(
+                        engine, engine.cylinders().get(i), request.cylinders().get(i), request, presentLeast))
+                .toList();
+    }
+
+    private static Ruling rule(List<Hole> holes, List<SizeRow> table, MatchRequest request) {
+        return switch (request.condition()) {
+            case WORN -> new WornRuling(holes, table).rule(request.asked());
+            case FINISHED -> new FinishedRuling(holes, table).rule();
+        };
+    }
+
+    private static List<Check> checks(SizeRow row) {
+        Stream<Check> outfit = row.kit().stream().flatMap(kit -> kit.outfit().checks().stream());
+        Stream<Check> gasket = row.gasket().stream().flatMap(fit -> fit.checks().stream());
+        Stream<Check> metal = row.choice().stream().flatMap(choice -> choice.metalChecks().stream());
+        return Stream.of(metal, outfit, gasket).flatMap(stream -> stream).toList();
+    }
+
+    private static Ruling held(Ruling ruling, SizeRow row, List<HoleReport> reports, List<Check> checks) {
+        List<Check> all = Stream.concat(reports.stream().flatMap(report -> report.checks().stream()), checks.stream())
+                .toList();
+        List<Hold> holds = new ArrayList<>(ruling.holds());
+        addIfAny(
+                holds,
+                Hold.Reason.CHECK_OUT,
+                all.stream().filter(check -> check.outcome() == Outcome.OUT).toList());
+        addIfAny(
+                holds,
+                Hold.Reason.CHECK_OPEN,
+                all.stream()
+                        .filter(check -> check.outcome() == Outcome.TOO_CLOSE || check.outcome() == Outcome.UNKNOWN)
+                        .toList());
+        if (row.kit().filter(Kit::isComplete).isEmpty()) {
+            holds.add(Hold.of(Hold.Reason.KIT_SHORT));
+        }
+        return Ruling.on(row, holds);
+    }
+
+    private static void addIfAny(List<Hold> holds, Hold.Reason reason, List<Check> checks) {
+        if (!checks.isEmpty()) {
+            holds.add(new Hold(reason, List.of(), checks));
+        }
+    }
+}

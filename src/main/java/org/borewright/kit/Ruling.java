@@ -1,0 +1,28 @@
+package org.borewright.kit;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The verdict, the size it names, and what holds.
+ *
+ * @param verdict what may be done
+ * @param row the size for the whole engine; empty when none is named
+ * @param holds what stands in the way; empty exactly when the verdict is {@link Verdict#SERVES}
+ */
+public record Ruling(Verdict verdict, Optional<SizeRow> row, List<Hold> holds) {
+
+    /** Copies the holds. */
+    public Ruling {
+        holds = List.copyOf(holds);
+    }
+
+    /** A size without a hold serves; with one it is held. */
+    static Ruling on(SizeRow row, List<Hold> holds) {
+        return new Ruling(holds.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(row), holds);
+    }
+
+    static Ruling without(Verdict verdict, List<Hold> holds) {
+        return new Ruling(verdict, Optional.empty(), holds);
+    }
+}

@@ -1,0 +1,62 @@
+package org.borewright.kit;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.GasketFit;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+
+/**
+ * One row of the table of sizes: one maker's pistons at one size, or a size without pistons.
+ *
+ * @param size the size
+ * @param choice the pistons; empty where none was ever made
+ * @param holes what becomes of each hole, in the engine's order; empty without pistons
+ * @param blocks why it is not offered for another reason than the wear
+ * @param gasket the gasket kit that goes with it, and its checks; empty when none fits
+ * @param kit parts, price and dates; empty when there is nothing to assemble
+ */
+public record SizeRow(
+        Size size,
+        Optional<Choice> choice,
+        List<HoleAtSize> holes,
+        List<Block> blocks,
+        Optional<GasketFit> gasket,
+        Optional<Kit> kit) {
+
+    /** Copies the lists. */
+    public SizeRow {
+        holes = List.copyOf(holes);
+        blocks = List.copyOf(blocks);
+    }
+
+    /** The least certain of its holes; no without pistons. */
+    public Certainty certainty() {
+        return holes.stream().map(HoleAtSize::certainty).reduce(Certainty::and).orElse(Certainty.NO);
+    }
+
+    /** Whether nothing but the wear stands against it. */
+    public boolean isOpen() {
+        return blocks.isEmpty();
+    }
+
+    /** Whether the engine may go to it: certain in every hole and nothing against it. */
+    public boolean serves() {
+        return isOpen() && certainty() == Certainty.CERTAIN;
+    }
+
+    /** Whether the engine might go to it, if a reading proves it. */
+    public boolean mightServe() {
+        return isOpen() && certainty() == Certainty.POSSIBLE;
+    }
+
+    /** Whether the work cuts the holes. */
+    public boolean has(Work work) {
+        return holes.stream().anyMatch(hole -> hole.work() == work);
+    }
+}

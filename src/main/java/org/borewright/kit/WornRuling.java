@@ -1,0 +1,100 @@
+package org.borewright.kit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.borewright.catalog.Size;
+import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.hole.Hole;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.NotMeasured;
+
+/**
+ * Rules on worn holes: the smallest size that is certain for every one of them, and every one goes to it. The size never depends on the
+ * shelf: out of stock means the same size on a later day.
+ */
+final class WornRuling {
+
+    private final List<Hole> holes;
+    private final List<SizeRow> table;
+
+    WornRuling(List<Hole> holes, List<SizeRow> table) {
+        this.holes = holes;
+        this.table = table;
+    }
+
+    /** The ruling, before the checks of the size it names are asked. */
+    Ruling rule(Optional<Size> asked) {
+        List<String> lost = where(hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING));
+        if (!lost.isEmpty()) {
+            return Ruling.without(Verdict.REFER, List.of(Hold.in(Hold.Reason.BEYOND_MACHINING, lost)));
+        }
+        return smallest().map(size -> rule(size, asked)).orElseGet(this::noneCertain);
+    }
+
+    /** The best row of the smallest size that serves. */
+    private Optional<SizeRow> smallest() {
+        return table.stream()
+                .filter(SizeRow::serves)
+                .map(SizeRow::size)
+                .min(Comparator.naturalOrder())
+                .flatMap(this::bestAt);
+    }
+
+    private Ruling rule(SizeRow smallest, Optional<Size> asked) {
+        Optional<Size> larger = asked.filter(size -> size.compareTo(smallest.size()) > 0);
+        Optional<SizeRow> wanted = larger.flatMap(this::bestAt);
+        boolean refused = (larger.isPresent() && wanted.isEmpty())
+                || asked.filter(size -> size.compareTo(smallest.size()) < 0).isPresent();
+        return Ruling.on(
+                wanted.orElse(smallest), refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of());
+    }
+
+    private Optional<SizeRow> bestAt(Size size) {
+        return table.stream()
+                .filter(row -> row.size().equals(size) && row.serves())
+                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
+                        .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
+    }
+
+    private Ruling noneCertain() {
+        boolean hope = table.stream().anyMatch(SizeRow::mightServe);
+        if (!hope) {
+            return Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT)));
+        }
+        List<Hold> holds = new ArrayList<>();
+        add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
+        add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
+        add(holds, Hold.Reason.DEPTH_NOT_MEASURED, hole -> hole.survey().hasUnknownDepth());
+        add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, WornRuling::lacksSizeWhenNew);
+        if (holds.isEmpty()) {
+            add(
+                    holds,
+                    Hold.Reason.WALL_NOT_PROBED,
+                    hole -> hole.survey().wall().reach().isEmpty());
+        }
+        if (holds.isEmpty()) {
+            holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
+        }
+        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    private static boolean lacksSizeWhenNew(Hole hole) {
+        return !(hole.at20() instanceof NotMeasured)
+                && hole.whenNew().isEmpty()
+                && hole.survey().wall().reach().isEmpty();
+    }
+
+    private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {
+        List<String> cylinders = where(concerned);
+        if (!cylinders.isEmpty()) {
+            holds.add(Hold.in(reason, cylinders));
+        }
+    }
+
+    private List<String> where(Predicate<Hole> concerned) {
+        return holes.stream().filter(concerned).map(Hole::name).toList();
+    }
+}

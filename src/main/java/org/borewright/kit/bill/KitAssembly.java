@@ -1,0 +1,99 @@
+package org.borewright.kit.bill;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.borewright.catalog.Fastener;
+import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Offers;
+import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.kit.choice.Outfit;
+import org.borewright.kit.hole.HoleAtSize;
+
+/** Assembles the bill of materials for known needs: covers what can be had, names what cannot, and says for which hole each line is. */
+final class KitAssembly {
+
+    private KitAssembly() {}
+
+    /** The kit of an outfit and a gasket kit. */
+    static Kit of(
+            Shelf shelf,
+            Offers offers,
+            List<HoleAtSize> holes,
+            Outfit outfit,
+            GasketKit gaskets,
+            List<Fastener> touched) {
+        List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
+        List<Need> coverable = coverable(needs, shelf, offers);
+        Cover cover = CoverSearch.find(coverable, shelf, offers).orElseGet(() -> new Cover(List.of(), 0));
+        List<Kit.Missing> missing = needs.stream()
+                .filter(need -> !coverable.contains(need))
+                .map(need -> missing(need, shelf))
+                .toList();
+        return new Kit(
+                outfit,
+                gaskets,
+                needs,
+                lines(cover, coverable),
+                CoverSearch.surplus(cover, coverable),
+                missing,
+                cover.total());
+    }
+
+    /** All needs when they can be covered together, else those that can still be covered after leaving out, in order, what cannot. */
+    private static List<Need> coverable(List<Need> needs, Shelf shelf, Offers offers) {
+        if (CoverSearch.find(needs, shelf, offers).isPresent()) {
+            return needs;
+        }
+        List<Need> kept = new ArrayList<>();
+        for (Need need : needs) {
+            kept.add(need);
+            if (CoverSearch.find(kept, shelf, offers).isEmpty()) {
+                kept.remove(need);
+            }
+        }
+        return kept;
+    }
+
+    private static Kit.Missing missing(Need need, Shelf shelf) {
+        return new Kit.Missing(
+                need.part(),
+                need.count(),
+                Optional.ofNullable(shelf.withdrawals().get(need.number())).map(Withdrawal::state));
+    }
+
+    private static List<Kit.Line> lines(Cover cover, List<Need> needs) {
+        Map<PartNumber, Deque<String>> open = new HashMap<>();
+        needs.forEach(need -> open.put(need.number(), new ArrayDeque<>(need.holes())));
+        return cover.picks().stream()
+                .map(pick -> new Kit.Line(
+                        pick.packed().box(),
+                        pick.quantity(),
+                        covers(pick, needs, open),
+                        pick.offer().price(),
+                        pick.leadDays()))
+                .toList();
+    }
+
+    private static List<Need> covers(Cover.Pick pick, List<Need> needs, Map<PartNumber, Deque<String>> open) {
+        List<Need> covers = new ArrayList<>();
+        for (int i = 0; i < needs.size(); i++) {
+            Deque<String> waiting = open.getOrDefault(needs.get(i).number(), new ArrayDeque<>());
+            List<String> served = new ArrayList<>();
+            int held = pick.packed().holds().get(i) * pick.quantity();
+            while (served.size() < held && !waiting.isEmpty()) {
+                served.add(waiting.removeFirst());
+            }
+            if (!served.isEmpty()) {
+                covers.add(new Need(needs.get(i).part(), served));
+            }
+        }
+        return covers;
+    }
+}

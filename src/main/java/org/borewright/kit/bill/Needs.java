@@ -1,0 +1,51 @@
+package org.borewright.kit.bill;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Fastener;
+import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Part;
+import org.borewright.kit.choice.Outfit;
+import org.borewright.kit.hole.HoleAtSize;
+
+/** Counts what a kit needs, from the engine and not from a constant: no need stands twice. */
+final class Needs {
+
+    private static final int CLIPS_PER_PISTON = 2;
+
+    private final Map<Part, List<String>> byPart = new LinkedHashMap<>();
+
+    private Needs() {}
+
+    /** The needs of a kit, in the order of a kit list. */
+    static List<Need> of(
+            Engine engine, List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
+        Needs needs = new Needs();
+        holes.forEach(hole -> needs.add(hole.piston(), hole.cylinder(), 1));
+        for (HoleAtSize hole : holes) {
+            needs.add(outfit.rings(), hole.cylinder(), 1);
+            needs.add(outfit.pin(), hole.cylinder(), 1);
+            outfit.clip().ifPresent(clip -> needs.add(clip, hole.cylinder(), CLIPS_PER_PISTON));
+            outfit.bearing().ifPresent(bearing -> needs.add(bearing, hole.cylinder(), 1));
+        }
+        needs.add(gaskets, Need.ENGINE, kitsFor(engine.cylinders().size(), gaskets));
+        touched.forEach(
+                fastener -> fastener.singleUse().ifPresent(bolt -> needs.add(bolt, Need.ENGINE, fastener.count())));
+        return needs.byPart.entrySet().stream()
+                .map(entry -> new Need(entry.getKey(), entry.getValue()))
+                .sorted((a, b) -> a.part().kind().compareTo(b.part().kind()))
+                .toList();
+    }
+
+    private static int kitsFor(int cylinders, GasketKit gaskets) {
+        return (cylinders + gaskets.servesCylinders() - 1) / gaskets.servesCylinders();
+    }
+
+    private void add(Part part, String hole, int count) {
+        byPart.computeIfAbsent(part, each -> new ArrayList<>()).addAll(Collections.nCopies(count, hole));
+    }
+}

@@ -1,0 +1,72 @@
+package org.borewright.kit.bill;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.borewright.catalog.Fastener;
+import org.borewright.catalog.Money;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.ShopOperation;
+import org.borewright.catalog.Strokes;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
+
+/**
+ * The operations of the shop that a rebuild needs, in the order they are done.
+ *
+ * @param lines each operation and how often
+ */
+public record ShopWork(List<Line> lines) {
+
+    /**
+     * One operation.
+     *
+     * @param operation what is done
+     * @param quantity on how many holes, or 1 for the engine
+     */
+    public record Line(ShopOperation operation, int quantity) {
+
+        /** Price × quantity. */
+        public Money total() {
+            return operation.price().times(quantity);
+        }
+    }
+
+    /** The operations for holes that are to be bored, honed or left, and a deck to be skimmed by so much. */
+    public static ShopWork of(Shelf shelf, List<HoleAtSize> holes, Length skim) {
+        return new ShopWork(shelf.operations().stream()
+                .map(operation -> new Line(operation, quantity(shelf, operation, holes, skim)))
+                .filter(line -> line.quantity() > 0)
+                .toList());
+    }
+
+    /** The days all of it takes. */
+    public int days() {
+        return lines.stream().mapToInt(line -> line.operation().days()).sum();
+    }
+
+    /** The fasteners that the operations touch. */
+    public List<Fastener> touched(List<Fastener> fasteners) {
+        Set<String> codes = lines.stream().map(line -> line.operation().code()).collect(Collectors.toSet());
+        return fasteners.stream()
+                .filter(fastener -> fastener.operations().stream().anyMatch(codes::contains))
+                .toList();
+    }
+
+    private static int quantity(Shelf shelf, ShopOperation operation, List<HoleAtSize> holes, Length skim) {
+        int touched = Math.toIntExact(
+                switch (operation.when()) {
+                    case ALWAYS -> (long) holes.size();
+                    case BORE -> count(holes, Work.REBORE);
+                    case HONE -> count(holes, Work.REBORE) + count(holes, Work.HONE_ONLY);
+                    case PORTS -> shelf.engine().build().strokes() == Strokes.TWO ? count(holes, Work.REBORE) : 0;
+                    case SKIM -> skim.isMoreThan(Length.ZERO) ? (long) holes.size() : 0;
+                });
+        return operation.per() == ShopOperation.Per.ENGINE ? Math.min(touched, 1) : touched;
+    }
+
+    private static long count(List<HoleAtSize> holes, Work work) {
+        return holes.stream().filter(hole -> hole.work() == work).count();
+    }
+}

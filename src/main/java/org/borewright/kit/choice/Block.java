@@ -1,0 +1,49 @@
+package org.borewright.kit.choice;
+
+import java.util.List;
+import org.borewright.fit.Check;
+
+/**
+ * Why a size is not offered for another reason than the wear: it stands beside the certainty, not mixed in.
+ *
+ * @param reason why
+ * @param checks the checks that failed, where it was a check
+ */
+public record Block(Reason reason, List<Check> checks) {
+
+    /** Why a size is not offered. */
+    public enum Reason {
+        /** No piston was ever made for it. */
+        NEVER_MADE("no piston was ever made in this size"),
+        /** Its pistons need further engine work. */
+        FURTHER_WORK("needs further engine work; not offered"),
+        /** Beyond the largest oversize. */
+        BEYOND_LARGEST("beyond the largest oversize of this engine"),
+        /** The wall is never bored. */
+        NEVER_BORED("this wall is never bored"),
+        /** Too little wall left. */
+        WALL("too little wall left"),
+        /** Too little left between two holes. */
+        BRIDGE("too little metal left between the holes"),
+        /** No set of parts fits together. */
+        PARTS("no set of rings, pin and clips fits this piston"),
+        /** No gasket kit fits. */
+        GASKET("no gasket kit fits this size");
+
+        private final String sentence;
+
+        Reason(String sentence) {
+            this.sentence = sentence;
+        }
+
+        /** The reason in words. */
+        public String sentence() {
+            return sentence;
+        }
+    }
+
+    /** A block that no check tells. */
+    public static Block of(Reason reason) {
+        return new Block(reason, List.of());
+    }
+}

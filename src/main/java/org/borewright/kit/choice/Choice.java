@@ -1,0 +1,54 @@
+package org.borewright.kit.choice;
+
+import java.util.Comparator;
+import java.util.List;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Check;
+import org.borewright.measure.Length;
+
+/**
+ * One maker's pistons at one size with all that goes with them, worked out before any hole is measured.
+ *
+ * @param size the size
+ * @param design the pistons' design
+ * @param pistons for each hole in the engine's order, the pistons that may go in, smallest first: one, or the grades of a size
+ * @param outfits rings, pins and clips that fit; if none does, the first that does not
+ * @param gaskets every gasket kit of the engine over these pistons, the deck as it is
+ * @param metalChecks spigot and bridges at the largest finish, and the spread of masses
+ * @param blocks why the size is not offered, whatever the wear
+ * @param left the rebuilds left after it
+ */
+public record Choice(
+        Size size,
+        PistonDesign design,
+        List<List<Piston>> pistons,
+        List<Outfit> outfits,
+        List<GasketFit> gaskets,
+        List<Check> metalChecks,
+        List<Block> blocks,
+        RebuildsLeft left) {
+
+    /** The largest of all its pistons: what gasket, wall and bridge must bear. */
+    public Piston largest() {
+        return largestOf(pistons.stream().flatMap(List::stream).toList());
+    }
+
+    /** The piston that may run in the largest hole. */
+    static Piston largestOf(List<Piston> pistons) {
+        return pistons.stream()
+                .max(Comparator.comparing(piston -> piston.shape().largestFinish()))
+                .orElseThrow();
+    }
+
+    /** The hole its smallest piston needs at target clearance. */
+    public Length finish() {
+        return pistons.get(0).get(0).shape().finishForCleanUp();
+    }
+
+    /** The outfits that fit. */
+    public List<Outfit> fittingOutfits() {
+        return outfits.stream().filter(Outfit::fits).toList();
+    }
+}

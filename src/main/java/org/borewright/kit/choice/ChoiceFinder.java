@@ -1,0 +1,100 @@
+package org.borewright.kit.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Check;
+import org.borewright.fit.Rule;
+import org.borewright.measure.Length;
+
+/** Finds one maker's pistons for one size of an engine, and all that can be checked of them before a hole is measured. */
+final class ChoiceFinder {
+
+    private ChoiceFinder() {}
+
+    /** The choice; empty where the maker has no piston in this size for some hole. */
+    static Optional<Choice> find(Shelf shelf, Size size, PistonDesign design) {
+        List<Piston> made = shelf.parts().pistons().stream()
+                .filter(piston ->
+                        piston.design().equals(design.code()) && piston.size().equals(size.label()))
+                .filter(piston -> Supply.isSupplied(shelf, piston.number()))
+                .sorted(Comparator.comparing((Piston piston) -> piston.shape().finishForCleanUp())
+                        .thenComparing(Piston::number))
+                .toList();
+        List<List<Piston>> byHole = shelf.engine().cylinders().stream()
+                .map(hole -> made.stream()
+                        .filter(piston -> piston.hand().goesInto(hole.hand()))
+                        .toList())
+                .toList();
+        return byHole.stream().anyMatch(List::isEmpty)
+                ? Optional.empty()
+                : Optional.of(choice(shelf, size, design, byHole));
+    }
+
+    private static Choice choice(Shelf shelf, Size size, PistonDesign design, List<List<Piston>> byHole) {
+        Engine engine = shelf.engine();
+        List<Piston> pistons = byHole.stream().flatMap(List::stream).distinct().toList();
+        Piston largest = Choice.largestOf(pistons);
+        List<Outfit> outfits = OutfitFinder.find(shelf, pistons);
+        List<GasketFit> gaskets = shelf.parts().gasketKits().stream()
+                .filter(kit -> Supply.isSupplied(shelf, kit.number()))
+                .map(kit -> GasketFit.of(engine, kit, largest, Length.ZERO))
+                .toList();
+        List<Check> metal = MetalChecks.of(engine, pistons);
+        return new Choice(
+                size,
+                design,
+                byHole,
+                outfits,
+                gaskets,
+                metal,
+                blocks(engine, size, outfits, metal),
+                RebuildsLeft.after(shelf, size));
+    }
+
+    private static List<Block> blocks(Engine engine, Size size, List<Outfit> outfits, List<Check> metal) {
+        List<Block> blocks = new ArrayList<>(ofSize(engine, size));
+        List<Check> wall = failed(metal, Rule.SPIGOT_WALL);
+        if (!wall.isEmpty()) {
+            blocks.add(new Block(Block.Reason.WALL, wall));
+        }
+        List<Check> bridge = failed(metal, Rule.BRIDGE);
+        if (!bridge.isEmpty()) {
+            blocks.add(new Block(Block.Reason.BRIDGE, bridge));
+        }
+        if (outfits.stream().noneMatch(Outfit::fits)) {
+            List<Check> reasons = outfits.stream()
+                    .flatMap(outfit -> outfit.checks().stream())
+                    .filter(check -> check.outcome().holds())
+                    .toList();
+            blocks.add(new Block(Block.Reason.PARTS, reasons));
+        }
+        return List.copyOf(blocks);
+    }
+
+    /** What stands against a size whatever pistons are made for it. */
+    static List<Block> ofSize(Engine engine, Size size) {
+        BoreSpec bore = engine.bore();
+        List<Block> blocks = new ArrayList<>();
+        if (size.furtherWork()) {
+            blocks.add(Block.of(Block.Reason.FURTHER_WORK));
+        }
+        if (size.oversize().isMoreThan(bore.largestOversize())) {
+            blocks.add(Block.of(Block.Reason.BEYOND_LARGEST));
+        }
+        return blocks;
+    }
+
+    private static List<Check> failed(List<Check> checks, Rule rule) {
+        return checks.stream()
+                .filter(check -> check.rule() == rule && check.outcome().holds())
+                .toList();
+    }
+}

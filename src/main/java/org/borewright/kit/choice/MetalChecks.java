@@ -1,0 +1,57 @@
+package org.borewright.kit.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.borewright.catalog.Cylinder;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Bridge;
+import org.borewright.fit.Check;
+import org.borewright.fit.MassSpread;
+import org.borewright.fit.WallLeft;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.measure.Length;
+
+/** What the metal of an engine bears at a size, and what the pistons weigh against each other: nothing here needs a reading. */
+final class MetalChecks {
+
+    private MetalChecks() {}
+
+    /** Spigot and bridges at the largest finish of the pistons, and the spread of their masses. */
+    static List<Check> of(Engine engine, List<Piston> pistons) {
+        Length finish = Choice.largestOf(pistons).shape().largestFinish();
+        List<Check> checks = new ArrayList<>();
+        WallLeft.checkSpigot(engine.wall(), finish, engine.bore().centringError())
+                .ifPresent(checks::add);
+        checks.addAll(bridges(engine, finish));
+        int count = engine.cylinders().size();
+        checks.add(MassSpread.check(
+                pistons.stream().map(Piston::shape).map(PistonShape::mass).toList(),
+                count,
+                engine.limits().massSpreadMilligrams()));
+        return List.copyOf(checks);
+    }
+
+    /** Spigot, sleeve as made and bridges at one finish. */
+    static List<Check> ofHole(Engine engine, Length finish) {
+        Length centringError = engine.bore().centringError();
+        List<Check> checks = new ArrayList<>(bridges(engine, finish));
+        WallLeft.checkSpigot(engine.wall(), finish, centringError).ifPresent(checks::add);
+        WallLeft.checkSleeve(engine.wall(), finish, centringError).ifPresent(checks::add);
+        return checks;
+    }
+
+    private static List<Check> bridges(Engine engine, Length finish) {
+        List<Check> checks = new ArrayList<>();
+        List<Cylinder> holes = engine.cylinders();
+        for (int i = 0; i + 1 < holes.size(); i++) {
+            String between = holes.get(i).name() + "–" + holes.get(i + 1).name();
+            holes.get(i)
+                    .pitchToNext()
+                    .ifPresent(pitch -> engine.wall()
+                            .bridgeLeast()
+                            .ifPresent(least -> checks.add(Bridge.check(between, pitch, finish, finish, least))));
+        }
+        return checks;
+    }
+}

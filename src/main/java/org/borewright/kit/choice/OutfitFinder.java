@@ -1,0 +1,82 @@
+package org.borewright.kit.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.borewright.catalog.Bearing;
+import org.borewright.catalog.Clip;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Part;
+import org.borewright.catalog.Pin;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
+import org.borewright.catalog.Shelf;
+import org.borewright.fit.Check;
+import org.borewright.fit.ClipFloat;
+import org.borewright.fit.PinFit;
+
+/** Finds the rings, pins and clips made for a piston design, and checks each combination part against part. */
+final class OutfitFinder {
+
+    private OutfitFinder() {}
+
+    /** The outfits that fit all the pistons; if none does, those that do not, with their reasons; empty if a part is not made at all. */
+    static List<Outfit> find(Shelf shelf, List<Piston> pistons) {
+        List<Outfit> all = combinations(shelf, pistons);
+        List<Outfit> fitting = all.stream().filter(Outfit::fits).toList();
+        return fitting.isEmpty() ? all : fitting;
+    }
+
+    private static List<Outfit> combinations(Shelf shelf, List<Piston> pistons) {
+        Piston first = pistons.get(0);
+        List<Outfit> outfits = new ArrayList<>();
+        for (RingSet rings : supplied(shelf, shelf.parts().ringSets())
+                .filter(set -> set.design().equals(first.design()) && set.size().equals(first.size()))
+                .toList()) {
+            for (Pin pin : supplied(shelf, shelf.parts().pins())
+                    .filter(each -> each.design().equals(first.design()))
+                    .toList()) {
+                for (Optional<Clip> clip : clips(shelf, first)) {
+                    bearings(shelf)
+                            .map(bearing -> new Outfit(
+                                    rings, pin, clip, bearing, checks(shelf.engine(), pistons, rings, pin, clip)))
+                            .forEach(outfits::add);
+                }
+            }
+        }
+        return outfits;
+    }
+
+    private static List<Optional<Clip>> clips(Shelf shelf, Piston piston) {
+        if (shelf.engine().rodEnd().pressed()) {
+            return List.of(Optional.empty());
+        }
+        return supplied(shelf, shelf.parts().clips())
+                .filter(clip -> clip.design().equals(piston.design()))
+                .map(Optional::of)
+                .toList();
+    }
+
+    private static Stream<Optional<Bearing>> bearings(Shelf shelf) {
+        return shelf.engine().rodEnd().bearing()
+                ? supplied(shelf, shelf.parts().bearings()).map(Optional::of)
+                : Stream.of(Optional.empty());
+    }
+
+    private static <T extends Part> Stream<T> supplied(Shelf shelf, List<T> parts) {
+        return parts.stream().filter(part -> Supply.isSupplied(shelf, part.number()));
+    }
+
+    private static List<Check> checks(
+            Engine engine, List<Piston> pistons, RingSet rings, Pin pin, Optional<Clip> clip) {
+        List<Check> checks = new ArrayList<>(
+                RingChecks.between(rings, pistons, engine.build().surface()));
+        Piston first = pistons.get(0);
+        checks.addAll(PinFit.inPiston(pin.shape(), first.shape().pinSeat()));
+        checks.addAll(PinFit.inRod(pin.shape(), engine.rodEnd().seat()));
+        clip.flatMap(fitted -> first.shape().clipSeat().map(seat -> ClipFloat.check(seat, fitted.shape(), pin.shape())))
+                .ifPresent(checks::addAll);
+        return List.copyOf(checks);
+    }
+}

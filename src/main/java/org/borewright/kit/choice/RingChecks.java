@@ -1,0 +1,66 @@
+package org.borewright.kit.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.RingBore;
+import org.borewright.fit.RingFaceOnBore;
+import org.borewright.fit.RingGap;
+import org.borewright.fit.RingInGroove;
+import org.borewright.fit.Rule;
+import org.borewright.fit.Unchecked;
+import org.borewright.fit.shape.BoreSurface;
+import org.borewright.fit.shape.GrooveShape;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.fit.shape.RingShape;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+
+/** A ring set on a piston: every groove has its ring, and every ring suits groove, hole and surface. */
+public final class RingChecks {
+
+    private RingChecks() {}
+
+    /** The rings on the pistons of a choice, in every hole these may run in: exact, part against part. */
+    static List<Check> between(RingSet rings, List<Piston> pistons, BoreSurface surface) {
+        PistonShape piston = pistons.get(0).shape();
+        Limits holes = new Limits(
+                piston.smallestFinish(), Choice.largestOf(pistons).shape().largestFinish());
+        List<Check> checks = new ArrayList<>();
+        checks.add(RingBore.check(rings.nominalBore(), piston.nominalBore()));
+        for (GrooveShape groove : piston.grooves()) {
+            Optional<RingShape> ring = ringFor(rings, groove);
+            ring.ifPresentOrElse(
+                    fitted -> checks.addAll(inGroove(fitted, groove, holes, surface)),
+                    () -> checks.add(new Unchecked(
+                            Rule.RING_SECTION, groove.name(), Outcome.UNKNOWN, "the set has no ring for this groove")));
+        }
+        return checks;
+    }
+
+    /** The gaps of the rings in a measured hole. */
+    public static List<Check> gapsIn(Limits hole, Length uncertainty, RingSet rings, PistonShape piston) {
+        List<Check> checks = new ArrayList<>();
+        for (GrooveShape groove : piston.grooves()) {
+            ringFor(rings, groove).ifPresent(ring -> checks.addAll(RingGap.check(hole, uncertainty, ring, groove)));
+        }
+        return checks;
+    }
+
+    private static List<Check> inGroove(RingShape ring, GrooveShape groove, Limits holes, BoreSurface surface) {
+        List<Check> checks = new ArrayList<>(RingInGroove.check(ring, groove, holes.least()));
+        checks.add(RingFaceOnBore.check(groove.name(), ring.face(), surface));
+        checks.addAll(RingGap.check(holes, Length.ZERO, ring, groove));
+        return checks;
+    }
+
+    private static Optional<RingShape> ringFor(RingSet rings, GrooveShape groove) {
+        return rings.rings().stream()
+                .filter(ring -> ring.groove().equals(groove.name()))
+                .findFirst();
+    }
+}

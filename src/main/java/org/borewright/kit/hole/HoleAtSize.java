@@ -1,0 +1,25 @@
+package org.borewright.kit.hole;
+
+import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Certainty;
+import org.borewright.measure.Length;
+
+/**
+ * What becomes of one hole at one size.
+ *
+ * @param cylinder its name
+ * @param work what is done to it
+ * @param certainty whether it comes out right
+ * @param piston the piston that goes in
+ * @param metal what is taken off its diameter: finish less the smallest reading; empty when nothing was measured
+ */
+public record HoleAtSize(String cylinder, Work work, Certainty certainty, Piston piston, Optional<Length> metal) {
+
+    static HoleAtSize of(Hole hole, Work work, Certainty certainty, Piston piston) {
+        Optional<Length> metal = work == Work.AS_IS
+                ? Optional.of(Length.ZERO)
+                : hole.at20().smallest().map(piston.shape().finishForCleanUp()::minus);
+        return new HoleAtSize(hole.name(), work, certainty, piston, metal);
+    }
+}
