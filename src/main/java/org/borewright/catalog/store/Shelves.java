@@ -1,0 +1,84 @@
+package org.borewright.catalog.store;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Listing;
+import org.borewright.catalog.Offers;
+import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Revision;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.store.row.RevisionRow;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The catalogue in force, kept in memory and swapped as one after a load. Reading never touches the database, so it may be done on
+ * the event loop.
+ */
+@ApplicationScoped
+public class Shelves {
+
+    private volatile @Nullable Catalogue inForce;
+
+    /**
+     * The catalogue in force; whoever asks more than one question of it asks them of this one value.
+     *
+     * @throws IllegalStateException before the first load
+     */
+    public Catalogue catalogue() {
+        Catalogue now = inForce;
+        if (now == null) {
+            throw new IllegalStateException("no catalogue is loaded yet");
+        }
+        return now;
+    }
+
+    /** The shelf of an engine; empty when no engine has this code. */
+    public Optional<Shelf> of(String engineCode) {
+        return catalogue().shelf(engineCode);
+    }
+
+    /** All engines, sorted by code. */
+    public List<Engine> engines() {
+        return catalogue().engines();
+    }
+
+    /** Prices and stock. */
+    public Offers offers() {
+        return catalogue().offers();
+    }
+
+    /** The revision of the catalogue in force. */
+    public Revision revision() {
+        return catalogue().revision();
+    }
+
+    /** What is known of a number; empty when nothing bears it. */
+    public Optional<Listing> listing(PartNumber number) {
+        return catalogue().listing(number);
+    }
+
+    /** Takes what the tables hold into memory. @return whether they hold a catalogue */
+    @Transactional
+    public boolean reload() {
+        Optional<RevisionRow> latest = RevisionRow.latest();
+        latest.ifPresent(
+                row -> inForce = Stocktaking.of(CatalogRows.kept(), new Revision(row.fit, row.offers), row.loadedAt));
+        return latest.isPresent();
+    }
+
+    /** Puts a whole catalogue in place of what the tables hold, in one transaction. */
+    @Transactional
+    public void replace(CatalogRows rows, Revision revision, Instant loadedAt) {
+        rows.keep();
+        RevisionRow row = new RevisionRow();
+        row.fit = revision.fit();
+        row.offers = revision.offers();
+        row.loadedAt = loadedAt;
+        row.persist();
+    }
+}
