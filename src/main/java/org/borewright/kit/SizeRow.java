@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.Check;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
@@ -17,6 +18,7 @@ import org.borewright.kit.hole.Work;
  * @param size the size
  * @param choice the pistons; empty where none was ever made
  * @param holes what becomes of each hole, in the engine's order; empty without pistons
+ * @param walls the wall left around each hole; empty where the engine states no least wall
  * @param blocks why it is not offered for another reason than the wear
  * @param gasket the gasket kit that goes with it, and its checks; empty when none fits
  * @param kit parts, price and dates; empty when there is nothing to assemble
@@ -25,6 +27,7 @@ public record SizeRow(
         Size size,
         Optional<Choice> choice,
         List<HoleAtSize> holes,
+        List<Check> walls,
         List<Block> blocks,
         Optional<GasketFit> gasket,
         Optional<Kit> kit) {
@@ -32,12 +35,18 @@ public record SizeRow(
     /** Copies the lists. */
     public SizeRow {
         holes = List.copyOf(holes);
+        walls = List.copyOf(walls);
         blocks = List.copyOf(blocks);
     }
 
     /** The least certain of its holes; no without pistons. */
     public Certainty certainty() {
         return holes.stream().map(HoleAtSize::certainty).reduce(Certainty::and).orElse(Certainty.NO);
+    }
+
+    /** A size for which no piston was ever made. */
+    static SizeRow neverMade(Size size, List<Block> blocks) {
+        return new SizeRow(size, Optional.empty(), List.of(), List.of(), blocks, Optional.empty(), Optional.empty());
     }
 
     /** Whether nothing but the wear stands against it. */

@@ -48,29 +48,27 @@ final class SizeTable {
         for (Size size : fits.shelf().sizes()) {
             List<Choice> choices = fits.at(size);
             if (choices.isEmpty()) {
-                rows.add(neverMade(size));
+                rows.add(SizeRow.neverMade(size, fits.neverMade(size)));
             }
             choices.stream().map(this::row).forEach(rows::add);
         }
         return rows;
     }
 
-    private SizeRow neverMade(Size size) {
-        return new SizeRow(size, Optional.empty(), List.of(), fits.neverMade(size), Optional.empty(), Optional.empty());
-    }
-
     private SizeRow row(Choice choice) {
         List<HoleAtSize> fates =
                 IntStream.range(0, holes.size()).mapToObj(i -> fate(choice, i)).toList();
         List<GasketFit> gaskets = gaskets(choice);
-        List<Block> blocks = blocks(choice, gaskets);
+        List<Check> walls =
+                holes.stream().flatMap(hole -> wall(hole, choice).stream()).toList();
+        List<Block> blocks = blocks(choice, gaskets, walls);
         List<GasketFit> fitting = gaskets.stream().filter(GasketFit::fits).toList();
         Optional<Kit> kit = kits.best(choice, fates, fitting, ShopWork.of(fits.shelf(), fates, request.skim()));
         Optional<GasketFit> gasket = kit.flatMap(found -> fitting.stream()
                         .filter(fit -> fit.kit().equals(found.gaskets()))
                         .findFirst())
                 .or(() -> gaskets.stream().findFirst());
-        return new SizeRow(choice.size(), Optional.of(choice), fates, blocks, gasket, kit);
+        return new SizeRow(choice.size(), Optional.of(choice), fates, walls, blocks, gasket, kit);
     }
 
     private HoleAtSize fate(Choice choice, int hole) {
@@ -89,15 +87,13 @@ final class SizeTable {
                 .toList();
     }
 
-    private List<Block> blocks(Choice choice, List<GasketFit> gaskets) {
+    private List<Block> blocks(Choice choice, List<GasketFit> gaskets, List<Check> walls) {
         List<Block> blocks = new ArrayList<>(choice.blocks());
         if (isCutThough(choice.size())) {
             blocks.add(Block.of(Block.Reason.NEVER_BORED));
         }
-        List<Check> thin = holes.stream()
-                .flatMap(hole -> wall(hole, choice).stream())
-                .filter(check -> check.outcome() == Outcome.OUT)
-                .toList();
+        List<Check> thin =
+                walls.stream().filter(check -> check.outcome() == Outcome.OUT).toList();
         if (!thin.isEmpty()) {
             blocks.add(new Block(Block.Reason.WALL, thin));
         }
