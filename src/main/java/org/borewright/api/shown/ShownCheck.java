@@ -1,0 +1,118 @@
+package org.borewright.api.shown;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Rule;
+import org.borewright.fit.Suitability;
+import org.borewright.fit.Unchecked;
+import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One check on the wire.
+ *
+ * @param check what was checked
+ * @param place where; absent where the rule says it all
+ * @param outcome how it ended
+ * @param figures value, limit and margin, where amounts were compared
+ * @param found what was found, where kinds were compared
+ * @param asked what was asked for, where kinds were compared
+ * @param source where rule and limit come from
+ * @param next what to do; absent when it is in
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record ShownCheck(
+        String check,
+        @Nullable String place,
+        String outcome,
+        @Nullable Figures figures,
+        @Nullable String found,
+        @Nullable String asked,
+        String source,
+        @Nullable String next) {
+
+    /**
+     * The figures of a comparison.
+     *
+     * @param value what was found
+     * @param sense on which side of the limit it must lie
+     * @param limit the limit
+     * @param margin how far inside; negative when beyond
+     * @param uncertainty expanded uncertainty of the value; absent for part against part
+     * @param conformance the probability that the true value is within the limit; absent for part against part
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record Figures(
+            ShownAmount value,
+            String sense,
+            ShownAmount limit,
+            ShownAmount margin,
+            @Nullable ShownAmount uncertainty,
+            @Nullable BigDecimal conformance) {
+
+        private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.DOWN);
+
+        static Figures of(Comparison check, LengthUnit unit) {
+            Flattery limit = switch (check.sense()) {
+                case AT_LEAST -> Flattery.LOWER_LIMIT;
+                case AT_MOST -> Flattery.UPPER_LIMIT;
+                case EXACTLY -> Flattery.VALUE;
+            };
+            return new Figures(
+                    ShownAmount.of(check.value(), unit, Flattery.VALUE),
+                    check.sense().label(),
+                    ShownAmount.of(check.limit(), unit, limit),
+                    ShownAmount.of(check.margin(), check.value().quantity(), unit, Flattery.MARGIN),
+                    check.uncertainty() == 0
+                            ? null
+                            : ShownAmount.of(check.uncertainty(), check.value().quantity(), unit, Flattery.UNCERTAINTY),
+                    check.conformance().isPresent()
+                            ? new BigDecimal(check.conformance().getAsDouble(), FOUR_DIGITS)
+                            : null);
+        }
+    }
+
+    /** A check in a unit. */
+    public static ShownCheck of(Check check, LengthUnit unit) {
+        String place = check.place().isEmpty() ? null : check.place();
+        String outcome = check.outcome().label();
+        String source = check.rule().source();
+        String next = next(check, unit);
+        if (check instanceof Comparison comparison) {
+            return new ShownCheck(
+                    check.rule().title(), place, outcome, Figures.of(comparison, unit), null, null, source, next);
+        }
+        if (check instanceof Suitability kinds) {
+            return new ShownCheck(
+                    check.rule().title(), place, outcome, null, kinds.found(), kinds.asked(), source, next);
+        }
+        return new ShownCheck(check.rule().title(), place, outcome, null, null, null, source, next);
+    }
+
+    private static @Nullable String next(Check check, LengthUnit unit) {
+        if (check instanceof Unchecked unchecked) {
+            return unchecked.reason();
+        }
+        return switch (check.outcome()) {
+            case IN -> check.rule() == Rule.RING_GAP_TO_FILE ? check.rule().wayOut() : null;
+            case NOT_CHECKED, UNKNOWN -> null;
+            case OUT -> check.rule().wayOut();
+            case TOO_CLOSE -> check instanceof Comparison close ? closer(close, unit) : null;
+        };
+    }
+
+    /** The gauge that would settle a close call; at the limit itself no gauge does. */
+    private static String closer(Comparison close, LengthUnit unit) {
+        return close.settledWithin()
+                .map(within -> "measure again with a gauge whose expanded uncertainty is at most "
+                        + ShownLength.of(within, unit, Flattery.UPPER_LIMIT)
+                                .value()
+                                .toPlainString()
+                        + " " + unit.symbol())
+                .orElse("the value lies on the limit and no gauge settles it: move off the limit");
+    }
+}
