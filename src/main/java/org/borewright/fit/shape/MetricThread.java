@@ -1,5 +1,6 @@
 package org.borewright.fit.shape;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.borewright.measure.Length;
 
@@ -23,5 +24,14 @@ public record MetricThread(Length diameter, Length pitch) {
     public double stressArea() {
         double inner = diameter.toMillimetres() - 0.9382 * pitch.toMillimetres();
         return Math.PI / 4 * inner * inner;
+    }
+
+    /** The designation of ISO 965-1, such as {@code M8 × 1.25}. */
+    public String label() {
+        return "M" + plain(diameter) + " × " + plain(pitch);
+    }
+
+    private static String plain(Length length) {
+        return BigDecimal.valueOf(length.nanometres(), 6).stripTrailingZeros().toPlainString();
     }
 }

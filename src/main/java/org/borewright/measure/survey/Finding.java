@@ -15,15 +15,26 @@ public record Finding(Kind kind, Optional<Length> depth, Optional<Length> height
     /** What a finding means for the work. */
     public enum Weight {
         /** Noted, never blocks. */
-        COSMETIC,
+        COSMETIC("noted, never blocks"),
         /** Settled by a hone at the same size; nothing needs cutting. */
-        HONE,
+        HONE("settled by a hone"),
         /** Cut out by the bar; its depth counts in the clean-up. */
-        MACHINABLE,
+        MACHINABLE("cut out by the bar"),
         /** Something to put right first; nothing is decided until then. */
-        HOLD,
+        HOLD("put right first, then measure again"),
         /** No bar mends it: a specialist, a sleeve, another block. */
-        BEYOND_MACHINING
+        BEYOND_MACHINING("beyond machining");
+
+        private final String says;
+
+        Weight(String says) {
+            this.says = says;
+        }
+
+        /** What it means, in words. */
+        public String says() {
+            return says;
+        }
     }
 
     /** The findings of the trade (common practice). */

@@ -1,0 +1,120 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.LocalDate;
+import java.util.List;
+import org.borewright.api.shown.ShownMoney;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.Need;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The bill of materials.
+ *
+ * @param complete whether every need is covered
+ * @param date when the last line is there; absent when the bill is not complete
+ * @param lines what to order
+ * @param surplus what is left over
+ * @param missing what cannot be had
+ * @param total of the lines; absent when there is none
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record BillAnswer(
+        boolean complete,
+        @Nullable LocalDate date,
+        List<LineAnswer> lines,
+        List<SurplusAnswer> surplus,
+        List<MissingAnswer> missing,
+        @Nullable ShownMoney total) {
+
+    /**
+     * One line.
+     *
+     * @param number to order
+     * @param packed engine box, cylinder box, pack or loose
+     * @param quantity how many
+     * @param covers what it is for, and for which holes
+     * @param price of one
+     * @param total price × quantity
+     * @param availability in stock, or to be ordered
+     * @param date when it is there
+     */
+    public record LineAnswer(
+            String number,
+            String packed,
+            int quantity,
+            List<CoversAnswer> covers,
+            ShownMoney price,
+            ShownMoney total,
+            String availability,
+            LocalDate date) {
+
+        static LineAnswer of(Kit.Line line, LocalDate on) {
+            return new LineAnswer(
+                    line.box().number().text(),
+                    line.box().kind().label(),
+                    line.quantity(),
+                    line.covers().stream().map(CoversAnswer::of).toList(),
+                    ShownMoney.of(line.price()),
+                    ShownMoney.of(line.total()),
+                    line.leadDays() == 0 ? "in stock" : "to be ordered, " + line.leadDays() + " days",
+                    on.plusDays(line.leadDays()));
+        }
+    }
+
+    /**
+     * Parts that a line covers.
+     *
+     * @param part what it is
+     * @param number its number
+     * @param quantity how many are needed
+     * @param cylinders the hole of each one; {@code engine} for a part of no hole
+     */
+    public record CoversAnswer(String part, String number, int quantity, List<String> cylinders) {
+
+        static CoversAnswer of(Need need) {
+            return new CoversAnswer(need.part().kind().label(), need.number().text(), need.count(), need.holes());
+        }
+    }
+
+    /**
+     * Parts left over.
+     *
+     * @param number of the part
+     * @param quantity how many
+     */
+    public record SurplusAnswer(String number, int quantity) {}
+
+    /**
+     * A need that cannot be covered.
+     *
+     * @param part what it is
+     * @param number its number
+     * @param quantity how many
+     * @param reason replaced, discontinued, never made, or out of stock and no more to be had
+     */
+    public record MissingAnswer(String part, String number, int quantity, String reason) {
+
+        static MissingAnswer of(Kit.Missing missing) {
+            return new MissingAnswer(
+                    missing.part().kind().label(),
+                    missing.part().number().text(),
+                    missing.count(),
+                    missing.withdrawn()
+                            .map(state -> state.label() + ", none left")
+                            .orElse("out of stock, no more to be had"));
+        }
+    }
+
+    static BillAnswer of(Kit kit, LocalDate on) {
+        return new BillAnswer(
+                kit.isComplete(),
+                kit.isComplete() ? on.plusDays(kit.leadDays()) : null,
+                kit.lines().stream().map(line -> LineAnswer.of(line, on)).toList(),
+                kit.surplus().stream()
+                        .map(over -> new SurplusAnswer(over.number().text(), over.count()))
+                        .toList(),
+                kit.missing().stream().map(MissingAnswer::of).toList(),
+                kit.total().map(ShownMoney::of).orElse(null));
+    }
+}

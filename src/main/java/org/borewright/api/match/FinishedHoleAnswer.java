@@ -1,0 +1,49 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import org.borewright.api.shown.ShownLength;
+import org.borewright.catalog.Size;
+import org.borewright.kit.FinishedHole;
+import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where one finished hole stands among the sizes.
+ *
+ * @param cylinder the hole
+ * @param size the size whose window holds it nearest to target; absent between sizes
+ * @param otherSizes other sizes whose windows hold it too
+ * @param tooLooseFor between sizes: the smaller size and by how much it is too loose for it
+ * @param toGo between sizes: the larger size and how much metal to it
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record FinishedHoleAnswer(
+        String cylinder,
+        @Nullable String size,
+        List<String> otherSizes,
+        @Nullable GapAnswer tooLooseFor,
+        @Nullable GapAnswer toGo) {
+
+    /**
+     * A size and how far away it is.
+     *
+     * @param size the size
+     * @param by the distance on the diameter
+     */
+    public record GapAnswer(String size, ShownLength by) {
+
+        static GapAnswer of(FinishedHole.Gap gap, LengthUnit unit) {
+            return new GapAnswer(gap.size().label(), ShownLength.of(gap.by(), unit));
+        }
+    }
+
+    static FinishedHoleAnswer of(FinishedHole hole, LengthUnit unit) {
+        return new FinishedHoleAnswer(
+                hole.cylinder(),
+                hole.size().map(Size::label).orElse(null),
+                hole.others().stream().map(Size::label).toList(),
+                hole.tooLooseFor().map(gap -> GapAnswer.of(gap, unit)).orElse(null),
+                hole.toGo().map(gap -> GapAnswer.of(gap, unit)).orElse(null));
+    }
+}

@@ -1,0 +1,25 @@
+package org.borewright.api.match;
+
+import java.util.List;
+import org.borewright.api.shown.ShownCheck;
+import org.borewright.kit.Hold;
+import org.borewright.measure.LengthUnit;
+
+/**
+ * Something that holds, and the way out.
+ *
+ * @param says what holds, in one sentence
+ * @param next the way out
+ * @param cylinders the holes it concerns; empty for the engine
+ * @param checks the checks it stands on
+ */
+public record HoldAnswer(String says, String next, List<String> cylinders, List<ShownCheck> checks) {
+
+    static HoldAnswer of(Hold hold, LengthUnit unit) {
+        return new HoldAnswer(
+                hold.reason().sentence(),
+                hold.reason().wayOut(),
+                hold.cylinders(),
+                hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList());
+    }
+}

@@ -1,0 +1,103 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.LocalDate;
+import java.util.List;
+import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownMoney;
+import org.borewright.catalog.Revision;
+import org.borewright.catalog.Shelf;
+import org.borewright.kit.Caution;
+import org.borewright.kit.Match;
+import org.borewright.kit.SizeRow;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The answer to a match on the wire.
+ *
+ * @param engine its code
+ * @param revision the catalogue revision it stands on
+ * @param unit of all lengths
+ * @param date from which dates are reckoned
+ * @param verdict what may be done now
+ * @param says the verdict in one plain sentence
+ * @param size the size for the whole engine; absent when none is named
+ * @param holds what stands in the way
+ * @param couldSave the smaller size that a reading might prove; absent when there is none
+ * @param finishedHoles where each finished hole stands; absent for worn holes
+ * @param bringsTogether the size that brings finished holes together; absent when not needed
+ * @param sizes every size
+ * @param cylinders every hole
+ * @param checks of parts, metal, gasket and deck at the size named
+ * @param bill what to order; absent when no size is named
+ * @param operations what the shop does
+ * @param torques what is tightened: reminders
+ * @param total parts and work; absent when there is neither
+ * @param cautions what must be said
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record MatchAnswer(
+        String engine,
+        Revision revision,
+        String unit,
+        LocalDate date,
+        String verdict,
+        String says,
+        @Nullable SizeAnswer size,
+        List<HoldAnswer> holds,
+        @Nullable CouldSaveAnswer couldSave,
+        @Nullable List<FinishedHoleAnswer> finishedHoles,
+        @Nullable SizeAnswer bringsTogether,
+        List<SizeRowAnswer> sizes,
+        List<CylinderAnswer> cylinders,
+        List<ShownCheck> checks,
+        @Nullable BillAnswer bill,
+        OperationsAnswer operations,
+        List<TorqueAnswer> torques,
+        @Nullable ShownMoney total,
+        List<String> cautions) {
+
+    /** The answer to a request, in its unit. */
+    public static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, LengthUnit unit) {
+        SizeRow named = match.ruling().row().orElse(null);
+        List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
+                .map(hole -> FinishedHoleAnswer.of(hole, unit))
+                .toList();
+        return new MatchAnswer(
+                shelf.engine().code(),
+                shelf.revision(),
+                unit.symbol(),
+                request.on(),
+                match.ruling().verdict().label(),
+                Sentence.of(match),
+                named == null ? null : SizeAnswer.of(named),
+                match.ruling().holds().stream()
+                        .map(hold -> HoldAnswer.of(hold, unit))
+                        .toList(),
+                match.settling()
+                        .map(settling -> CouldSaveAnswer.of(settling, unit))
+                        .orElse(null),
+                finished.isEmpty() ? null : finished,
+                match.bringTogether(request.condition()).map(SizeAnswer::of).orElse(null),
+                match.table().stream()
+                        .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), unit))
+                        .toList(),
+                match.holes().stream()
+                        .map(report -> CylinderAnswer.of(report, unit))
+                        .toList(),
+                match.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
+                named == null
+                        ? null
+                        : named.kit()
+                                .map(kit -> BillAnswer.of(kit, request.on()))
+                                .orElse(null),
+                OperationsAnswer.of(match.work()),
+                match.torques().stream()
+                        .map(torque -> TorqueAnswer.of(torque, unit))
+                        .toList(),
+                match.total().map(ShownMoney::of).orElse(null),
+                match.cautions().stream().map(Caution::text).toList());
+    }
+}

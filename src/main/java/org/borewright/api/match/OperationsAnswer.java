@@ -1,0 +1,44 @@
+package org.borewright.api.match;
+
+import java.util.List;
+import org.borewright.api.shown.ShownMoney;
+import org.borewright.kit.bill.ShopWork;
+
+/**
+ * What the shop does, in order.
+ *
+ * @param lines each operation
+ * @param days all of it takes
+ */
+public record OperationsAnswer(List<LineAnswer> lines, int days) {
+
+    /**
+     * One operation.
+     *
+     * @param operation its code
+     * @param name in words
+     * @param per hole or engine
+     * @param quantity on how many
+     * @param price for one
+     * @param total price × quantity
+     * @param days it takes
+     */
+    public record LineAnswer(
+            String operation, String name, String per, int quantity, ShownMoney price, ShownMoney total, int days) {
+
+        static LineAnswer of(ShopWork.Line line) {
+            return new LineAnswer(
+                    line.operation().code(),
+                    line.operation().name(),
+                    line.operation().per().label(),
+                    line.quantity(),
+                    ShownMoney.of(line.operation().price()),
+                    ShownMoney.of(line.total()),
+                    line.operation().days());
+        }
+    }
+
+    static OperationsAnswer of(ShopWork work) {
+        return new OperationsAnswer(work.lines().stream().map(LineAnswer::of).toList(), work.days());
+    }
+}

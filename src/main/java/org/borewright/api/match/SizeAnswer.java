@@ -1,0 +1,28 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.borewright.kit.SizeRow;
+import org.borewright.kit.choice.Choice;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A size and whose pistons.
+ *
+ * @param size its label
+ * @param design the pistons' design; absent where none was made
+ * @param maker who makes them; absent where none was made
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record SizeAnswer(
+        String size, @Nullable String design, @Nullable String maker) {
+
+    static SizeAnswer of(SizeRow row) {
+        Choice choice = row.choice().orElse(null);
+        return choice == null
+                ? new SizeAnswer(row.size().label(), null, null)
+                : new SizeAnswer(
+                        row.size().label(),
+                        choice.design().code(),
+                        choice.design().maker());
+    }
+}

@@ -1,0 +1,182 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.borewright.api.shown.Flattery;
+import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownLength;
+import org.borewright.api.shown.ShownMoney;
+import org.borewright.catalog.Engine;
+import org.borewright.fit.Amount;
+import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Rule;
+import org.borewright.kit.SizeRow;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.measure.Length;
+import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of the table of sizes.
+ *
+ * @param size label, design and maker
+ * @param oversize over standard
+ * @param certainty certain, possible or no, in its least certain hole
+ * @param blocks why it is not offered for another reason than the wear
+ * @param finish the hole at target clearance of the smallest piston; absent where no piston was made
+ * @param largestFinish the hole at greatest clearance of the largest piston
+ * @param cylinders what becomes of each hole
+ * @param leastWall the least wall left around any hole; absent where the engine states none or it is not known
+ * @param rebuildsLeft the rebuilds left after it
+ * @param displacement of the engine in cm³ at the finish
+ * @param compressionRatio the highest at the finish, with the gasket kit that goes with it
+ * @param kit whether a kit can be had, from when and for how much
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record SizeRowAnswer(
+        SizeAnswer size,
+        ShownLength oversize,
+        String certainty,
+        List<BlockAnswer> blocks,
+        @Nullable ShownLength finish,
+        @Nullable ShownLength largestFinish,
+        List<FateAnswer> cylinders,
+        @Nullable ShownLength leastWall,
+        @Nullable RebuildsLeftAnswer rebuildsLeft,
+        @Nullable BigDecimal displacement,
+        @Nullable BigDecimal compressionRatio,
+        @Nullable KitSummary kit) {
+
+    /**
+     * Why a size is not offered.
+     *
+     * @param says the reason
+     * @param checks the checks that failed
+     */
+    public record BlockAnswer(String says, List<ShownCheck> checks) {
+
+        static BlockAnswer of(Block block, LengthUnit unit) {
+            return new BlockAnswer(
+                    block.reason().sentence(),
+                    block.checks().stream()
+                            .map(check -> ShownCheck.of(check, unit))
+                            .toList());
+        }
+    }
+
+    /**
+     * What becomes of one hole.
+     *
+     * @param cylinder the hole
+     * @param work rebore, hone only, or as it is
+     * @param certainty whether it comes out right
+     * @param piston the piston that goes in
+     * @param metalRemoved finish less the smallest reading; absent when nothing was measured
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record FateAnswer(
+            String cylinder,
+            String work,
+            String certainty,
+            String piston,
+            @Nullable ShownLength metalRemoved) {
+
+        static FateAnswer of(HoleAtSize hole, LengthUnit unit) {
+            return new FateAnswer(
+                    hole.cylinder(),
+                    hole.work().label(),
+                    hole.certainty().label(),
+                    hole.piston().number().text(),
+                    ShownLength.of(hole.metal(), unit));
+        }
+    }
+
+    /**
+     * The rebuilds left after a size.
+     *
+     * @param byMetal larger sizes that the metal bears
+     * @param byPistons those of them for which pistons exist
+     */
+    public record RebuildsLeftAnswer(int byMetal, int byPistons) {}
+
+    /**
+     * A kit in short.
+     *
+     * @param complete whether every need can be covered
+     * @param missing the numbers that cannot be had
+     * @param date when it is complete; absent when it never is
+     * @param price of the lines that can be had
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record KitSummary(
+            boolean complete,
+            List<String> missing,
+            @Nullable LocalDate date,
+            @Nullable ShownMoney price) {
+
+        static KitSummary of(Kit kit, LocalDate on) {
+            return new KitSummary(
+                    kit.isComplete(),
+                    kit.missing().stream()
+                            .map(lack -> lack.part().number().text())
+                            .toList(),
+                    kit.isComplete() ? on.plusDays(kit.leadDays()) : null,
+                    kit.total().map(ShownMoney::of).orElse(null));
+        }
+    }
+
+    static SizeRowAnswer of(Engine engine, SizeRow row, LocalDate on, LengthUnit unit) {
+        Choice choice = row.choice().orElse(null);
+        return new SizeRowAnswer(
+                SizeAnswer.of(row),
+                ShownLength.of(row.size().oversize(), unit),
+                row.certainty().label(),
+                row.blocks().stream().map(block -> BlockAnswer.of(block, unit)).toList(),
+                choice == null ? null : ShownLength.of(choice.finish(), unit),
+                choice == null ? null : ShownLength.of(choice.largest().shape().largestFinish(), unit),
+                row.holes().stream().map(hole -> FateAnswer.of(hole, unit)).toList(),
+                leastWall(row, unit),
+                choice == null
+                        ? null
+                        : new RebuildsLeftAnswer(
+                                choice.left().byMetal(), choice.left().byPistons()),
+                choice == null ? null : displacement(engine, choice.finish()),
+                ratio(row),
+                row.kit().map(kit -> KitSummary.of(kit, on)).orElse(null));
+    }
+
+    private static BigDecimal displacement(Engine engine, Length finish) {
+        return BigDecimal.valueOf(engine.displacement(finish)).setScale(1, RoundingMode.HALF_EVEN);
+    }
+
+    private static @Nullable BigDecimal ratio(SizeRow row) {
+        return row.gasket().stream()
+                .flatMap(fit -> fit.checks().stream())
+                .filter(check -> check.rule() == Rule.COMPRESSION_RATIO)
+                .flatMap(SizeRowAnswer::value)
+                .map(ratio -> BigDecimal.valueOf(ratio.units(), 6).setScale(2, RoundingMode.CEILING))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static @Nullable ShownLength leastWall(SizeRow row, LengthUnit unit) {
+        return row.walls().stream()
+                .flatMap(SizeRowAnswer::value)
+                .map(wall -> Length.ofNanometres(wall.units()))
+                .min(Length::compareTo)
+                .map(wall -> ShownLength.of(wall, unit, Flattery.UPPER_LIMIT))
+                .orElse(null);
+    }
+
+    private static Stream<Amount> value(Check check) {
+        return check instanceof Comparison comparison ? Stream.of(comparison.value()) : Stream.empty();
+    }
+}
