@@ -5,12 +5,16 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.catalog.Box;
 import org.borewright.catalog.Offer;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Supply;
 
@@ -38,6 +42,7 @@ final class CoverSearch {
         List<Packed> boxes = Stream.concat(
                         shelf.boxes().stream(), needs.stream().map(need -> Box.loose(need.number())))
                 .filter(box -> offers.of(box.number()).isPresent() && Supply.isSupplied(shelf, box.number()))
+                .filter(box -> holdsNoOtherSize(box, needs, shelf))
                 .map(box -> packed(box, needs))
                 .filter(Packed::isOfUse)
                 .sorted(Comparator.comparing((Packed packed) -> packed.box().kind())
@@ -46,6 +51,16 @@ final class CoverSearch {
         CoverSearch search = new CoverSearch(boxes, offers);
         search.take(0, needs.stream().mapToInt(Need::count).toArray());
         return search.best;
+    }
+
+    /** Whether every piston and ring set in a box is needed: nobody opens a box of another size for its pins. */
+    private static boolean holdsNoOtherSize(Box box, List<Need> needs, Shelf shelf) {
+        Set<PartNumber> needed = needs.stream().map(Need::number).collect(Collectors.toSet());
+        return Stream.concat(
+                        shelf.parts().pistons().stream().map(Piston::number),
+                        shelf.parts().ringSets().stream().map(RingSet::number))
+                .filter(number -> box.contents().containsKey(number))
+                .allMatch(needed::contains);
     }
 
     private static Packed packed(Box box, List<Need> needs) {
