@@ -1,0 +1,70 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.util.List;
+import org.borewright.catalog.Size;
+import org.borewright.kit.request.Condition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Pistons for finished holes. A standard piston is 69.940 to 69.950 mm with 0.040 to 0.100 mm: proven from 69.990 + U to 70.040 − U, where U is
+ * 0.005 281 mm.
+ */
+class FinishedHolesMatchTest {
+
+    @ParameterizedTest(name = "{0} and {1}: {2} {3}")
+    @CsvSource({
+        "70.005, 70.010, serves, standard, ",
+        "70.255, 70.260, serves, +0.25, ",
+        // the window, proven to the nanometre
+        "69.995281, 70.010, serves, standard, ",
+        "69.995280, 70.010, hold, standard, CHECK_OPEN",
+        "70.034719, 70.010, serves, standard, ",
+        "70.034720, 70.010, hold, standard, CHECK_OPEN",
+        // two sizes, brought together by honing the smaller
+        "70.010, 70.260, hold, -, HOLES_DIFFER",
+        // between sizes: both can be honed to +0.25
+        "70.100, 70.120, hold, -, HOLES_DIFFER",
+        // beyond the last window
+        "71.100, 70.010, no common size, -, NO_COMMON_SIZE",
+    })
+    void one_size_must_hold_all_holes(String first, String second, String verdict, String size, String reason) {
+        Match match = new TwinShop().finished(first, second);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(match.ruling().holds().stream()
+                        .map(hold -> hold.reason().name())
+                        .toList())
+                .isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    @Test
+    void holes_that_differ_are_named_with_the_size_that_brings_them_together() {
+        Match match = new TwinShop().finished("70.010", "70.260");
+
+        assertThat(match.finishedHoles(Condition.FINISHED))
+                .extracting(hole -> hole.size().map(Size::label).orElse("between"))
+                .containsExactly("standard", "+0.25");
+        assertThat(match.bringTogether(Condition.FINISHED).orElseThrow().size().label())
+                .isEqualTo("+0.25");
+    }
+
+    @Test
+    void a_hole_between_sizes_hears_how_much_too_loose_and_how_much_to_go() {
+        Match match = new TwinShop().finished("70.100", "70.010");
+        FinishedHole between = match.finishedHoles(Condition.FINISHED).get(0);
+
+        assertThat(between.size()).isEmpty();
+        assertThat(between.tooLooseFor()).contains(new FinishedHole.Gap(size("standard", "0"), mm("0.060")));
+        assertThat(between.toGo()).contains(new FinishedHole.Gap(size("+0.25", "0.25"), mm("0.150")));
+    }
+
+    private static Size size(String label, String oversize) {
+        return new Size(label, mm(oversize), false);
+    }
+}

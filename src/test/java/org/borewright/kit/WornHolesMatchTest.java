@@ -1,0 +1,287 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.survey;
+import static org.borewright.kit.TwinShop.surveys;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Construction;
+import org.borewright.fit.shape.WallShape;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The size for worn holes. With the twin's figures (standard 70.000, e 0.02, hone stock 0.05) a hole of largest reading D is certain at a finish
+ * F when F − 0.05 − (2·D − 70.000 + 0.04) ≥ 2U and excluded when F − 0.05 − D &lt; −U; U is 0.005 281 mm at 20 ± 1 °C.
+ */
+class WornHolesMatchTest {
+
+    @ParameterizedTest(name = "{0} and {1}: {2}, {3}")
+    @CsvSource({
+        // as new: a hone alone does it
+        "69.989, 69.989, serves, standard, standard:certain +0.25:certain +0.50:certain +0.75:certain +1.00:certain",
+        // 2·70.080 − 70 + 0.04 = 70.200 = 70.250 − 0.05: no room for the guard at +0.25
+        "70.080, 70.000, serves, +0.50, standard:no +0.25:possible +0.50:certain +0.75:certain +1.00:certain",
+        // 70.110 → 70.260, the worked example of the rule
+        "70.110, 70.020, serves, +0.50, standard:no +0.25:possible +0.50:certain +0.75:certain +1.00:certain",
+        // one bad hole drags all
+        "70.010, 70.300, serves, +0.75, standard:no +0.25:no +0.50:possible +0.75:certain +1.00:certain",
+        // possible at +0.75 and +1.00, certain nowhere
+        "70.480, 70.480, no certain size, -, standard:no +0.25:no +0.50:no +0.75:possible +1.00:possible",
+        // beyond all of them
+        "71.000, 70.000, no common size, -, standard:no +0.25:no +0.50:no +0.75:no +1.00:no",
+        "-, 70.050, no certain size, -, standard:no +0.25:possible +0.50:possible +0.75:possible +1.00:possible",
+    })
+    void the_worst_hole_decides_the_size_of_the_engine(
+            String first, String second, String verdict, String size, String table) {
+        Match match = new TwinShop().worn("standard", first, second);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(TwinShop.table(match)).isEqualTo(table);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        // certain at +0.25 needs 2·D ≤ 70.250 − 0.05 + 70.000 − 0.04 − 2U, with U = 5 281 nm: D ≤ 70.074 719 mm
+        "70.074719, certain",
+        "70.074720, possible",
+        // excluded from D > 70.250 − 0.05 + U = 70.205 281 (U of that diameter: 5 282 nm)
+        "70.205282, possible",
+        "70.205283, no",
+    })
+    void a_size_turns_at_the_exact_nanometre(String diameter, String certainty) {
+        Match match = new TwinShop().worn("standard", diameter, "70.000");
+
+        assertThat(match.table().get(1).certainty().label()).isEqualTo(certainty);
+    }
+
+    @ParameterizedTest(name = "{0} at a hone: {1}")
+    @CsvSource({
+        // hone only: 70.000 − (D + 0.005) ≥ U
+        "69.989719, certain",
+        "69.989720, possible",
+        "70.000281, possible",
+        "70.000282, no",
+    })
+    void a_hone_alone_needs_five_micrometres_beyond_the_largest_reading(String diameter, String certainty) {
+        Match match = new TwinShop().worn("standard", diameter, "69.980");
+
+        assertThat(match.table().get(0).certainty().label()).isEqualTo(certainty);
+    }
+
+    @Test
+    void a_probed_wall_saves_a_step_and_the_figure_that_would_is_named() {
+        TwinShop shop = new TwinShop();
+        Match blind = shop.worn("standard", "70.110", "70.020");
+
+        Settling settling = blind.settling().orElseThrow();
+        assertThat(settling.row().size().label()).isEqualTo("+0.25");
+        assertThat(settling.readings()).hasSize(1);
+        // (70.250 − 0.05 − 2U)/2 − 0.02 with U = 5 281 nm
+        assertThat(settling.readings().get(0).within()).contains(mm("35.074719"));
+
+        assertThat(TwinShop.named(probed(shop, "35.074719"))).isEqualTo("+0.25");
+        assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
+    }
+
+    private static Match probed(TwinShop shop, String radius) {
+        Wall wall = new Wall(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Wall.Reach(mm(radius), false)),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
+        return shop.ask(shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020"))));
+    }
+
+    @ParameterizedTest(name = "{0}, {1} deep: {2}, {3}")
+    @CsvSource({
+        "BROKEN_FIN, , serves, standard",
+        "FINISH_POOR, , serves, standard",
+        "WORN, , serves, standard",
+        // a scratch of 0.1 mm counts twice on the diameter: 2·69.989 − 69.989 + 0.04 + 0.2 = 70.229
+        "SCORED, 0.1, serves, +0.50",
+        "SCORED, , no certain size, -",
+        "PITTED, , no certain size, -",
+        // rust is always machined, whatever the diameter says
+        "CORRODED, 0.01, serves, +0.25",
+        "SEIZED, 0, serves, +0.25",
+        "SMEARED_ALUMINIUM, , no certain size, -",
+        "SLEEVE_LOOSE, , no certain size, -",
+        "HOLED, , refer to a specialist, -",
+        "MELTED, , refer to a specialist, -",
+        "CRACKED, , refer to a specialist, -",
+    })
+    void findings_weigh_as_the_trade_weighs_them(Finding.Kind kind, String depth, String verdict, String size) {
+        TwinShop shop = new TwinShop();
+        Finding finding = new Finding(kind, Optional.ofNullable(depth).map(TwinShop::mm), Optional.empty());
+
+        Match match = shop.ask(shop.request(
+                Condition.WORN, "standard", List.of(survey("1", "69.989", finding), survey("2", "69.989"))));
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+    }
+
+    @Test
+    void nothing_is_certain_while_the_present_size_is_hearsay() {
+        TwinShop shop = new TwinShop();
+        MatchRequest known = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
+        MatchRequest hearsay = new MatchRequest(
+                known.condition(),
+                new PresentSize(known.present().size(), PresentSize.KnownFrom.HEARSAY),
+                known.cylinders(),
+                known.gauge(),
+                known.climate(),
+                known.skim(),
+                known.asked(),
+                known.on());
+
+        Match match = shop.ask(hearsay);
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(match.ruling().holds()).extracting(Hold::reason).contains(Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN);
+        assertThat(match.cautions()).contains(Caution.PRESENT_SIZE_HEARSAY);
+    }
+
+    @Test
+    void a_size_never_made_is_passed_over_and_said_so() {
+        TwinShop shop = new TwinShop();
+        shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.75");
+        assertThat(match.table().get(2).blocks()).extracting(Block::reason).containsExactly(Block.Reason.NEVER_MADE);
+    }
+
+    @Test
+    void out_of_stock_means_the_same_size_on_a_later_day() {
+        TwinShop shop = new TwinShop();
+        shop.offer("P-050", "40", 1);
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.50");
+        assertThat(match.ruling().row().orElseThrow().kit().orElseThrow().leadDays())
+                .isEqualTo(10);
+    }
+
+    @Test
+    void a_larger_size_is_given_when_asked_for_and_a_smaller_one_is_not() {
+        TwinShop shop = new TwinShop();
+
+        assertThat(TwinShop.named(asking(shop, 3))).isEqualTo("+0.75");
+        Match smaller = asking(shop, 1);
+        assertThat(TwinShop.named(smaller)).isEqualTo("+0.50");
+        assertThat(smaller.ruling().verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(smaller.ruling().holds())
+                .extracting(Hold::reason)
+                .containsExactly(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE);
+    }
+
+    private static Match asking(TwinShop shop, int size) {
+        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
+        return shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                plain.skim(),
+                Optional.of(shop.sizes.get(size)),
+                plain.on()));
+    }
+
+    @ParameterizedTest(name = "outside {0}: {1}")
+    @CsvSource({
+        // (outside − 70.550)/2 − 0.02 ≥ 2.5 at +0.50, whose largest finish is 69.950 + 0.50 + 0.100
+        "75.590, serves, +0.50",
+        // a nanometre less and +0.50 is gone; +0.25 stays possible
+        "75.589999, no certain size, -",
+    })
+    void the_wall_left_is_judged_at_the_largest_finish(String outside, String verdict, String size) {
+        TwinShop shop = new TwinShop();
+        shop.wall = new WallShape(
+                Optional.of(mm(outside)), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+    }
+
+    @Test
+    void a_wall_nobody_surveyed_holds() {
+        TwinShop shop = new TwinShop();
+        shop.wall = new WallShape(
+                Optional.empty(), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(match.ruling().holds()).extracting(Hold::reason).containsExactly(Hold.Reason.CHECK_OPEN);
+    }
+
+    @ParameterizedTest(name = "pitch {0}: {1}")
+    @CsvSource({"75.550, +0.50", "75.549999, -"})
+    void the_bridge_is_judged_at_the_largest_finish(String pitch, String size) {
+        TwinShop shop = new TwinShop();
+        shop.pitch = Optional.of(mm(pitch));
+        shop.wall = new WallShape(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(mm("5")));
+
+        assertThat(TwinShop.named(shop.worn("standard", "70.110", "70.020"))).isEqualTo(size);
+    }
+
+    @Test
+    void a_plated_wall_is_never_bored() {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+
+        Match fits = shop.worn("standard", "70.010", "70.010");
+        Match worn = shop.worn("standard", "70.110", "70.010");
+
+        assertThat(TwinShop.named(fits)).isEqualTo("standard");
+        assertThat(worn.ruling().verdict()).isEqualTo(Verdict.NO_COMMON_SIZE);
+        assertThat(worn.table().get(2).blocks()).extracting(Block::reason).contains(Block.Reason.NEVER_BORED);
+    }
+
+    @Test
+    void the_largest_oversize_is_inclusive() {
+        TwinShop shop = new TwinShop();
+        assertThat(shop.worn("standard", "70.060", "70.000").table().get(4).blocks())
+                .isEmpty();
+        shop.largestOversize = mm("0.999999");
+        assertThat(shop.worn("standard", "70.060", "70.000").table().get(4).blocks())
+                .extracting(Block::reason)
+                .containsExactly(Block.Reason.BEYOND_LARGEST);
+    }
+
+    @Test
+    void an_opening_too_small_blocks_the_sizes_it_does_not_clear() {
+        TwinShop shop = new TwinShop();
+        // +0.50 needs 70.550 + 2 × 0.5
+        shop.gaskets.set(0, TwinShop.gasket("GK-1", "71.549999"));
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(match.table().get(1).blocks()).isEmpty();
+        assertThat(match.table().get(2).blocks()).extracting(Block::reason).containsExactly(Block.Reason.GASKET);
+    }
+}
