@@ -2,6 +2,7 @@ package org.borewright.kit.bill;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.GasketKit;
 import org.borewright.catalog.Offers;
+import org.borewright.catalog.Part;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
@@ -78,7 +80,13 @@ final class KitAssembly {
                         covers(pick, needs, open),
                         pick.offer().price(),
                         pick.leadDays()))
+                .sorted(Comparator.comparing((Kit.Line line) -> line.box().kind())
+                        .thenComparing(KitAssembly::firstKind))
                 .toList();
+    }
+
+    private static Part.Kind firstKind(Kit.Line line) {
+        return line.covers().get(0).part().kind();
     }
 
     private static List<Need> covers(Cover.Pick pick, List<Need> needs, Map<PartNumber, Deque<String>> open) {

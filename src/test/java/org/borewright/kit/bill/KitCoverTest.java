@@ -1,0 +1,137 @@
+package org.borewright.kit.bill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.borewright.catalog.Box;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which boxes a shop would take for the twin at +0.50: two pistons, ring sets and pins, four clips, a gasket kit and six bolts. */
+class KitCoverTest {
+
+    @ParameterizedTest(name = "engine boxes {0}, cylinder boxes {1}, loose pistons {2}: {3}")
+    @CsvSource({
+        // all there: the engine box before two cylinder boxes before loose parts
+        "1, 2, 2, 1 EB-050 + 1 GK-1 + 6 BOLT-1, 0",
+        // complete now beats box order: no engine box on the shelf
+        "0, 2, 2, 2 CB-050 + 1 GK-1 + 6 BOLT-1, 0",
+        // one cylinder box and loose parts for the other hole
+        "0, 1, 2, 1 CB-050 + 1 P-050 + 1 R-050 + 1 PIN-1 + 2 CLIP-1 + 1 GK-1 + 6 BOLT-1, 0",
+        "0, 0, 2, 2 P-050 + 2 R-050 + 2 PIN-1 + 4 CLIP-1 + 1 GK-1 + 6 BOLT-1, 0",
+        // nothing on the shelf: later, in box order again
+        "0, 0, 1, 1 EB-050 + 1 GK-1 + 6 BOLT-1, 10",
+    })
+    void complete_now_beats_box_order_and_box_order_beats_price(
+            int engineBoxes, int cylinderBoxes, int pistons, String lines, int leadDays) {
+        TwinShop shop = new TwinShop();
+        shop.box("EB-050", Box.Kind.ENGINE_BOX, "P-050 2 R-050 2 PIN-1 2 CLIP-1 4", "500", engineBoxes);
+        shop.box("CB-050", Box.Kind.CYLINDER_BOX, "P-050 1 R-050 1 PIN-1 1 CLIP-1 2", "62", cylinderBoxes);
+        shop.offer("P-050", "40", pistons);
+
+        Kit kit = kit(shop);
+
+        assertThat(lines(kit)).isEqualTo(lines);
+        assertThat(kit.leadDays()).isEqualTo(leadDays);
+        assertThat(kit.surplus()).isEmpty();
+    }
+
+    @Test
+    void a_pack_with_clips_to_spare_is_taken_when_no_loose_clip_can_be_had_and_the_surplus_is_listed() {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("CLIP-1", 3);
+        shop.box("CP-10", Box.Kind.PACK, "CLIP-1 10", "4", 5);
+
+        Kit kit = kit(shop);
+
+        assertThat(kit.surplus()).containsExactly(new Kit.Surplus(TwinShop.no("CLIP-1"), 6));
+        assertThat(lines(kit)).contains("1 CP-10").doesNotContain("CLIP-1");
+    }
+
+    @Test
+    void a_box_of_another_size_is_never_opened_for_its_pins() {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("PIN-1", 0);
+        shop.box("EB-025", Box.Kind.ENGINE_BOX, "P-025 2 R-025 2 PIN-1 2 CLIP-1 4", "120", 5);
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(kit(shop).missing()).extracting(lack -> lack.part().number()).containsExactly(TwinShop.no("PIN-1"));
+    }
+
+    @ParameterizedTest(name = "{0} with {1} on the shelf: missing {2}")
+    @CsvSource({
+        "DISCONTINUED, 2, ",
+        "DISCONTINUED, 1, DISCONTINUED",
+        "NEVER_MADE, 2, NEVER_MADE",
+    })
+    void withdrawn_and_out_of_stock_are_different_answers(
+            Withdrawal.State state, int onHand, Withdrawal.State missing) {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("BOLT-1", state == Withdrawal.State.NEVER_MADE ? 50 : onHand * 3);
+        shop.withdraw("BOLT-1", state);
+
+        assertThat(kit(shop).missing().stream()
+                        .map(lack -> lack.withdrawn().orElseThrow())
+                        .toList())
+                .isEqualTo(missing == null ? List.of() : List.of(missing));
+    }
+
+    @Test
+    void out_of_stock_for_good_is_missing_without_a_withdrawal() {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("BOLT-1", 5);
+
+        assertThat(kit(shop).missing())
+                .hasSize(1)
+                .allMatch(lack -> lack.withdrawn().isEmpty());
+    }
+
+    @Test
+    void each_line_says_for_which_holes_it_is() {
+        TwinShop shop = new TwinShop();
+        shop.box("CB-050", Box.Kind.CYLINDER_BOX, "P-050 1 R-050 1 PIN-1 1 CLIP-1 2", "62", 1);
+
+        Kit kit = kit(shop);
+
+        assertThat(kit.lines().get(0).covers())
+                .extracting(Need::holes)
+                .allMatch(holes -> holes.stream().allMatch("1"::equals));
+        assertThat(kit.lines().stream()
+                        .filter(line -> line.box().number().equals(TwinShop.no("P-050")))
+                        .flatMap(line -> line.covers().stream())
+                        .flatMap(need -> need.holes().stream()))
+                .containsExactly("2");
+    }
+
+    @Test
+    void the_total_is_every_line_and_the_work() {
+        Match match = new TwinShop().worn("standard", "70.110", "70.020");
+
+        // 2 × (40 + 20 + 6) + 4 × 0.50 + 30 + 6 × 2 = 176; strip 50 + bore 2 × 35 + hone 2 × 15 = 150
+        assertThat(kit(new TwinShop()).total()).contains(TwinShop.money("176"));
+        assertThat(match.total()).contains(TwinShop.money("326"));
+    }
+
+    private static Kit kit(TwinShop shop) {
+        return shop.worn("standard", "70.110", "70.020")
+                .ruling()
+                .row()
+                .orElseThrow()
+                .kit()
+                .orElseThrow();
+    }
+
+    private static String lines(Kit kit) {
+        return kit.lines().stream()
+                .map(line -> line.quantity() + " " + line.box().number())
+                .collect(Collectors.joining(" + "));
+    }
+}
