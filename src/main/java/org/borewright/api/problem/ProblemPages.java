@@ -1,0 +1,57 @@
+package org.borewright.api.problem;
+
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.Arrays;
+import java.util.List;
+
+/** The descriptions that the type of a problem leads to. */
+@Path("/problems")
+@Produces(MediaType.APPLICATION_JSON)
+@NonBlocking
+public class ProblemPages {
+
+    /**
+     * What a kind of problem means.
+     *
+     * @param type its URI reference
+     * @param title what it is
+     * @param status the status it is answered with
+     * @param meaning what it means
+     * @param wayOut what to do
+     */
+    public record Description(String type, String title, int status, String meaning, String wayOut) {
+
+        static Description of(ProblemType type) {
+            return new Description(type.path(), type.title(), type.status(), type.meaning(), type.wayOut());
+        }
+    }
+
+    /**
+     * All kinds.
+     *
+     * @param problems in the order of their status
+     */
+    public record Descriptions(List<Description> problems) {}
+
+    /** Lists them. */
+    @GET
+    public Descriptions all() {
+        return new Descriptions(
+                Arrays.stream(ProblemType.values()).map(Description::of).toList());
+    }
+
+    /** Describes the one of a slug. */
+    @GET
+    @Path("/{problem}")
+    public Description one(@PathParam("problem") String slug) {
+        return ProblemType.of(slug)
+                .map(Description::of)
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        ProblemType.UNKNOWN_PATH, "There is no problem of this name; /problems lists them all.")));
+    }
+}

@@ -1,0 +1,191 @@
+package org.borewright.api.problem;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The kinds of problem. Each has a page of its own at the path that {@link #path()} names. */
+public enum ProblemType {
+    /** JSON that cannot be read at all. */
+    MALFORMED_JSON(
+            400,
+            "The body is not JSON",
+            "The body breaks off, or a comma, quote or bracket is wrong. Line and column say where reading stopped.",
+            "Put the JSON right at that place and send it again."),
+    /** A query parameter that says nothing sensible. */
+    BAD_PARAMETER(
+            400,
+            "A parameter cannot be used",
+            "A query parameter is unknown, given twice or outside its range.",
+            "Correct or leave out the parameters named."),
+    /** HTTP that cannot be understood. */
+    BAD_REQUEST(
+            400,
+            "The request cannot be understood",
+            "Something about the request as a whole is wrong, such as an escape in its path.",
+            "Compare the request with the contract at /api/openapi."),
+    /** A path that leads nowhere. */
+    UNKNOWN_PATH(
+            404,
+            "Nothing is found at this path",
+            "The service has no answer at this path.",
+            "The contract at /api/openapi names every path."),
+    /** An engine that no catalogue row bears. */
+    UNKNOWN_ENGINE(
+            404,
+            "The engine is not known",
+            "No engine of the catalogue bears this code. The status is 404 for a path and 422 for the field of a request.",
+            "Use one of the near codes offered, or look the engine up at /api/engines."),
+    /** A size the engine does not have. */
+    UNKNOWN_SIZE(
+            404,
+            "The engine has no such size",
+            "A size is named as on crown and box: standard, +0.25, +0.010 in. The status is 404 for a path and 422 for the field of a request.",
+            "Use one of the sizes offered."),
+    /** A number nothing bears. */
+    UNKNOWN_PART(
+            404,
+            "The part number is not known",
+            "No part and no box of the catalogue bears this number.",
+            "Use one of the near numbers offered; a number is capital letters, digits and hyphens."),
+    /** A method the path does not know. */
+    WRONG_METHOD(
+            405,
+            "The path does not answer this method",
+            "The path exists, and is asked with another method.",
+            "Use one of the methods in the Allow header."),
+    /** An answer in a form that is not made. */
+    NOT_ACCEPTABLE(
+            406,
+            "The answer is not made in the form asked for",
+            "The Accept header allows none of the media types the path answers in.",
+            "Ask for application/json, or leave the Accept header out."),
+    /** A body beyond the limit. */
+    BODY_TOO_LARGE(
+            413,
+            "The body is too large",
+            "A body may be 256 KiB at the most: a hundred times what a full survey of six cylinders needs.",
+            "Send one engine per request."),
+    /** A body in a form that is not read. */
+    WRONG_MEDIA_TYPE(
+            415,
+            "The body is not of a type that is read",
+            "The Content-Type header names something else than JSON.",
+            "Send the body as application/json."),
+    /** A reading outside what is believed. */
+    BAD_READING(
+            422,
+            "A reading is not believed",
+            "A diameter lies below the smallest new bore less 0.10 mm or above the largest finish allowed plus 0.50 mm."
+                    + " A correction is suggested where exactly one slip explains it; nothing is ever corrected by itself.",
+            "Compare with the note from the bench and send what the gauge showed."),
+    /** A figure that is none, or is out of its range. */
+    BAD_FIGURE(
+            422,
+            "A figure cannot be used",
+            "A figure is not a number, has too many digits or lies outside its range.",
+            "Send a plain decimal number within the range named."),
+    /** A date that is none, or is out of its range. */
+    BAD_DATE(
+            422,
+            "A date cannot be used",
+            "A date is a day of the calendar as year, month and day.",
+            "Send it as in 2026-12-01, or leave it out for today."),
+    /** A word that is not one of those allowed. */
+    UNKNOWN_WORD(
+            422,
+            "A word is not one of those allowed",
+            "The field takes one word of a short list.",
+            "Use one of the words named."),
+    /** Something left out. */
+    MISSING_FIELD(422, "A field is missing", "The question cannot be answered without this field.", "Add the field."),
+    /** Something nobody asked for. */
+    UNKNOWN_FIELD(
+            422,
+            "A field is not known",
+            "The request has a field that this service does not know. It is refused rather than passed over, for a field misspelt is a reading lost.",
+            "Correct the name or leave the field out."),
+    /** A field given twice. */
+    REPEATED_FIELD(
+            422,
+            "A field is given twice",
+            "The same name stands twice in one object, and nobody can tell which is meant.",
+            "Leave one of them out."),
+    /** A list where a figure belongs, and the like. */
+    WRONG_FORM(
+            422,
+            "A field has the wrong form",
+            "The field holds a list, an object, a text or a truth value where another of these belongs.",
+            "Compare the field with the contract at /api/openapi."),
+    /** Holes that are not those of the engine. */
+    WRONG_CYLINDERS(
+            422,
+            "The cylinders are not those of the engine",
+            "Every hole of the engine is named once, measured or not, by the name its maker gave it.",
+            "Name each cylinder once; leave out the diameter of one that was not measured."),
+    /** A grid that is none. */
+    BAD_GRID(
+            422,
+            "A grid does not hold together",
+            "A grid has one row of readings per depth and one reading per axis, depths rise, axes differ, and at least one place was measured.",
+            "Write null where a place could not be measured, as over a port."),
+    /** Faults of several kinds. */
+    SEVERAL_FAULTS(
+            422,
+            "The request has several faults",
+            "Faults of different kinds were found; each is listed with its place.",
+            "Correct all of them and send the request again."),
+    /** Our own fault. */
+    UNEXPECTED_FAULT(
+            500,
+            "The service failed",
+            "Something went wrong that is not the fault of the request. It has been logged under the id given as instance.",
+            "Send the id to whoever runs the service.");
+
+    private final int status;
+    private final String title;
+    private final String meaning;
+    private final String wayOut;
+
+    ProblemType(int status, String title, String meaning, String wayOut) {
+        this.status = status;
+        this.title = title;
+        this.meaning = meaning;
+        this.wayOut = wayOut;
+    }
+
+    /** The last part of its path, such as {@code bad-reading}. */
+    public String slug() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The URI reference that names it and leads to its description. */
+    public String path() {
+        return "/problems/" + slug();
+    }
+
+    /** The status it is answered with. */
+    public int status() {
+        return status;
+    }
+
+    /** What it is, in few words. */
+    public String title() {
+        return title;
+    }
+
+    /** What it means. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** What to do. */
+    public String wayOut() {
+        return wayOut;
+    }
+
+    /** The type of a slug; empty when there is none such. */
+    public static Optional<ProblemType> of(String slug) {
+        return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
+    }
+}
