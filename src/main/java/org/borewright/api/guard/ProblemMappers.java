@@ -1,0 +1,100 @@
+package org.borewright.api.guard;
+
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.NotAcceptableException;
+import jakarta.ws.rs.NotAllowedException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.NotSupportedException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Locale;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemDocument;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+/** Answers every exception with a problem document: ours as they say, those of the framework in our words, the rest as our own fault. */
+@Singleton
+final class ProblemMappers {
+
+    private final Routes routes;
+
+    ProblemMappers(Routes routes) {
+        this.routes = routes;
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> problem(ProblemException found, UriInfo asked) {
+        return answer(found.problem(), asked).build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> unknownPath(NotFoundException found, UriInfo asked) {
+        return answer(Problem.of(ProblemType.UNKNOWN_PATH, "There is nothing at " + path(asked) + "."), asked)
+                .build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> wrongMethod(NotAllowedException found, UriInfo asked, Request request) {
+        String allowed = String.join(", ", routes.methods(path(asked)));
+        String detail = String.format(Locale.ROOT, "%s answers %s, not %s.", path(asked), allowed, request.getMethod());
+        return answer(Problem.of(ProblemType.WRONG_METHOD, detail), asked)
+                .header(HttpHeaders.ALLOW, allowed)
+                .build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> notAcceptable(NotAcceptableException found, UriInfo asked) {
+        return answer(
+                        Problem.of(
+                                ProblemType.NOT_ACCEPTABLE, "The Accept header allows no form this path answers in."),
+                        asked)
+                .build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> wrongMediaType(NotSupportedException found, UriInfo asked, HttpHeaders headers) {
+        String sent = headers.getHeaderString(HttpHeaders.CONTENT_TYPE);
+        String detail =
+                sent == null ? "The request has no Content-Type." : "The body is sent as another type than JSON.";
+        return answer(Problem.of(ProblemType.WRONG_MEDIA_TYPE, detail), asked).build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> framework(WebApplicationException found, UriInfo asked) {
+        int status = found.getResponse().getStatus();
+        if (status >= 500) {
+            return unexpected(found, asked);
+        }
+        Problem problem = new Problem(
+                ProblemType.BAD_REQUEST,
+                status,
+                Response.Status.fromStatusCode(status) + ": the request cannot be understood.",
+                List.of());
+        return answer(problem, asked).build();
+    }
+
+    @ServerExceptionMapper
+    RestResponse<ProblemDocument> unexpected(Throwable cause, UriInfo asked) {
+        return document(UnexpectedFault.log(cause, path(asked))).build();
+    }
+
+    private static RestResponse.ResponseBuilder<ProblemDocument> answer(Problem problem, UriInfo asked) {
+        return document(ProblemDocument.of(problem, path(asked)));
+    }
+
+    private static RestResponse.ResponseBuilder<ProblemDocument> document(ProblemDocument document) {
+        return RestResponse.ResponseBuilder.create(RestResponse.Status.fromStatusCode(document.status()), document)
+                .type(ProblemDocument.MEDIA_TYPE);
+    }
+
+    private static String path(UriInfo asked) {
+        return asked.getRequestUri().getRawPath();
+    }
+}
