@@ -1,0 +1,230 @@
+package org.borewright.api.match.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.borewright.api.problem.Fault;
+import org.borewright.api.problem.Faults;
+import org.borewright.api.problem.NearNames;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.api.problem.Suggestion;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place in a body: its JSON Pointer (RFC 6901) and what stands there. What cannot be read as asked is noted as a fault, and reads as
+ * empty like what is not given at all; null is not given.
+ */
+final class Place {
+
+    private static final int LONGEST_REPEATED = 60;
+
+    /** Beyond these a figure is no length, no temperature and no angle of an engine, and reckoning with it is not safe. */
+    private static final int MOST_DIGITS = 18;
+
+    private final String pointer;
+    private final JsonNode node;
+    private final Faults faults;
+
+    private Place(String pointer, JsonNode node, Faults faults) {
+        this.pointer = pointer;
+        this.node = node;
+        this.faults = faults;
+    }
+
+    static Place top(JsonNode node, Faults faults) {
+        return new Place("", node, faults);
+    }
+
+    String pointer() {
+        return pointer;
+    }
+
+    /** Whether something stands here. */
+    boolean isGiven() {
+        return !node.isMissingNode() && !node.isNull();
+    }
+
+    /** Whether a list stands here. */
+    boolean isList() {
+        return node.isArray();
+    }
+
+    /** Whether a text stands here. */
+    boolean isText() {
+        return node.isTextual();
+    }
+
+    /** The member of a name. */
+    Place at(String name) {
+        return new Place(
+                pointer + "/" + name.replace("~", "~0").replace("/", "~1"),
+                node.isObject() ? node.path(name) : MissingNode.getInstance(),
+                faults);
+    }
+
+    /** Whether an object stands here; notes members other than those known. */
+    boolean isObject(String... known) {
+        if (!isGiven()) {
+            return false;
+        }
+        if (!node.isObject()) {
+            wrongForm("an object");
+            return false;
+        }
+        node.fieldNames().forEachRemaining(name -> checkKnown(name, List.of(known)));
+        return true;
+    }
+
+    private void checkKnown(String name, List<String> known) {
+        if (known.contains(name)) {
+            return;
+        }
+        Fault unknown = Fault.of(
+                        ProblemType.UNKNOWN_FIELD, at(name).pointer, "\"" + shortened(name) + "\" is not known here.")
+                .against("known here: " + String.join(", ", known));
+        List<String> near = NearNames.of(name, known);
+        faults.add(near.isEmpty() ? unknown : unknown.suggesting(new Suggestion(near.get(0), "the nearest name")));
+    }
+
+    /** The members of a list; notes a fault and reads none when there are too many. */
+    List<Place> items(int most, String what) {
+        if (!isGiven()) {
+            return List.of();
+        }
+        if (!node.isArray()) {
+            wrongForm("a list of " + what);
+            return List.of();
+        }
+        if (node.size() > most) {
+            add(Fault.of(ProblemType.WRONG_FORM, pointer, node.size() + " " + what + " are more than are read.")
+                    .against("at most " + most)
+                    .wayOut("Leave out what the question does not need."));
+            return List.of();
+        }
+        return IntStream.range(0, node.size())
+                .mapToObj(i -> new Place(pointer + "/" + i, node.get(i), faults))
+                .toList();
+    }
+
+    /** The text here. */
+    Optional<String> text() {
+        if (isGiven() && !node.isTextual()) {
+            wrongForm("a text in quotes");
+        }
+        return isGiven() && node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
+    }
+
+    /** Yes or no. */
+    Optional<Boolean> truth() {
+        if (isGiven() && !node.isBoolean()) {
+            wrongForm("true or false");
+        }
+        return isGiven() && node.isBoolean() ? Optional.of(node.booleanValue()) : Optional.empty();
+    }
+
+    /** The number here, exactly as typed. */
+    Optional<BigDecimal> number() {
+        if (!isGiven()) {
+            return Optional.empty();
+        }
+        if (!node.isNumber()) {
+            notANumber();
+            return Optional.empty();
+        }
+        BigDecimal number = node.decimalValue();
+        if (number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS) {
+            fault(ProblemType.BAD_FIGURE, "The figure has too many digits.", "at most " + MOST_DIGITS + " digits");
+            return Optional.empty();
+        }
+        return Optional.of(number);
+    }
+
+    private void notANumber() {
+        if (node.isContainerNode()) {
+            wrongForm("a number");
+        } else {
+            String sent = node.isTextual() ? "\"" + shortened(node.textValue()) + "\"" : node.asText();
+            add(Fault.of(ProblemType.BAD_FIGURE, pointer, sent + " is not a number.")
+                    .sent(sent())
+                    .wayOut("Send a plain decimal number without quotes, with a point before the decimals."));
+        }
+    }
+
+    /** One of several words. */
+    <W> Optional<W> word(List<W> allowed, Function<W, String> label) {
+        Optional<String> typed = text();
+        Optional<W> meant = typed.flatMap(text ->
+                allowed.stream().filter(word -> label.apply(word).equals(text)).findFirst());
+        if (typed.isPresent() && meant.isEmpty()) {
+            unknownWord(
+                    ProblemType.UNKNOWN_WORD,
+                    typed.get(),
+                    allowed.stream().map(label).toList());
+        }
+        return meant;
+    }
+
+    /** Notes a word that is not one of those allowed. */
+    void unknownWord(ProblemType type, String typed, List<String> allowed) {
+        Fault unknown = Fault.of(type, pointer, "\"" + shortened(typed) + "\" is not known here.")
+                .sent(sent())
+                .against(NearNames.either(allowed))
+                .wayOut("Use one of: " + String.join(", ", allowed) + ".");
+        List<String> near = NearNames.of(typed, allowed);
+        add(near.isEmpty() ? unknown : unknown.suggesting(new Suggestion(near.get(0), "the nearest word")));
+    }
+
+    /** Notes that something is needed here; what was sent in a wrong form is noted already. */
+    void need(String why) {
+        if (!isGiven()) {
+            add(Fault.of(ProblemType.MISSING_FIELD, pointer, why));
+        }
+    }
+
+    /** Notes that what stands here has another form. */
+    void wrongForm(String expected) {
+        add(Fault.of(ProblemType.WRONG_FORM, pointer, "This is " + form() + " where " + expected + " belongs.")
+                .sent(sent())
+                .against(expected));
+    }
+
+    /** Notes a fault of what stands here. */
+    void fault(ProblemType type, String reason, String limit) {
+        add(Fault.of(type, pointer, reason).sent(sent()).against(limit));
+    }
+
+    void add(Fault fault) {
+        faults.add(fault);
+    }
+
+    /** What was sent here, where it is short enough to repeat. */
+    @Nullable
+    Object sent() {
+        if (node.isNumber()) {
+            return node.decimalValue();
+        }
+        return node.isTextual() ? shortened(node.textValue()) : node.isBoolean() ? node.booleanValue() : null;
+    }
+
+    private String form() {
+        return switch (node.getNodeType()) {
+            case ARRAY -> "a list";
+            case OBJECT -> "an object";
+            case NUMBER -> "a number";
+            case BOOLEAN -> "true or false";
+            case STRING, BINARY, POJO -> "a text";
+            case NULL, MISSING -> "nothing";
+        };
+    }
+
+    static String shortened(String text) {
+        return text.length() <= LONGEST_REPEATED
+                ? text
+                : String.format(Locale.ROOT, "%s…", text.substring(0, LONGEST_REPEATED));
+    }
+}
