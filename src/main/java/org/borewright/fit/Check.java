@@ -1,5 +1,7 @@
 package org.borewright.fit;
 
+import java.util.List;
+
 /** One thing that was asked of an engine and its parts, and how it ended. */
 public sealed interface Check permits Comparison, Suitability, Unchecked {
 
@@ -11,4 +13,22 @@ public sealed interface Check permits Comparison, Suitability, Unchecked {
 
     /** How it ended. */
     Outcome outcome();
+
+    /** Whether none of them stands in the way of a pass. */
+    static boolean allPass(List<? extends Check> checks) {
+        for (Check check : checks) {
+            if (check.outcome().holds()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Those that stand in the way of a pass. */
+    static List<Check> holding(List<? extends Check> checks) {
+        return checks.stream()
+                .filter(check -> check.outcome().holds())
+                .<Check>map(check -> check)
+                .toList();
+    }
 }

@@ -8,7 +8,7 @@ import org.borewright.catalog.Construction;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Strokes;
 import org.borewright.fit.Rule;
-import org.borewright.kit.bill.TorqueReminder;
+import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Length;

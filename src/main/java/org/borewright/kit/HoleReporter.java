@@ -15,7 +15,6 @@ import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -48,9 +47,8 @@ final class HoleReporter {
     private HoleReport report(Hole hole, Optional<SizeRow> named, int index) {
         Optional<BoreShape> shape =
                 hole.at20() instanceof Grid grid ? Optional.of(BoreShape.of(grid)) : Optional.empty();
-        Optional<CleanUp> cleanUp = request.condition() == Condition.WORN
-                ? Optional.of(HoleCleanUp.byBar(hole, bore.centringError()))
-                : Optional.empty();
+        Optional<CleanUp> cleanUp =
+                request.condition() == Condition.WORN ? Optional.of(hole.cleanUp()) : Optional.empty();
         return new HoleReport(
                 hole,
                 shape,
@@ -67,7 +65,7 @@ final class HoleReporter {
         row.choice().flatMap(choice -> sizes.wall(hole, choice)).ifPresent(checks::add);
         if (fate.work() == Work.AS_IS) {
             hole.diameters().ifPresent(diameters -> {
-                Length uncertainty = hole.expandedUncertainty();
+                Length uncertainty = hole.uncertainty();
                 PistonShape piston = fate.piston().shape();
                 checks.addAll(Clearance.check(diameters, uncertainty, piston));
                 row.kit()
@@ -86,12 +84,10 @@ final class HoleReporter {
         Length finish = fate.piston().shape().finishForCleanUp();
         return switch (fate.work()) {
             case REBORE ->
-                HoleCleanUp.byBar(hole, bore.centringError())
+                hole.cleanUp()
                         .worst()
-                        .map(worst ->
-                                CleanUpCheck.byBar(worst, finish.minus(bore.honeStock()), hole.expandedUncertainty()));
-            case HONE_ONLY ->
-                HoleCleanUp.byHone(hole).map(needed -> CleanUpCheck.byHone(needed, finish, hole.expandedUncertainty()));
+                        .map(worst -> CleanUpCheck.byBar(worst, finish.minus(bore.honeStock()), hole.uncertainty()));
+            case HONE_ONLY -> hole.honeCleanUp().map(needed -> CleanUpCheck.byHone(needed, finish, hole.uncertainty()));
             case AS_IS -> Optional.empty();
         };
     }

@@ -13,8 +13,8 @@ import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
-import org.borewright.kit.bill.TorqueReminder;
 import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -56,8 +56,9 @@ public record Match(
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);
         ShopWork work = ShopWork.of(shelf, first.row().map(SizeRow::holes).orElse(List.of()), request.skim());
-        List<TorqueReminder> torques =
-                work.touched(shelf.fasteners()).stream().map(TorqueReminder::of).toList();
+        List<TorqueReminder> torques = fits.torques().stream()
+                .filter(reminder -> work.touches(reminder.fastener()))
+                .toList();
         return new Match(
                 ruling,
                 table,
@@ -97,7 +98,11 @@ public record Match(
         Optional<Length> presentLeast = request.present().reliable().map(fits::smallestHole);
         return IntStream.range(0, engine.cylinders().size())
                 .mapToObj(i -> Hole.of(
-                        engine, engine.cylinders().get(i), request.cylinders().get(i), request, presentLeast))
+                        engine.bore(),
+                        engine.cylinders().get(i),
+                        request.cylinders().get(i),
+                        request,
+                        presentLeast))
                 .toList();
     }
 

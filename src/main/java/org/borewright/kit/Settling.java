@@ -85,7 +85,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
         if (fate.work() != Work.REBORE) {
             return new Reading(hole.name(), What.BETTER_GAUGE, Optional.empty());
         }
-        Length guard = hole.expandedUncertainty().doubled();
+        Length guard = hole.uncertainty().doubled();
         Length within = CleanUp.wallWithin(
                 fate.piston().shape().finishForCleanUp(), bore.honeStock(), guard, bore.centringError());
         return new Reading(hole.name(), What.PROBE_WALL, Optional.of(within));

@@ -3,7 +3,6 @@ package org.borewright.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
@@ -11,17 +10,19 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.WallLeft;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
-import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.GasketFit;
+import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.WornHoles;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.borewright.measure.survey.Wall;
 
 /** Makes the table of every size for the holes of one request. */
 final class SizeTable {
@@ -47,28 +48,38 @@ final class SizeTable {
         List<SizeRow> rows = new ArrayList<>();
         for (Size size : fits.shelf().sizes()) {
             List<Choice> choices = fits.at(size);
+            RebuildsLeft left = fits.leftAfter(size);
             if (choices.isEmpty()) {
-                rows.add(SizeRow.neverMade(size, fits.neverMade(size)));
+                rows.add(SizeRow.neverMade(size, left, fits.neverMade(size)));
             }
-            choices.stream().map(this::row).forEach(rows::add);
+            for (Choice choice : choices) {
+                rows.add(row(choice, left));
+            }
         }
         return rows;
     }
 
-    private SizeRow row(Choice choice) {
-        List<HoleAtSize> fates =
-                IntStream.range(0, holes.size()).mapToObj(i -> fate(choice, i)).toList();
+    private SizeRow row(Choice choice, RebuildsLeft left) {
+        List<HoleAtSize> fates = new ArrayList<>(holes.size());
+        List<Check> walls = new ArrayList<>(holes.size());
+        for (int i = 0; i < holes.size(); i++) {
+            fates.add(fate(choice, i));
+            wall(holes.get(i), choice).ifPresent(walls::add);
+        }
         List<GasketFit> gaskets = gaskets(choice);
-        List<Check> walls =
-                holes.stream().flatMap(hole -> wall(hole, choice).stream()).toList();
-        List<Block> blocks = blocks(choice, gaskets, walls);
         List<GasketFit> fitting = gaskets.stream().filter(GasketFit::fits).toList();
-        Optional<Kit> kit = kits.best(choice, fates, fitting, ShopWork.of(fits.shelf(), fates, request.skim()));
-        Optional<GasketFit> gasket = kit.flatMap(found -> fitting.stream()
-                        .filter(fit -> fit.kit().equals(found.gaskets()))
-                        .findFirst())
+        Optional<Kit> kit = kits.best(choice, fates, fitting, request.skim());
+        Optional<GasketFit> gasket = kit.flatMap(found -> found.over(fitting))
                 .or(() -> gaskets.stream().findFirst());
-        return new SizeRow(choice.size(), Optional.of(choice), fates, walls, blocks, gasket, kit);
+        return new SizeRow(
+                choice.size(),
+                Optional.of(choice),
+                fates,
+                walls,
+                left,
+                blocks(choice, gaskets, fitting, walls),
+                gasket,
+                kit);
     }
 
     private HoleAtSize fate(Choice choice, int hole) {
@@ -87,9 +98,9 @@ final class SizeTable {
                 .toList();
     }
 
-    private List<Block> blocks(Choice choice, List<GasketFit> gaskets, List<Check> walls) {
+    private List<Block> blocks(Choice choice, List<GasketFit> gaskets, List<GasketFit> fitting, List<Check> walls) {
         List<Block> blocks = new ArrayList<>(choice.blocks());
-        if (isCutThough(choice.size())) {
+        if (wouldBeCut(choice.size())) {
             blocks.add(Block.of(Block.Reason.NEVER_BORED));
         }
         List<Check> thin =
@@ -97,31 +108,35 @@ final class SizeTable {
         if (!thin.isEmpty()) {
             blocks.add(new Block(Block.Reason.WALL, thin));
         }
-        if (gaskets.stream().noneMatch(GasketFit::fits)) {
+        if (fitting.isEmpty()) {
             blocks.add(new Block(
                     Block.Reason.GASKET,
                     gaskets.stream()
-                            .flatMap(fit -> fit.checks().stream())
-                            .filter(check -> check.outcome().holds())
+                            .flatMap(fit -> Check.holding(fit.checks()).stream())
                             .toList()));
         }
         return blocks;
     }
 
-    private boolean isCutThough(Size size) {
+    private boolean wouldBeCut(Size size) {
         Engine engine = fits.shelf().engine();
         return !engine.build().construction().mayBeBored()
                 && size.oversize()
                         .isMoreThan(request.present().size().map(Size::oversize).orElse(Length.ZERO));
     }
 
-    /** The wall of one hole at the largest finish of a choice. */
+    /** The wall of one hole at the largest finish of a choice: as made, or as it was found to be. */
     Optional<Check> wall(Hole hole, Choice choice) {
+        Wall found = hole.survey().wall();
+        if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
+            return choice.wallAsMade();
+        }
         Engine engine = fits.shelf().engine();
-        Length present = hole.at20().smallest().orElse(engine.bore().asNew().least());
+        Length present =
+                hole.diameters().map(Limits::least).orElse(engine.bore().asNew().least());
         return WallLeft.check(
                 engine.wall(),
-                hole.survey().wall(),
+                found,
                 present,
                 choice.largest().shape().largestFinish(),
                 engine.bore().centringError());

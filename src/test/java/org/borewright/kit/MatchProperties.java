@@ -18,7 +18,6 @@ import org.borewright.catalog.PartNumber;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.Need;
-import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Axis;
@@ -90,8 +89,7 @@ class MatchProperties {
                 shop.ask(shop.request(Condition.WORN, "standard", List.of(hole("1", diameter), hole("2", diameter))));
 
         for (HoleReport report : match.holes()) {
-            Optional<Length> worst =
-                    HoleCleanUp.byBar(report.hole(), TwinShop.mm("0.02")).worst();
+            Optional<Length> worst = report.hole().cleanUp().worst();
             match.table().stream()
                     .filter(row -> row.size().oversize().isMoreThan(Length.ZERO))
                     .filter(row -> row.certainty() == Certainty.CERTAIN)

@@ -16,6 +16,7 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.borewright.measure.Limits;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
@@ -135,11 +136,9 @@ public record CylinderAnswer(
         return new CylinderAnswer(
                 hole.name(),
                 stoodOn(hole),
-                ShownLength.of(hole.at20().largest(), unit),
-                ShownLength.of(hole.at20().smallest(), unit),
-                hole.uncertainty()
-                        .map(terms -> ShownLength.of(terms.expanded(), unit, Flattery.UNCERTAINTY))
-                        .orElse(null),
+                ShownLength.of(hole.diameters().map(Limits::greatest), unit),
+                ShownLength.of(hole.diameters().map(Limits::least), unit),
+                hole.budget().isEmpty() ? null : ShownLength.of(hole.uncertainty(), unit, Flattery.UNCERTAINTY),
                 report.shape().map(shape -> ShapeAnswer.of(shape, unit)).orElse(null),
                 hole.whenNew()
                         .map(known -> new WhenNewAnswer(

@@ -19,6 +19,7 @@ import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
@@ -50,7 +51,7 @@ public record SizeRowAnswer(
         @Nullable ShownLength largestFinish,
         List<FateAnswer> cylinders,
         @Nullable ShownLength leastWall,
-        @Nullable RebuildsLeftAnswer rebuildsLeft,
+        RebuildsLeft rebuildsLeft,
         @Nullable BigDecimal displacement,
         @Nullable BigDecimal compressionRatio,
         @Nullable KitSummary kit) {
@@ -100,14 +101,6 @@ public record SizeRowAnswer(
     }
 
     /**
-     * The rebuilds left after a size.
-     *
-     * @param byMetal larger sizes that the metal bears
-     * @param byPistons those of them for which pistons exist
-     */
-    public record RebuildsLeftAnswer(int byMetal, int byPistons) {}
-
-    /**
      * A kit in short.
      *
      * @param complete whether every need can be covered
@@ -144,10 +137,7 @@ public record SizeRowAnswer(
                 choice == null ? null : ShownLength.of(choice.largest().shape().largestFinish(), unit),
                 row.holes().stream().map(hole -> FateAnswer.of(hole, unit)).toList(),
                 leastWall(row, unit),
-                choice == null
-                        ? null
-                        : new RebuildsLeftAnswer(
-                                choice.left().byMetal(), choice.left().byPistons()),
+                row.left(),
                 choice == null ? null : displacement(engine, choice.finish()),
                 ratio(row),
                 row.kit().map(kit -> KitSummary.of(kit, on)).orElse(null));

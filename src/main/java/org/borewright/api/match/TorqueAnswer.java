@@ -8,7 +8,7 @@ import org.borewright.catalog.Fastener;
 import org.borewright.catalog.TorqueStage;
 import org.borewright.fit.shape.MetricThread;
 import org.borewright.fit.shape.PropertyClass;
-import org.borewright.kit.bill.TorqueReminder;
+import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 

@@ -8,6 +8,7 @@ import org.borewright.catalog.Money;
 import org.borewright.catalog.Part;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Withdrawal;
+import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.choice.Outfit;
 
 /**
@@ -36,6 +37,13 @@ public record Kit(
         lines = List.copyOf(lines);
         surplus = List.copyOf(surplus);
         missing = List.copyOf(missing);
+    }
+
+    /** The checks of its gasket kit among those of several. */
+    public Optional<GasketFit> over(List<GasketFit> fits) {
+        return fits.stream()
+                .filter(fit -> fit.kit().number().equals(gaskets.number()))
+                .findFirst();
     }
 
     /** Whether every need is covered. */

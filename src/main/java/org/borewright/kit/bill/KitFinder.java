@@ -1,10 +1,13 @@
 package org.borewright.kit.bill;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
@@ -14,6 +17,8 @@ import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
 
 /**
  * Finds the best kit for a choice of pistons. A kit depends on nothing measured but the piston of each hole, so it is worked out once for
@@ -31,22 +36,28 @@ public final class KitFinder {
         this.offers = offers;
     }
 
-    private record Key(String design, List<PartNumber> pistons, List<PartNumber> gaskets, List<String> fasteners) {}
+    private record Key(
+            String design, List<PartNumber> pistons, List<PartNumber> gaskets, Set<Work> work, boolean skimmed) {}
 
     /** The best kit; empty when no outfit or no gasket kit fits. */
-    public Optional<Kit> best(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, ShopWork work) {
-        List<Fastener> touched = work.touched(shelf.fasteners());
-        Key key = new Key(
-                choice.design().code(),
-                holes.stream().map(hole -> hole.piston().number()).toList(),
-                gaskets.stream().map(fit -> fit.kit().number()).toList(),
-                touched.stream().map(Fastener::name).toList());
-        return known.computeIfAbsent(key, unused -> search(choice, holes, gaskets, touched));
+    public Optional<Kit> best(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
+        Set<Work> work = EnumSet.noneOf(Work.class);
+        List<PartNumber> pistons = new ArrayList<>(holes.size());
+        for (HoleAtSize hole : holes) {
+            work.add(hole.work());
+            pistons.add(hole.piston().number());
+        }
+        List<PartNumber> kits = gaskets.stream().map(fit -> fit.kit().number()).toList();
+        Key key = new Key(choice.design().code(), pistons, kits, work, skim.isMoreThan(Length.ZERO));
+        Optional<Kit> remembered = known.get(key);
+        return remembered != null
+                ? remembered
+                : known.computeIfAbsent(key, unused -> search(choice, holes, gaskets, skim));
     }
 
-    private Optional<Kit> search(
-            Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, List<Fastener> touched) {
-        return choice.fittingOutfits().stream()
+    private Optional<Kit> search(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
+        List<Fastener> touched = ShopWork.of(shelf, holes, skim).touched(shelf.fasteners());
+        return choice.outfits().stream()
                 .flatMap(outfit ->
                         gaskets.stream().map(fit -> KitAssembly.of(shelf, offers, holes, outfit, fit.kit(), touched)))
                 .min(PREFERENCE);

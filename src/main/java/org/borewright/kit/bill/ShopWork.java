@@ -1,8 +1,6 @@
 package org.borewright.kit.bill;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
@@ -47,11 +45,15 @@ public record ShopWork(List<Line> lines) {
     }
 
     /** The fasteners that the operations touch. */
-    public List<Fastener> touched(List<Fastener> fasteners) {
-        Set<String> codes = lines.stream().map(line -> line.operation().code()).collect(Collectors.toSet());
-        return fasteners.stream()
-                .filter(fastener -> fastener.operations().stream().anyMatch(codes::contains))
-                .toList();
+    List<Fastener> touched(List<Fastener> fasteners) {
+        return fasteners.stream().filter(this::touches).toList();
+    }
+
+    /** Whether an operation touches a group of fasteners. */
+    public boolean touches(Fastener fastener) {
+        return lines.stream()
+                .anyMatch(
+                        line -> fastener.operations().contains(line.operation().code()));
     }
 
     private static int quantity(Shelf shelf, ShopOperation operation, List<HoleAtSize> holes, Length skim) {

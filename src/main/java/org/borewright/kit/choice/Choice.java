@@ -2,6 +2,7 @@ package org.borewright.kit.choice;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
@@ -14,11 +15,11 @@ import org.borewright.measure.Length;
  * @param size the size
  * @param design the pistons' design
  * @param pistons for each hole in the engine's order, the pistons that may go in, smallest first: one, or the grades of a size
- * @param outfits rings, pins and clips that fit; if none does, the first that does not
+ * @param outfits the rings, pins and clips that fit
  * @param gaskets every gasket kit of the engine over these pistons, the deck as it is
  * @param metalChecks spigot and bridges at the largest finish, and the spread of masses
  * @param blocks why the size is not offered, whatever the wear
- * @param left the rebuilds left after it
+ * @param wallAsMade the wall of sleeve or barrel as made, at the largest finish; empty where the engine states none
  */
 public record Choice(
         Size size,
@@ -28,18 +29,21 @@ public record Choice(
         List<GasketFit> gaskets,
         List<Check> metalChecks,
         List<Block> blocks,
-        RebuildsLeft left) {
+        Optional<Check> wallAsMade) {
 
     /** The largest of all its pistons: what gasket, wall and bridge must bear. */
     public Piston largest() {
-        return largestOf(pistons.stream().flatMap(List::stream).toList());
+        Piston largest = pistons.get(0).get(0);
+        for (List<Piston> hole : pistons) {
+            Piston candidate = hole.get(hole.size() - 1);
+            largest = finish(candidate).isMoreThan(finish(largest)) ? candidate : largest;
+        }
+        return largest;
     }
 
     /** The piston that may run in the largest hole. */
     static Piston largestOf(List<Piston> pistons) {
-        return pistons.stream()
-                .max(Comparator.comparing(piston -> piston.shape().largestFinish()))
-                .orElseThrow();
+        return pistons.stream().max(Comparator.comparing(Choice::finish)).orElseThrow();
     }
 
     /** The hole its smallest piston needs at target clearance. */
@@ -47,8 +51,7 @@ public record Choice(
         return pistons.get(0).get(0).shape().finishForCleanUp();
     }
 
-    /** The outfits that fit. */
-    public List<Outfit> fittingOutfits() {
-        return outfits.stream().filter(Outfit::fits).toList();
+    private static Length finish(Piston piston) {
+        return piston.shape().largestFinish();
     }
 }

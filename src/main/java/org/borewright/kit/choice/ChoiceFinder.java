@@ -48,15 +48,17 @@ final class ChoiceFinder {
                 .map(kit -> GasketFit.of(engine, kit, largest, Length.ZERO))
                 .toList();
         List<Check> metal = MetalChecks.of(engine, pistons);
+        Optional<Check> wallAsMade =
+                MetalChecks.wallAsMade(engine, largest.shape().largestFinish());
         return new Choice(
                 size,
                 design,
                 byHole,
-                outfits,
+                outfits.stream().filter(Outfit::fits).toList(),
                 gaskets,
                 metal,
                 blocks(engine, size, outfits, metal),
-                RebuildsLeft.after(shelf, size));
+                wallAsMade);
     }
 
     private static List<Block> blocks(Engine engine, Size size, List<Outfit> outfits, List<Check> metal) {
@@ -71,8 +73,7 @@ final class ChoiceFinder {
         }
         if (outfits.stream().noneMatch(Outfit::fits)) {
             List<Check> reasons = outfits.stream()
-                    .flatMap(outfit -> outfit.checks().stream())
-                    .filter(check -> check.outcome().holds())
+                    .flatMap(outfit -> Check.holding(outfit.checks()).stream())
                     .toList();
             blocks.add(new Block(Block.Reason.PARTS, reasons));
         }
@@ -93,8 +94,8 @@ final class ChoiceFinder {
     }
 
     private static List<Check> failed(List<Check> checks, Rule rule) {
-        return checks.stream()
-                .filter(check -> check.rule() == rule && check.outcome().holds())
+        return Check.holding(checks).stream()
+                .filter(check -> check.rule() == rule)
                 .toList();
     }
 }

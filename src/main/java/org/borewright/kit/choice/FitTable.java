@@ -1,7 +1,10 @@
 package org.borewright.kit.choice;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Piston;
@@ -16,25 +19,44 @@ import org.borewright.measure.Limits;
  * stock.
  *
  * @param shelf the shelf it was worked out from
- * @param choices every maker's pistons at every size, rising by size and then by finish
+ * @param choices for each size of the shelf every maker's pistons, rising by finish; none where none was made
+ * @param left for each size the rebuilds left after it
+ * @param torques how every group of fasteners is tightened, in the order of the shelf
  */
-public record FitTable(Shelf shelf, List<Choice> choices) {
+public record FitTable(
+        Shelf shelf, Map<Size, List<Choice>> choices, Map<Size, RebuildsLeft> left, List<TorqueReminder> torques) {
 
     /** Works the table out. */
     public static FitTable of(Shelf shelf) {
-        List<Choice> choices = shelf.sizes().stream()
-                .flatMap(size -> shelf.parts().designs().stream()
-                        .flatMap(design -> ChoiceFinder.find(shelf, size, design).stream()))
-                .sorted(Comparator.comparing(Choice::size)
-                        .thenComparing(Choice::finish)
-                        .thenComparing(choice -> choice.design().code()))
-                .toList();
-        return new FitTable(shelf, choices);
+        Map<Size, List<Choice>> choices = new HashMap<>();
+        Map<Size, RebuildsLeft> left = new HashMap<>();
+        for (Size size : shelf.sizes()) {
+            choices.put(size, choices(shelf, size));
+            left.put(size, RebuildsLeft.after(shelf, size));
+        }
+        return new FitTable(
+                shelf,
+                Map.copyOf(choices),
+                Map.copyOf(left),
+                shelf.fasteners().stream().map(TorqueReminder::of).toList());
     }
 
-    /** The choices of one size. */
+    private static List<Choice> choices(Shelf shelf, Size size) {
+        return shelf.parts().designs().stream()
+                .flatMap(design -> ChoiceFinder.find(shelf, size, design).stream())
+                .sorted(Comparator.comparing(Choice::finish)
+                        .thenComparing(choice -> choice.design().code()))
+                .toList();
+    }
+
+    /** The choices of one size, rising by finish. */
     public List<Choice> at(Size size) {
-        return choices.stream().filter(choice -> choice.size().equals(size)).toList();
+        return choices.getOrDefault(size, List.of());
+    }
+
+    /** The rebuilds left after a size of the shelf. */
+    public RebuildsLeft leftAfter(Size size) {
+        return Objects.requireNonNull(left.get(size), size.label());
     }
 
     /** What stands against a size for which no piston was ever made. */
@@ -48,7 +70,8 @@ public record FitTable(Shelf shelf, List<Choice> choices) {
     /** The readings that are believed: from a little below a new hole to a little above the largest allowed finish (common practice). */
     public Limits plausible() {
         BoreSpec bore = shelf.engine().bore();
-        Length largestFinish = choices.stream()
+        Length largestFinish = choices.values().stream()
+                .flatMap(List::stream)
                 .filter(choice -> !choice.size().oversize().isMoreThan(bore.largestOversize()))
                 .map(choice -> choice.largest().shape().largestFinish())
                 .reduce(bore.asNew().greatest().plus(bore.largestOversize()), Length::max);

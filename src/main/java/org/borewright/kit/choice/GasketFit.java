@@ -37,6 +37,6 @@ public record GasketFit(GasketKit kit, List<Check> checks) {
 
     /** Whether every check passed. */
     public boolean fits() {
-        return checks.stream().noneMatch(check -> check.outcome().holds());
+        return Check.allPass(checks);
     }
 }

@@ -2,6 +2,7 @@ package org.borewright.kit.choice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
@@ -37,8 +38,14 @@ final class MetalChecks {
         Length centringError = engine.bore().centringError();
         List<Check> checks = new ArrayList<>(bridges(engine, finish));
         WallLeft.checkSpigot(engine.wall(), finish, centringError).ifPresent(checks::add);
-        WallLeft.checkSleeve(engine.wall(), finish, centringError).ifPresent(checks::add);
+        wallAsMade(engine, finish).ifPresent(checks::add);
         return checks;
+    }
+
+    /** The wall of sleeve or barrel as made at a finish; empty where the engine states none. */
+    static Optional<Check> wallAsMade(Engine engine, Length finish) {
+        return WallLeft.checkSleeve(engine.wall(), finish, engine.bore().centringError())
+                .map(Check.class::cast);
     }
 
     private static List<Check> bridges(Engine engine, Length finish) {

@@ -21,6 +21,6 @@ public record Outfit(RingSet rings, Pin pin, Optional<Clip> clip, Optional<Beari
 
     /** Whether every check passed. */
     public boolean fits() {
-        return checks.stream().noneMatch(check -> check.outcome().holds());
+        return Check.allPass(checks);
     }
 }

@@ -21,14 +21,8 @@ final class OutfitFinder {
 
     private OutfitFinder() {}
 
-    /** The outfits that fit all the pistons; if none does, those that do not, with their reasons; empty if a part is not made at all. */
+    /** Every outfit made for the pistons, whether it fits or not; empty if a part is not made at all. */
     static List<Outfit> find(Shelf shelf, List<Piston> pistons) {
-        List<Outfit> all = combinations(shelf, pistons);
-        List<Outfit> fitting = all.stream().filter(Outfit::fits).toList();
-        return fitting.isEmpty() ? all : fitting;
-    }
-
-    private static List<Outfit> combinations(Shelf shelf, List<Piston> pistons) {
         Piston first = pistons.get(0);
         List<Outfit> outfits = new ArrayList<>();
         for (RingSet rings : supplied(shelf, shelf.parts().ringSets())

@@ -4,6 +4,7 @@ import java.util.List;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
+import org.borewright.fit.Check;
 
 /**
  * How often an engine can be rebuilt again after a size.
@@ -25,8 +26,7 @@ public record RebuildsLeft(int byMetal, int byPistons) {
     private static boolean isAllowed(Engine engine, Size size) {
         return ChoiceFinder.ofSize(engine, size).isEmpty()
                 && engine.build().construction().mayBeBored()
-                && MetalChecks.ofHole(engine, engine.newBore(size).greatest()).stream()
-                        .noneMatch(check -> check.outcome().holds());
+                && Check.allPass(MetalChecks.ofHole(engine, engine.newBore(size).greatest()));
     }
 
     private static boolean isMade(Shelf shelf, Size size) {

@@ -36,12 +36,12 @@ public final class FinishedHoles {
 
     private HoleAtSize at(Hole hole, Piston piston) {
         Limits diameters = hole.diameters().orElseThrow();
-        Certainty asItIs = WornHoles.of(Clearance.check(diameters, hole.expandedUncertainty(), piston.shape()));
+        Certainty asItIs = WornHoles.of(Clearance.check(diameters, hole.uncertainty(), piston.shape()));
         if (asItIs != Certainty.NO) {
             return HoleAtSize.of(hole, Work.AS_IS, asItIs, piston);
         }
         Length margin = piston.shape().finishForCleanUp().minus(honeStock).minus(diameters.greatest());
-        boolean canBeHoned = !margin.isLessThan(hole.expandedUncertainty());
+        boolean canBeHoned = !margin.isLessThan(hole.uncertainty());
         return HoleAtSize.of(hole, Work.HONE_ONLY, canBeHoned ? Certainty.CERTAIN : Certainty.NO, piston);
     }
 

@@ -1,54 +1,65 @@
 package org.borewright.kit.hole;
 
 import java.util.Optional;
+import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Cylinder;
-import org.borewright.catalog.Engine;
+import org.borewright.fit.CleanUp;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.measure.Expansion;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Survey;
 
 /**
- * One hole of the engine as it was surveyed, corrected to 20 °C.
+ * One hole of the engine as it was surveyed, corrected to 20 °C, and what follows from its readings alone.
  *
  * @param cylinder its place in the engine
  * @param survey what was noted
  * @param at20 the diameters at 20 °C
- * @param uncertainty of one diameter, term by term; empty when nothing was measured
- * @param whenNew the size it had when new, and what tells
+ * @param diameters the smallest and the largest of them; empty when nothing was measured
+ * @param budget the uncertainty of one diameter, term by term; empty when nothing was measured
+ * @param uncertainty the expanded uncertainty of one diameter; zero when nothing was measured
+ * @param whenNew the size it had when new, and what tells; empty when nothing tells
+ * @param cleanUp by the bar, best and worst
  */
 public record Hole(
         Cylinder cylinder,
         CylinderSurvey survey,
         Survey at20,
-        Optional<Uncertainty> uncertainty,
-        Optional<WhenNew> whenNew) {
+        Optional<Limits> diameters,
+        Optional<Uncertainty> budget,
+        Length uncertainty,
+        Optional<WhenNew> whenNew,
+        CleanUp cleanUp) {
 
-    /** The hole of a request, its readings corrected with the α of the engine's wall. */
+    /**
+     * The hole of a request, its readings corrected with the α of the engine's wall.
+     *
+     * @param presentLeast the smallest hole the present size can have had; empty when the present size is not known
+     */
     public static Hole of(
-            Engine engine,
+            BoreSpec bore,
             Cylinder cylinder,
             CylinderSurvey survey,
             MatchRequest request,
             Optional<Length> presentLeast) {
-        Expansion wall = engine.bore().expansion();
-        Survey at20 = survey.asRead()
-                .map(reading -> wall.atReference(reading, request.climate().temperature()));
-        Optional<Uncertainty> uncertainty = at20.largest()
+        Temperature temperature = request.climate().temperature();
+        Survey at20 = survey.asRead().map(reading -> bore.expansion().atReference(reading, temperature));
+        Optional<Limits> diameters =
+                at20.smallest().flatMap(least -> at20.largest().map(greatest -> new Limits(least, greatest)));
+        Optional<Uncertainty> budget = diameters
+                .map(Limits::greatest)
                 .or(() -> survey.wall().reach().map(reach -> reach.radius().doubled()))
-                .map(diameter -> Uncertainty.of(diameter, request.gauge(), request.climate(), wall));
-        Optional<Length> unworn = survey.wall()
-                .unworn()
-                .map(reading -> wall.atReference(reading, request.climate().temperature()));
-        return new Hole(
-                cylinder,
-                survey,
-                at20,
-                uncertainty,
-                WhenNew.of(survey.wall().lastFinish(), unworn, presentLeast, at20));
+                .map(diameter -> Uncertainty.of(diameter, request.gauge(), request.climate(), bore.expansion()));
+        Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
+        Optional<Length> unworn =
+                survey.wall().unworn().map(reading -> bore.expansion().atReference(reading, temperature));
+        Optional<WhenNew> whenNew =
+                WhenNew.of(survey.wall().lastFinish(), unworn, presentLeast, diameters.map(Limits::least));
+        CleanUp cleanUp = HoleCleanUp.byBar(survey, at20, whenNew, bore.centringError(), uncertainty);
+        return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, cleanUp);
     }
 
     /** Its name. */
@@ -56,18 +67,14 @@ public record Hole(
         return cylinder.name();
     }
 
-    /** The expanded uncertainty of one diameter; zero when nothing was measured. */
-    public Length expandedUncertainty() {
-        return uncertainty.map(Uncertainty::expanded).orElse(Length.ZERO);
-    }
-
-    /** The smallest and the largest diameter; empty when nothing was measured. */
-    public Optional<Limits> diameters() {
-        return at20.smallest().flatMap(least -> at20.largest().map(greatest -> new Limits(least, greatest)));
-    }
-
     /** Wear: the largest diameter less the size when new; empty when either is not known. */
     public Optional<Length> wear() {
-        return at20.largest().flatMap(largest -> whenNew.map(known -> largest.minus(known.diameter())));
+        return diameters.flatMap(
+                measured -> whenNew.map(known -> measured.greatest().minus(known.diameter())));
+    }
+
+    /** What the hone alone must reach; empty when nothing was measured. */
+    public Optional<Length> honeCleanUp() {
+        return HoleCleanUp.byHone(survey, at20);
     }
 }

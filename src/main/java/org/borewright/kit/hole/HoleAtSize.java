@@ -19,7 +19,8 @@ public record HoleAtSize(String cylinder, Work work, Certainty certainty, Piston
     static HoleAtSize of(Hole hole, Work work, Certainty certainty, Piston piston) {
         Optional<Length> metal = work == Work.AS_IS
                 ? Optional.of(Length.ZERO)
-                : hole.at20().smallest().map(piston.shape().finishForCleanUp()::minus);
+                : hole.diameters()
+                        .map(measured -> piston.shape().finishForCleanUp().minus(measured.least()));
         return new HoleAtSize(hole.name(), work, certainty, piston, metal);
     }
 }

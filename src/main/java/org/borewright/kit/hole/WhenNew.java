@@ -2,7 +2,6 @@ package org.borewright.kit.hole;
 
 import java.util.Optional;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.Survey;
 
 /**
  * The size a hole had when new, D0: the finish on record, else a reading of unworn wall, else the smallest hole the present size can
@@ -38,12 +37,15 @@ public record WhenNew(Length diameter, From from) {
 
     /** The size when new from the best that is known; empty when nothing tells. */
     static Optional<WhenNew> of(
-            Optional<Length> lastFinish, Optional<Length> unworn, Optional<Length> presentLeast, Survey at20) {
+            Optional<Length> lastFinish,
+            Optional<Length> unworn,
+            Optional<Length> presentLeast,
+            Optional<Length> smallestReading) {
         Optional<WhenNew> told = lastFinish
                 .map(diameter -> new WhenNew(diameter, From.LAST_FINISH))
                 .or(() -> unworn.map(diameter -> new WhenNew(diameter, From.UNWORN_WALL)))
                 .or(() -> presentLeast.map(diameter -> new WhenNew(diameter, From.PRESENT_SIZE)));
-        return told.map(known -> at20.smallest()
+        return told.map(known -> smallestReading
                 .filter(reading -> reading.isLessThan(known.diameter))
                 .map(reading -> new WhenNew(reading, From.SMALLEST_READING))
                 .orElse(known));

@@ -56,7 +56,7 @@ public final class WornHoles {
         }
         return switch (work) {
             case REBORE ->
-                HoleCleanUp.byBar(hole, engine.bore().centringError())
+                hole.cleanUp()
                         .at(piston.shape().finishForCleanUp(), engine.bore().honeStock());
             case HONE_ONLY -> byHone(hole, piston);
             case AS_IS -> asItIs(hole, piston);
@@ -68,8 +68,8 @@ public final class WornHoles {
             return Certainty.NO;
         }
         Length finish = piston.shape().finishForCleanUp();
-        Certainty reached = HoleCleanUp.byHone(hole)
-                .map(cleanUp -> HoneOnly.at(finish, cleanUp, hole.expandedUncertainty()))
+        Certainty reached = hole.honeCleanUp()
+                .map(cleanUp -> HoneOnly.at(finish, cleanUp, hole.uncertainty()))
                 .orElse(Certainty.POSSIBLE);
         return HoleCleanUp.isOpen(hole.survey()) ? reached.and(Certainty.POSSIBLE) : reached;
     }
@@ -79,7 +79,7 @@ public final class WornHoles {
             return Certainty.NO;
         }
         Certainty fits = hole.diameters()
-                .map(diameters -> of(Clearance.check(diameters, hole.expandedUncertainty(), piston.shape())))
+                .map(diameters -> of(Clearance.check(diameters, hole.uncertainty(), piston.shape())))
                 .orElse(Certainty.POSSIBLE);
         return HoleCleanUp.isOpen(hole.survey()) ? fits.and(Certainty.POSSIBLE) : fits;
     }

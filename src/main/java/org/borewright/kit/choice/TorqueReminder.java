@@ -1,4 +1,4 @@
-package org.borewright.kit.bill;
+package org.borewright.kit.choice;
 
 import java.util.List;
 import org.borewright.catalog.Fastener;
