@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /** The probability that a true value lies within its limit, for a normal distribution around the value (JCGM 106, 7.3). */
 public final class Conformance {
 
@@ -10,8 +12,13 @@ public final class Conformance {
      *
      * @param margin how far the value lies inside the limit; negative when beyond it
      * @param expandedUncertainty U = 2u in the same unit, above zero
+     * @throws IllegalArgumentException if the uncertainty is not above zero
      */
     public static double probability(long margin, long expandedUncertainty) {
+        if (expandedUncertainty <= 0) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "an uncertainty of %d is not above zero", expandedUncertainty));
+        }
         return standardNormal(2.0 * margin / expandedUncertainty);
     }
 

@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.Locale;
+
 /**
  * What may be said of a value against a limit (ISO 14253-1, JCGM 106 8.3: guarded by the expanded uncertainty on both sides).
  */
@@ -16,8 +18,13 @@ public enum Decision {
      *
      * @param margin how far inside the limit; negative when beyond it
      * @param uncertainty the expanded uncertainty of the value, not negative
+     * @throws IllegalArgumentException if the uncertainty is negative
      */
     public static Decision of(long margin, long uncertainty) {
+        if (uncertainty < 0) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "an uncertainty of %d is negative", uncertainty));
+        }
         if (margin >= uncertainty) {
             return IN;
         }

@@ -39,11 +39,11 @@ public record Length(long nanometres) implements Comparable<Length> {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "%s has more than the %d decimals that %s can be typed with",
-                    value.toPlainString(),
+                    value,
                     unit.typedDecimals(),
                     unit.symbol()));
         }
-        if (typed.precision() - typed.scale() > 6) {
+        if ((long) typed.precision() - typed.scale() > 6) {
             throw new IllegalArgumentException(
                     String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
         }
@@ -87,7 +87,7 @@ public record Length(long nanometres) implements Comparable<Length> {
 
     /** Half of this length, an odd nanometre rounded up: for what must not be shown smaller than it is. */
     public Length halfRoundedUp() {
-        return ofNanometres(-Math.floorDiv(-nanometres, 2L));
+        return minus(halfRoundedDown());
     }
 
     /** The length without its sign. */

@@ -47,7 +47,7 @@ public record Temperature(long ninths) implements Comparable<Temperature> {
     public static Temperature parse(BigDecimal value, Scale scale) {
         if (value.stripTrailingZeros().scale() > 3) {
             throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "%s has more than three decimals", value.toPlainString()));
+                    String.format(Locale.ROOT, "%s °%s has more than three decimals", value, scale.symbol()));
         }
         if (value.abs().compareTo(BigDecimal.valueOf(1000)) > 0) {
             throw new IllegalArgumentException(

@@ -1,10 +1,10 @@
 package org.borewright.measure.survey;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
 /**
@@ -46,7 +46,7 @@ public record BoreShape(Length taper, Length bottomMinusTop, Length outOfRound, 
     public static BoreShape of(Grid grid) {
         List<List<Length>> columns = columns(grid);
         List<Length> steepest =
-                columns.stream().max((a, b) -> spread(a).compareTo(spread(b))).orElse(List.of());
+                columns.stream().max(Comparator.comparing(BoreShape::spread)).orElse(List.of());
         Length outOfRound = grid.rows().stream()
                 .map(row -> spread(row.stream().flatMap(Optional::stream).toList()))
                 .reduce(Length.ZERO, Length::max);
@@ -66,9 +66,8 @@ public record BoreShape(Length taper, Length bottomMinusTop, Length outOfRound, 
         return extreme(readings, Length::max).minus(extreme(readings, Length::min));
     }
 
-    private static Length extreme(List<Length> readings, BiFunction<Length, Length, Length> pick) {
-        Stream<Length> all = readings.stream();
-        return all.reduce((a, b) -> pick.apply(a, b)).orElse(Length.ZERO);
+    private static Length extreme(List<Length> readings, BinaryOperator<Length> pick) {
+        return readings.stream().reduce(pick).orElse(Length.ZERO);
     }
 
     private static Length bottomMinusTop(List<Length> profile) {

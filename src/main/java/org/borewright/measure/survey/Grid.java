@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
@@ -46,26 +47,30 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
 
     /**
      * The largest diameter the hole can have at a depth: of the readings at the nearest measured depth above and below it, so
-     * that a defect between two rows is never judged on the smaller one.
+     * that a defect between two rows is never judged on the smaller one. A row over a port, without a reading, is no measured depth.
      */
     @Override
     public Optional<Length> largestNear(Length depth) {
-        int below = 0;
-        while (below < depths.size() && depths.get(below).isLessThan(depth)) {
-            below++;
-        }
-        boolean onARow = below < depths.size() && depths.get(below).equals(depth);
-        int first = onARow ? below : Math.max(below - 1, 0);
-        int last = Math.min(below, depths.size() - 1);
-        Optional<Length> near = rows.subList(first, last + 1).stream()
-                .flatMap(List::stream)
+        Optional<Integer> above =
+                measuredRows().filter(row -> !depths.get(row).isMoreThan(depth)).reduce((first, later) -> later);
+        Optional<Integer> below =
+                measuredRows().filter(row -> !depths.get(row).isLessThan(depth)).findFirst();
+        return Stream.of(above, below)
+                .flatMap(Optional::stream)
+                .flatMap(row -> rows.get(row).stream())
                 .flatMap(Optional::stream)
                 .max(Length::compareTo);
-        return near.or(this::largest);
+    }
+
+    /** The rows that hold a reading, from the deck down. */
+    private Stream<Integer> measuredRows() {
+        return IntStream.range(0, rows.size())
+                .filter(row -> rows.get(row).stream().anyMatch(Optional::isPresent))
+                .boxed();
     }
 
     @Override
-    public Survey map(UnaryOperator<Length> change) {
+    public Grid map(UnaryOperator<Length> change) {
         return new Grid(
                 depths,
                 axes,

@@ -13,7 +13,7 @@ public record NotMeasured() implements Survey {
     }
 
     @Override
-    public Survey map(UnaryOperator<Length> change) {
+    public NotMeasured map(UnaryOperator<Length> change) {
         return this;
     }
 }

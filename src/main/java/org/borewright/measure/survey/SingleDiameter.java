@@ -17,7 +17,7 @@ public record SingleDiameter(Length diameter) implements Survey {
     }
 
     @Override
-    public Survey map(UnaryOperator<Length> change) {
+    public SingleDiameter map(UnaryOperator<Length> change) {
         return new SingleDiameter(change.apply(diameter));
     }
 }

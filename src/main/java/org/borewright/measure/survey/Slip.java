@@ -21,9 +21,16 @@ import org.borewright.measure.Limits;
 public record Slip(BigDecimal value, String slip) {
 
     private static final BigDecimal INCH = new BigDecimal("25.4");
+    private static final int MOST_DIGITS = 20;
 
-    /** The one correction of a typed value that lies in the plausible range; empty when none or several do. */
+    /**
+     * The one correction of a typed value that lies in the plausible range; empty when none or several do, and for a number of more
+     * than twenty digits.
+     */
     public static Optional<Slip> suggest(BigDecimal typed, LengthUnit unit, Limits plausible) {
+        if (!isOfUsualLength(typed)) {
+            return Optional.empty();
+        }
         Map<BigDecimal, String> candidates = new LinkedHashMap<>();
         offer(candidates, typed.movePointRight(1), "the decimal point one place too far left");
         offer(candidates, typed.movePointLeft(1), "the decimal point one place too far right");
@@ -37,6 +44,11 @@ public record Slip(BigDecimal value, String slip) {
         return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
+    /** A number nobody types would be written out in full, a billion noughts if need be, to exchange its digits. */
+    private static boolean isOfUsualLength(BigDecimal typed) {
+        return typed.precision() <= MOST_DIGITS && Math.abs((long) typed.scale()) <= MOST_DIGITS;
+    }
+
     private static void offer(Map<BigDecimal, String> candidates, BigDecimal value, String slip) {
         candidates.putIfAbsent(value.stripTrailingZeros(), slip);
     }
@@ -48,6 +60,8 @@ public record Slip(BigDecimal value, String slip) {
                 .flatMap(first -> IntStream.range(first + 1, text.length())
                         .filter(second -> isExchange(text, first, second))
                         .mapToObj(second -> exchanged(text, first, second)))
+                .filter(exchanged -> !hasLeadingNought(exchanged))
+                .map(BigDecimal::new)
                 .toList();
     }
 
@@ -57,11 +71,16 @@ public record Slip(BigDecimal value, String slip) {
                 && text.charAt(first) != text.charAt(second);
     }
 
-    private static BigDecimal exchanged(String text, int first, int second) {
+    /** Nobody means 071.10, so it must not make 70.11 doubtful. */
+    private static boolean hasLeadingNought(String text) {
+        return text.length() > 1 && text.charAt(0) == '0' && text.charAt(1) != '.';
+    }
+
+    private static String exchanged(String text, int first, int second) {
         StringBuilder digits = new StringBuilder(text);
         digits.setCharAt(first, text.charAt(second));
         digits.setCharAt(second, text.charAt(first));
-        return new BigDecimal(digits.toString());
+        return digits.toString();
     }
 
     private static boolean isPlausible(BigDecimal value, LengthUnit unit, Limits plausible) {

@@ -1,0 +1,29 @@
+package org.borewright.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class LengthUnitTest {
+
+    /** The inch: 25.4 mm exactly (NIST SP 811, B.8). */
+    @ParameterizedTest
+    @CsvSource({"MILLIMETRE, mm, 1000000, 6, 6", "INCH, in, 25400000, 5, 6"})
+    void eachUnitIsSoManyNanometres(LengthUnit unit, String symbol, long nanometres, int typed, int shown) {
+        assertThat(unit.symbol()).isEqualTo(symbol);
+        assertThat(unit.nanometres()).isEqualTo(nanometres);
+        assertThat(unit.typedDecimals()).isEqualTo(typed);
+        assertThat(unit.shownDecimals()).isEqualTo(shown);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theLastDigitTypedIsWholeNanometresAndOneMoreWouldNotBe(LengthUnit unit) {
+        BigDecimal lastDigit = unit.inNanometres().movePointLeft(unit.typedDecimals());
+        assertThat(lastDigit.stripTrailingZeros().scale()).isNotPositive();
+        assertThat(lastDigit.movePointLeft(1).stripTrailingZeros().scale()).isPositive();
+    }
+}

@@ -1,0 +1,100 @@
+package org.borewright.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.math.BigDecimal;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LimitsTest {
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            69.999999, false
+            70.000000, true
+            70.000001, true
+            70.018999, true
+            70.019000, true
+            70.019001, false
+            """)
+    void bothLimitsBelongToThem(Length length, boolean held) {
+        assertThat(limits("70.000", "70.019").hold(length)).isEqualTo(held);
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            69.990, 69.999999, false
+            69.990, 70.000000, true
+            70.005, 70.006000, true
+            69.990, 70.030000, true
+            70.019, 70.030000, true
+            70.019001, 70.03,  false
+            """)
+    void twoOverlapWhereTheyShareALength(String least, String greatest, boolean overlap) {
+        Limits bore = limits("70.000", "70.019");
+        Limits other = limits(least, greatest);
+        assertThat(bore.overlap(other)).isEqualTo(overlap);
+        assertThat(other.overlap(bore)).isEqualTo(overlap);
+    }
+
+    /**
+     * A size moves both limits. Bores of oversize sleeves: TM 55-1905-219-14-10, 5-20; all follow from the first by the difference
+     * of the oversizes.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.005, 4.631, 4.632", "0.010, 4.636, 4.637", "0.020, 4.646, 4.647", "0.030, 4.656, 4.657"})
+    void anOversizeMovesBothLimits(BigDecimal oversize, BigDecimal least, BigDecimal greatest) {
+        Limits standard = new Limits(inches("4.626"), inches("4.627"));
+        Limits moved = standard.plus(Length.parse(oversize, LengthUnit.INCH));
+        assertThat(moved)
+                .isEqualTo(new Limits(Length.parse(least, LengthUnit.INCH), Length.parse(greatest, LengthUnit.INCH)));
+        assertThat(moved.width()).isEqualTo(inches("0.001"));
+    }
+
+    @Property
+    boolean whatIsLeftHoldsEveryPairing(
+            @ForAll @LongRange(min = 0, max = 100_000_000) long hole,
+            @ForAll @LongRange(min = 0, max = 100_000_000) long part,
+            @ForAll @LongRange(min = 0, max = 50_000) long holeTolerance,
+            @ForAll @LongRange(min = 0, max = 50_000) long partTolerance) {
+        Limits left = nanometres(hole, holeTolerance).minus(nanometres(part, partTolerance));
+        return left.least().nanometres() == hole - part - partTolerance
+                && left.greatest().nanometres() == hole + holeTolerance - part
+                && left.hold(Length.ofNanometres(hole - part));
+    }
+
+    @Test
+    void oneExactLengthIsBothLimits() {
+        assertThat(Limits.exactly(mm("70.000"))).isEqualTo(limits("70.000", "70.000"));
+        assertThat(Limits.exactly(mm("70.000")).width()).isEqualTo(Length.ZERO);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"70.000001, 70.000000", "0.000001, -0.000001"})
+    void aLeastAboveTheGreatestIsRefused(String least, String greatest) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> limits(least, greatest))
+                .withMessageContaining("least " + mm(least) + " is more than greatest " + mm(greatest));
+    }
+
+    private static Limits nanometres(long least, long tolerance) {
+        return new Limits(Length.ofNanometres(least), Length.ofNanometres(least + tolerance));
+    }
+
+    private static Limits limits(String least, String greatest) {
+        return new Limits(mm(least), mm(greatest));
+    }
+
+    private static Length mm(String millimetres) {
+        return Length.parseMillimetres(millimetres);
+    }
+
+    private static Length inches(String inches) {
+        return Length.parse(new BigDecimal(inches), LengthUnit.INCH);
+    }
+}

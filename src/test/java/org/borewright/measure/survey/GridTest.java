@@ -1,0 +1,124 @@
+package org.borewright.measure.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.borewright.measure.survey.Grids.grid;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.borewright.measure.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GridTest {
+
+    /** Depths 10, 20, 30 and 40 mm; the row at 20 mm lies over a port. */
+    private static final Grid OVER_A_PORT = grid("70.010 70.020 / - - / 70.060 - / 70.030 70.025");
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            0,         70.020
+            10,        70.020
+            10.000001, 70.060
+            15,        70.060
+            20,        70.060
+            29.999999, 70.060
+            30,        70.060
+            30.000001, 70.060
+            39.999999, 70.060
+            40,        70.030
+            40.000001, 70.030
+            400,       70.030
+            """)
+    void aDefectBetweenTwoRowsIsJudgedOnTheLargerOfTheNearestMeasured(Length depth, Length largest) {
+        assertThat(OVER_A_PORT.largestNear(depth)).contains(largest);
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            - - / 70.010 - / - - / - -, 5,  70.010
+            - - / 70.010 - / - - / - -, 35, 70.010
+            70.000 / 70.050 / 70.020,   20, 70.050
+            70.000 / 70.050 / 70.020,   10, 70.000
+            70.000 / 70.050 / 70.020,   30, 70.020
+            """)
+    void rowsOverAPortTellNothing(String rows, Length depth, Length largest) {
+        assertThat(grid(rows).largestNear(depth)).contains(largest);
+    }
+
+    @Property
+    boolean noDepthShowsMoreThanTheLargestOfAll(@ForAll @LongRange(min = -10_000, max = 60_000) long micrometres) {
+        Length near = OVER_A_PORT.largestNear(Length.ofMicrometres(micrometres)).orElseThrow();
+        return !near.isMoreThan(OVER_A_PORT.largest().orElseThrow())
+                && OVER_A_PORT.readings().anyMatch(near::equals);
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            70.010 70.020 / - - / 70.060 - / 70.030 70.025, 5, 70.010, 70.060
+            70.010,                                         1, 70.010, 70.010
+            """)
+    void onlyMeasuredCellsAreReadings(String rows, int count, Length smallest, Length largest) {
+        assertThat(grid(rows).readings()).hasSize(count);
+        assertThat(grid(rows).smallest()).contains(smallest);
+        assertThat(grid(rows).largest()).contains(largest);
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            10 20,    0 90,    the rows do not match the depths and axes
+            10,       0 90,    the rows do not match the depths and axes
+            10 20 30, 0,       the rows do not match the depths and axes
+            10 20 30, 0 90 45, the rows do not match the depths and axes
+            10 20 30, 0 0,     an axis is named twice
+            10 20 20, 0 90,    depth 20.000 mm does not lie below the one before
+            10 30 20, 0 90,    depth 20.000 mm does not lie below the one before
+            """)
+    void aGridThatIsNoGridIsRefused(String depths, String axes, String reason) {
+        List<Length> levels = words(depths).map(Length::parseMillimetres).toList();
+        List<Axis> angles = words(axes).map(Integer::parseInt).map(Axis::new).toList();
+        var rows = grid("70.000 70.001 / 70.002 70.003 / 70.004 70.005").rows();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Grid(levels, angles, rows))
+                .withMessage(reason);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-", "- -", "- - / - -"})
+    void aGridWithoutAReadingIsRefused(String rows) {
+        assertThatIllegalArgumentException().isThrownBy(() -> grid(rows)).withMessage("no cell holds a reading");
+    }
+
+    @Test
+    void aGridWithoutDepthsHoldsNoReading() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Grid(List.of(), List.of(Axis.THRUST), List.of()))
+                .withMessage("no cell holds a reading");
+    }
+
+    @Test
+    void aCorrectionReachesEveryReadingAndLeavesThePortsOpen() {
+        assertThat(OVER_A_PORT.map(reading -> reading.plus(Length.ofMicrometres(1))))
+                .isEqualTo(grid("70.011 70.021 / - - / 70.061 - / 70.031 70.026"));
+    }
+
+    @Test
+    void aGridKeepsItsOwnCopy() {
+        List<Optional<Length>> row = new ArrayList<>(List.of(Optional.of(Length.ofMicrometres(70_000))));
+        Grid grid = new Grid(Grids.depths(1), List.of(Axis.THRUST), List.of(row));
+        row.set(0, Optional.empty());
+        assertThat(grid.readings()).hasSize(1);
+    }
+
+    private static Stream<String> words(String text) {
+        return Arrays.stream(text.split(" "));
+    }
+}
