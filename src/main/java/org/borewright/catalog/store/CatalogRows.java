@@ -100,7 +100,7 @@ public final class CatalogRows {
     }
 
     /** The rows of one kind, by what they belong to. */
-    <R extends CatalogRow> Map<String, List<R>> by(Function<R, String> owner, Class<R> kind) {
+    public <R extends CatalogRow> Map<String, List<R>> by(Function<R, String> owner, Class<R> kind) {
         return of(kind).stream().collect(groupingBy(owner, LinkedHashMap::new, toList()));
     }
 }

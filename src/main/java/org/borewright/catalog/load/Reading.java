@@ -1,0 +1,108 @@
+package org.borewright.catalog.load;
+
+import static java.util.stream.Collectors.toMap;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.borewright.catalog.store.CatalogRows;
+import org.borewright.catalog.store.Stocktaking;
+import org.borewright.catalog.store.row.CatalogRow;
+
+/** One reading of a folder: text, rows, what lines owe each other, physical sense; in that order, and all complaints together. */
+final class Reading {
+
+    private final List<Table<?>> tables =
+            Stream.concat(Tables.fit().stream(), Tables.offers().stream()).toList();
+    private final Map<Class<? extends CatalogRow>, String> files =
+            tables.stream().collect(toMap(Table::kind, Table::file));
+    private final Complaints complaints = new Complaints();
+    private final Sheets sheets;
+    private final List<CatalogRow> rows = new ArrayList<>();
+
+    Reading(Path folder) {
+        sheets = new Sheets(tables.stream()
+                .map(table -> new SheetReader(table, complaints).read(folder))
+                .toList());
+    }
+
+    Delivery delivery() {
+        for (Table<?> table : tables) {
+            rows.addAll(table.rows(sheets.of(table.file()), complaints));
+            table.check(sheets, complaints);
+        }
+        NumberRules.check(sheets, complaints);
+        Examination examination = new Examination(sheets, readable(), files, complaints);
+        EngineRules.check(examination);
+        PistonRules.check(examination);
+        RingRules.check(examination);
+        WorkRules.check(examination);
+        SalesRules.check(examination);
+        List<String> unjudged = unjudged();
+        judge(unjudged);
+        return new Delivery(readable(), Fingerprint.of(sheets), complaints.inOrder(), unjudged);
+    }
+
+    private CatalogRows readable() {
+        return CatalogRows.of(rows.stream().filter(this::isReadable).toList());
+    }
+
+    private boolean isReadable(CatalogRow row) {
+        String file = fileOf(row);
+        return sheets.of(file).whole() && !complaints.against(file, row.line);
+    }
+
+    private String fileOf(CatalogRow row) {
+        return files.getOrDefault(row.getClass(), "");
+    }
+
+    /** The engines of which a line is bad; all, where it cannot be told which engine a bad line is about. */
+    private List<String> unjudged() {
+        Set<String> engines = new TreeSet<>();
+        for (BadCell bad : complaints.inOrder()) {
+            if (tables.stream().anyMatch(table -> table.file().equals(bad.file()) && table.isOfEngines())) {
+                engineOf(bad).ifPresentOrElse(engines::add, () -> engines.addAll(allEngines()));
+            }
+        }
+        return List.copyOf(engines);
+    }
+
+    private Optional<String> engineOf(BadCell bad) {
+        return bad.line() <= 1
+                ? Optional.empty()
+                : sheets.engineOf(sheets.of(bad.file()).line(bad.line()));
+    }
+
+    private List<String> allEngines() {
+        return sheets.of("engines.csv").lines().stream()
+                .map(line -> line.cell("engine"))
+                .toList();
+    }
+
+    /** Holds the parts of every engine against each other on the very shelf that a match would see. */
+    private void judge(List<String> unjudged) {
+        CatalogRows judged = CatalogRows.of(rows.stream()
+                .filter(this::isReadable)
+                .filter(row -> sheets.engineOf(sheets.of(fileOf(row)).line(row.line))
+                        .filter(unjudged::contains)
+                        .isEmpty())
+                .toList());
+        Stocktaking.of(judged, Fingerprint.of(sheets), Instant.EPOCH).shelves().values().stream()
+                .flatMap(PhysicalSense::objections)
+                .forEach(this::complain);
+    }
+
+    private void complain(Objection objection) {
+        Sheet sheet = sheets.of(objection.place().file());
+        Sheet.Line line = sheet.find(
+                        objection.place().columns(), objection.place().values())
+                .orElseThrow();
+        complaints.cell(sheet, line, objection.column(), objection.reason());
+    }
+}
