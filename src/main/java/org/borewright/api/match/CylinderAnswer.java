@@ -1,7 +1,6 @@
 package org.borewright.api.match;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.api.shown.Flattery;
@@ -18,7 +17,6 @@ import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Limits;
 import org.borewright.measure.survey.BoreShape;
-import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
@@ -56,7 +54,7 @@ public record CylinderAnswer(
         @Nullable WhenNewAnswer whenNew,
         @Nullable ShownLength wear,
         @Nullable CleanUpAnswer cleanUp,
-        List<String> findings,
+        List<FindingAnswer> findings,
         @Nullable String work,
         @Nullable String piston,
         @Nullable ShownLength finish,
@@ -147,7 +145,9 @@ public record CylinderAnswer(
                         .orElse(null),
                 ShownLength.of(hole.wear(), unit),
                 report.cleanUp().map(cleanUp -> CleanUpAnswer.of(cleanUp, unit)).orElse(null),
-                hole.survey().findings().stream().map(CylinderAnswer::says).toList(),
+                hole.survey().findings().stream()
+                        .map(finding -> FindingAnswer.of(finding, unit))
+                        .toList(),
                 fate.map(at -> at.work().label()).orElse(null),
                 fate.map(at -> at.piston().number().text()).orElse(null),
                 ShownLength.of(fate.map(at -> at.piston().shape().finishForCleanUp()), unit),
@@ -171,14 +171,6 @@ public record CylinderAnswer(
             return "grid";
         }
         return survey instanceof SingleDiameter ? "single diameter" : "nothing measured";
-    }
-
-    private static String says(Finding finding) {
-        List<String> words = new ArrayList<>();
-        words.add(finding.kind().label());
-        finding.depth().ifPresent(depth -> words.add(depth + " deep"));
-        finding.height().ifPresent(height -> words.add(height + " below the deck"));
-        return String.join(", ", words) + ": " + finding.kind().weight().says();
     }
 
     private static ClearanceAnswer clearance(Hole hole, HoleAtSize fate, LengthUnit unit) {

@@ -2,7 +2,6 @@ package org.borewright.api.shown;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
@@ -54,7 +53,14 @@ public record ShownCheck(
             @Nullable ShownAmount uncertainty,
             @Nullable BigDecimal conformance) {
 
-        private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.DOWN);
+        private static final BigDecimal HIGHEST_SHOWN = new BigDecimal("0.9999");
+
+        /** Rounded down to four decimals, and never shown as a certainty. */
+        private static BigDecimal shown(double probability) {
+            return BigDecimal.valueOf(probability)
+                    .setScale(4, RoundingMode.DOWN)
+                    .min(HIGHEST_SHOWN);
+        }
 
         static Figures of(Comparison check, LengthUnit unit) {
             Flattery limit = switch (check.sense()) {
@@ -70,9 +76,7 @@ public record ShownCheck(
                     check.uncertainty() == 0
                             ? null
                             : ShownAmount.of(check.uncertainty(), check.value().quantity(), unit, Flattery.UNCERTAINTY),
-                    check.conformance().isPresent()
-                            ? new BigDecimal(check.conformance().getAsDouble(), FOUR_DIGITS)
-                            : null);
+                    check.conformance().isPresent() ? shown(check.conformance().getAsDouble()) : null);
         }
     }
 

@@ -12,7 +12,8 @@ import org.borewright.measure.Length;
  * @param work what is done to it
  * @param certainty whether it comes out right
  * @param piston the piston that goes in
- * @param metal what is taken off its diameter: finish less the smallest reading; empty when nothing was measured
+ * @param metal what is taken off its diameter: finish less the smallest reading; empty when nothing was
+ *     measured or the hole is larger already
  */
 public record HoleAtSize(String cylinder, Work work, Certainty certainty, Piston piston, Optional<Length> metal) {
 
@@ -20,7 +21,8 @@ public record HoleAtSize(String cylinder, Work work, Certainty certainty, Piston
         Optional<Length> metal = work == Work.AS_IS
                 ? Optional.of(Length.ZERO)
                 : hole.diameters()
-                        .map(measured -> piston.shape().finishForCleanUp().minus(measured.least()));
+                        .map(measured -> piston.shape().finishForCleanUp().minus(measured.least()))
+                        .filter(taken -> !taken.isNegative());
         return new HoleAtSize(hole.name(), work, certainty, piston, metal);
     }
 }

@@ -1,0 +1,28 @@
+package org.borewright.api.match;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.borewright.api.shown.ShownLength;
+import org.borewright.measure.LengthUnit;
+import org.borewright.measure.survey.Finding;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something seen in or on a cylinder, and what it means for the work.
+ *
+ * @param kind what was seen
+ * @param depth how deep it goes into the wall; absent where that was not measured
+ * @param height how far below the deck; absent where that was not noted
+ * @param means what it means
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record FindingAnswer(
+        String kind, @Nullable ShownLength depth, @Nullable ShownLength height, String means) {
+
+    static FindingAnswer of(Finding finding, LengthUnit unit) {
+        return new FindingAnswer(
+                finding.kind().label(),
+                ShownLength.of(finding.depth(), unit),
+                ShownLength.of(finding.height(), unit),
+                finding.kind().weight().says());
+    }
+}
