@@ -1,5 +1,6 @@
 package org.borewright.measure;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -21,6 +22,21 @@ public record Limits(Length least, Length greatest) {
     /** Limits around one exact length. */
     public static Limits exactly(Length length) {
         return new Limits(length, length);
+    }
+
+    /**
+     * The smallest and the largest of some lengths.
+     *
+     * @param lengths at least one
+     */
+    public static Limits around(List<Length> lengths) {
+        Length least = lengths.get(0);
+        Length greatest = least;
+        for (Length length : lengths) {
+            least = least.min(length);
+            greatest = greatest.max(length);
+        }
+        return new Limits(least, greatest);
     }
 
     /** The distance from the least to the greatest. */

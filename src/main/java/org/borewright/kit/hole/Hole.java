@@ -47,8 +47,7 @@ public record Hole(
             Optional<Length> presentLeast) {
         Temperature temperature = request.climate().temperature();
         Survey at20 = survey.asRead().map(reading -> bore.expansion().atReference(reading, temperature));
-        Optional<Limits> diameters =
-                at20.smallest().flatMap(least -> at20.largest().map(greatest -> new Limits(least, greatest)));
+        Optional<Limits> diameters = at20.diameters();
         Optional<Uncertainty> budget = diameters
                 .map(Limits::greatest)
                 .or(() -> survey.wall().reach().map(reach -> reach.radius().doubled()))

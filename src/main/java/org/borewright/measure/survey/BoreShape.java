@@ -1,11 +1,8 @@
 package org.borewright.measure.survey;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.BinaryOperator;
-import java.util.stream.IntStream;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 
 /**
  * The shape of one hole as a grid shows it. Two axes miss an oval at 45° and two-point gauges miss lobes.
@@ -44,30 +41,20 @@ public record BoreShape(Length taper, Length bottomMinusTop, Length outOfRound, 
 
     /** The shape of a grid; an axis or a depth with a single reading adds nothing. Source: NAVEDTRA 14076, 3-5. */
     public static BoreShape of(Grid grid) {
-        List<List<Length>> columns = columns(grid);
-        List<Length> steepest =
-                columns.stream().max(Comparator.comparing(BoreShape::spread)).orElse(List.of());
-        Length outOfRound = grid.rows().stream()
-                .map(row -> spread(row.stream().flatMap(Optional::stream).toList()))
-                .reduce(Length.ZERO, Length::max);
+        List<Length> steepest = List.of();
+        for (int axis = 0; axis < grid.axes().size(); axis++) {
+            List<Length> profile = grid.profile(axis);
+            steepest = spread(profile).isMoreThan(spread(steepest)) ? profile : steepest;
+        }
+        Length outOfRound = Length.ZERO;
+        for (int depth = 0; depth < grid.depths().size(); depth++) {
+            outOfRound = outOfRound.max(spread(grid.section(depth)));
+        }
         return new BoreShape(spread(steepest), bottomMinusTop(steepest), outOfRound, form(steepest));
     }
 
-    private static List<List<Length>> columns(Grid grid) {
-        return IntStream.range(0, grid.axes().size())
-                .mapToObj(axis -> grid.rows().stream()
-                        .map(row -> row.get(axis))
-                        .flatMap(Optional::stream)
-                        .toList())
-                .toList();
-    }
-
     private static Length spread(List<Length> readings) {
-        return extreme(readings, Length::max).minus(extreme(readings, Length::min));
-    }
-
-    private static Length extreme(List<Length> readings, BinaryOperator<Length> pick) {
-        return readings.stream().reduce(pick).orElse(Length.ZERO);
+        return readings.isEmpty() ? Length.ZERO : Limits.around(readings).width();
     }
 
     private static Length bottomMinusTop(List<Length> profile) {
@@ -80,10 +67,11 @@ public record BoreShape(Length taper, Length bottomMinusTop, Length outOfRound, 
         }
         Length top = profile.get(0);
         Length bottom = profile.get(profile.size() - 1);
-        if (extreme(profile, Length::max).isMoreThan(top.max(bottom))) {
+        Limits all = Limits.around(profile);
+        if (all.greatest().isMoreThan(top.max(bottom))) {
             return Form.BARREL;
         }
-        if (extreme(profile, Length::min).isLessThan(top.min(bottom))) {
+        if (all.least().isLessThan(top.min(bottom))) {
             return Form.WAIST;
         }
         return bottom.isMoreThan(top) ? Form.BELL_MOUTH : Form.TAPERED_TO_BOTTOM;

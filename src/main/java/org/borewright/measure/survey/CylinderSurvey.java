@@ -1,6 +1,7 @@
 package org.borewright.measure.survey;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * All that was noted of one hole, as read: nothing corrected yet.
@@ -24,16 +25,25 @@ public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Fin
 
     /** Whether a finding of this weight is among them. */
     public boolean has(Finding.Weight weight) {
-        return findings.stream().anyMatch(finding -> finding.kind().weight() == weight);
+        return any(finding -> finding.kind().weight() == weight);
     }
 
     /** Whether the wall must be cut whatever the diameter says. */
     public boolean isAlwaysMachined() {
-        return findings.stream().anyMatch(finding -> finding.kind().alwaysMachined());
+        return any(finding -> finding.kind().alwaysMachined());
     }
 
     /** Whether a finding must be cut out and nobody measured how deep. */
     public boolean hasUnknownDepth() {
-        return findings.stream().anyMatch(Finding::isOfUnknownDepth);
+        return any(Finding::isOfUnknownDepth);
+    }
+
+    private boolean any(Predicate<Finding> asked) {
+        for (Finding finding : findings) {
+            if (asked.test(finding)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,8 +1,10 @@
 package org.borewright.measure.survey;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,12 +23,11 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
     public Grid {
         depths = List.copyOf(depths);
         axes = List.copyOf(axes);
-        rows = rows.stream().map(List::copyOf).toList();
-        int columns = axes.size();
-        if (rows.size() != depths.size() || rows.stream().anyMatch(row -> row.size() != columns)) {
+        rows = copied(rows, axes.size());
+        if (rows.size() != depths.size()) {
             throw new IllegalArgumentException("the rows do not match the depths and axes");
         }
-        if (axes.stream().distinct().count() != columns) {
+        if (Set.copyOf(axes).size() != axes.size()) {
             throw new IllegalArgumentException("an axis is named twice");
         }
         for (int i = 1; i < depths.size(); i++) {
@@ -35,14 +36,52 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
                         String.format(Locale.ROOT, "depth %s does not lie below the one before", depths.get(i)));
             }
         }
-        if (rows.stream().flatMap(List::stream).allMatch(Optional::isEmpty)) {
+        if (!holdsAReading(rows)) {
             throw new IllegalArgumentException("no cell holds a reading");
         }
     }
 
+    private static List<List<Optional<Length>>> copied(List<List<Optional<Length>>> rows, int columns) {
+        List<List<Optional<Length>>> copies = new ArrayList<>(rows.size());
+        for (List<Optional<Length>> row : rows) {
+            if (row.size() != columns) {
+                throw new IllegalArgumentException("the rows do not match the depths and axes");
+            }
+            copies.add(List.copyOf(row));
+        }
+        return List.copyOf(copies);
+    }
+
+    private static boolean holdsAReading(List<List<Optional<Length>>> rows) {
+        for (List<Optional<Length>> row : rows) {
+            for (Optional<Length> cell : row) {
+                if (cell.isPresent()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     @Override
-    public Stream<Length> readings() {
-        return rows.stream().flatMap(List::stream).flatMap(Optional::stream);
+    public List<Length> readings() {
+        List<Length> readings = new ArrayList<>(depths.size() * axes.size());
+        rows.forEach(row -> row.forEach(cell -> cell.ifPresent(readings::add)));
+        return readings;
+    }
+
+    /** The readings along one axis, from the deck down. */
+    List<Length> profile(int axis) {
+        List<Length> profile = new ArrayList<>(depths.size());
+        rows.forEach(row -> row.get(axis).ifPresent(profile::add));
+        return profile;
+    }
+
+    /** The readings at one depth. */
+    List<Length> section(int depth) {
+        List<Length> section = new ArrayList<>(axes.size());
+        rows.get(depth).forEach(cell -> cell.ifPresent(section::add));
+        return section;
     }
 
     /**
@@ -71,11 +110,12 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
 
     @Override
     public Grid map(UnaryOperator<Length> change) {
-        return new Grid(
-                depths,
-                axes,
-                rows.stream()
-                        .map(row -> row.stream().map(cell -> cell.map(change)).toList())
-                        .toList());
+        List<List<Optional<Length>>> changed = new ArrayList<>(rows.size());
+        for (List<Optional<Length>> row : rows) {
+            List<Optional<Length>> cells = new ArrayList<>(row.size());
+            row.forEach(cell -> cells.add(cell.map(change)));
+            changed.add(cells);
+        }
+        return new Grid(depths, axes, changed);
     }
 }

@@ -1,15 +1,15 @@
 package org.borewright.measure.survey;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
 /** Nothing measured: at most a stamp on the crown is known. */
 public record NotMeasured() implements Survey {
 
     @Override
-    public Stream<Length> readings() {
-        return Stream.empty();
+    public List<Length> readings() {
+        return List.of();
     }
 
     @Override

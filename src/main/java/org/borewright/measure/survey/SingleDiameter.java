@@ -1,7 +1,7 @@
 package org.borewright.measure.survey;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.borewright.measure.Length;
 
 /**
@@ -12,8 +12,8 @@ import org.borewright.measure.Length;
 public record SingleDiameter(Length diameter) implements Survey {
 
     @Override
-    public Stream<Length> readings() {
-        return Stream.of(diameter);
+    public List<Length> readings() {
+        return List.of(diameter);
     }
 
     @Override

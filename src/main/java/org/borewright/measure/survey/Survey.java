@@ -1,24 +1,31 @@
 package org.borewright.measure.survey;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 
 /** The diameters of one hole: as read, or corrected to 20 °C by {@link #map}. */
 public sealed interface Survey permits NotMeasured, SingleDiameter, Grid {
 
-    /** All diameters read, in no particular order. */
-    Stream<Length> readings();
+    /** All diameters read, in no particular order; empty when nothing was measured. */
+    List<Length> readings();
+
+    /** The smallest and the largest diameter read; empty when nothing was measured. */
+    default Optional<Limits> diameters() {
+        List<Length> readings = readings();
+        return readings.isEmpty() ? Optional.empty() : Optional.of(Limits.around(readings));
+    }
 
     /** The largest diameter read; empty when nothing was measured. */
     default Optional<Length> largest() {
-        return readings().max(Length::compareTo);
+        return diameters().map(Limits::greatest);
     }
 
     /** The smallest diameter read; empty when nothing was measured. */
     default Optional<Length> smallest() {
-        return readings().min(Length::compareTo);
+        return diameters().map(Limits::least);
     }
 
     /** The largest diameter the hole can have at a depth from the deck; the largest of all where the depth tells nothing. */
