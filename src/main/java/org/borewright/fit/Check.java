@@ -1,5 +1,6 @@
 package org.borewright.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** One thing that was asked of an engine and its parts, and how it ended. */
@@ -30,5 +31,16 @@ public sealed interface Check permits Comparison, Suitability, Unchecked {
                 .filter(check -> check.outcome().holds())
                 .<Check>map(check -> check)
                 .toList();
+    }
+
+    /** Those that ended in a certain way. */
+    static List<Check> ended(List<? extends Check> checks, Outcome outcome) {
+        List<Check> ended = new ArrayList<>(0);
+        for (Check check : checks) {
+            if (check.outcome() == outcome) {
+                ended.add(check);
+            }
+        }
+        return ended;
     }
 }

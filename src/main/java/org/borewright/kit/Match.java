@@ -114,26 +114,21 @@ public record Match(
     }
 
     private static List<Check> checks(SizeRow row) {
-        Stream<Check> outfit = row.kit().stream().flatMap(kit -> kit.outfit().checks().stream());
-        Stream<Check> gasket = row.gasket().stream().flatMap(fit -> fit.checks().stream());
-        Stream<Check> metal = row.choice().stream().flatMap(choice -> choice.metalChecks().stream());
-        return Stream.of(metal, outfit, gasket).flatMap(stream -> stream).toList();
+        List<Check> checks = new ArrayList<>();
+        row.choice().ifPresent(choice -> checks.addAll(choice.metalChecks()));
+        row.kit().ifPresent(kit -> checks.addAll(kit.outfit().checks()));
+        row.gasket().ifPresent(fit -> checks.addAll(fit.checks()));
+        return checks;
     }
 
     private static Ruling held(Ruling ruling, SizeRow row, List<HoleReport> reports, List<Check> checks) {
-        List<Check> all = Stream.concat(reports.stream().flatMap(report -> report.checks().stream()), checks.stream())
-                .toList();
+        List<Check> all = new ArrayList<>(checks);
+        reports.forEach(report -> all.addAll(report.checks()));
+        List<Check> open = Check.ended(all, Outcome.TOO_CLOSE);
+        open.addAll(Check.ended(all, Outcome.UNKNOWN));
         List<Hold> holds = new ArrayList<>(ruling.holds());
-        addIfAny(
-                holds,
-                Hold.Reason.CHECK_OUT,
-                all.stream().filter(check -> check.outcome() == Outcome.OUT).toList());
-        addIfAny(
-                holds,
-                Hold.Reason.CHECK_OPEN,
-                all.stream()
-                        .filter(check -> check.outcome() == Outcome.TOO_CLOSE || check.outcome() == Outcome.UNKNOWN)
-                        .toList());
+        addIfAny(holds, Hold.Reason.CHECK_OUT, Check.ended(all, Outcome.OUT));
+        addIfAny(holds, Hold.Reason.CHECK_OPEN, open);
         if (row.kit().filter(Kit::isComplete).isEmpty()) {
             holds.add(Hold.of(Hold.Reason.KIT_SHORT));
         }

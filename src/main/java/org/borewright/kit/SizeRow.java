@@ -44,7 +44,11 @@ public record SizeRow(
 
     /** The least certain of its holes; no without pistons. */
     public Certainty certainty() {
-        return holes.stream().map(HoleAtSize::certainty).reduce(Certainty::and).orElse(Certainty.NO);
+        Certainty least = holes.isEmpty() ? Certainty.NO : Certainty.CERTAIN;
+        for (HoleAtSize hole : holes) {
+            least = least.and(hole.certainty());
+        }
+        return least;
     }
 
     /** A size for which no piston was ever made. */

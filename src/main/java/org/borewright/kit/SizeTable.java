@@ -67,7 +67,7 @@ final class SizeTable {
             wall(holes.get(i), choice).ifPresent(walls::add);
         }
         List<GasketFit> gaskets = gaskets(choice);
-        List<GasketFit> fitting = gaskets.stream().filter(GasketFit::fits).toList();
+        List<GasketFit> fitting = GasketFit.fitting(gaskets);
         Optional<Kit> kit = kits.best(choice, fates, fitting, request.skim());
         Optional<GasketFit> gasket = kit.flatMap(found -> found.over(fitting))
                 .or(() -> gaskets.stream().findFirst());
@@ -103,8 +103,7 @@ final class SizeTable {
         if (wouldBeCut(choice.size())) {
             blocks.add(Block.of(Block.Reason.NEVER_BORED));
         }
-        List<Check> thin =
-                walls.stream().filter(check -> check.outcome() == Outcome.OUT).toList();
+        List<Check> thin = Check.ended(walls, Outcome.OUT);
         if (!thin.isEmpty()) {
             blocks.add(new Block(Block.Reason.WALL, thin));
         }
@@ -132,6 +131,9 @@ final class SizeTable {
             return choice.wallAsMade();
         }
         Engine engine = fits.shelf().engine();
+        if (engine.wall().wallLeast().isEmpty()) {
+            return Optional.empty();
+        }
         Length present =
                 hole.diameters().map(Limits::least).orElse(engine.bore().asNew().least());
         return WallLeft.check(

@@ -47,7 +47,10 @@ public final class KitFinder {
             work.add(hole.work());
             pistons.add(hole.piston().number());
         }
-        List<PartNumber> kits = gaskets.stream().map(fit -> fit.kit().number()).toList();
+        List<PartNumber> kits = new ArrayList<>(gaskets.size());
+        for (GasketFit fit : gaskets) {
+            kits.add(fit.kit().number());
+        }
         Key key = new Key(choice.design().code(), pistons, kits, work, skim.isMoreThan(Length.ZERO));
         Optional<Kit> remembered = known.get(key);
         return remembered != null

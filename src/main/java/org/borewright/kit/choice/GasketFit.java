@@ -39,4 +39,14 @@ public record GasketFit(GasketKit kit, List<Check> checks) {
     public boolean fits() {
         return Check.allPass(checks);
     }
+
+    /** Those that fit; the list itself when all do. */
+    public static List<GasketFit> fitting(List<GasketFit> fits) {
+        for (GasketFit fit : fits) {
+            if (!fit.fits()) {
+                return fits.stream().filter(GasketFit::fits).toList();
+            }
+        }
+        return fits;
+    }
 }
