@@ -8,7 +8,6 @@ import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Request;
-import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Locale;
@@ -72,11 +71,8 @@ final class ProblemMappers {
         if (status >= 500) {
             return unexpected(found, asked);
         }
-        Problem problem = new Problem(
-                ProblemType.BAD_REQUEST,
-                status,
-                Response.Status.fromStatusCode(status) + ": the request cannot be understood.",
-                List.of());
+        Problem problem =
+                new Problem(ProblemType.BAD_REQUEST, status, "The request cannot be understood.", List.of());
         return answer(problem, asked).build();
     }
 
@@ -90,7 +86,8 @@ final class ProblemMappers {
     }
 
     private static RestResponse.ResponseBuilder<ProblemDocument> document(ProblemDocument document) {
-        return RestResponse.ResponseBuilder.create(RestResponse.Status.fromStatusCode(document.status()), document)
+        return RestResponse.ResponseBuilder.<ProblemDocument>create(document.status())
+                .entity(document)
                 .type(ProblemDocument.MEDIA_TYPE);
     }
 

@@ -33,6 +33,11 @@ public final class Faults {
         byPointer.putIfAbsent(fault.pointer(), fault);
     }
 
+    /** Whether so many were found that no further one is told of, and explaining it is of no use. */
+    public boolean isFull() {
+        return byPointer.size() >= MOST;
+    }
+
     /** Whether none was found. */
     public boolean none() {
         return byPointer.isEmpty();

@@ -35,7 +35,7 @@ public final class NearNames {
     }
 
     private static int allowed(String bare) {
-        return Math.max(1, bare.length() / 3);
+        return 2 * Math.max(1, bare.length() / 3);
     }
 
     /** Letters and digits alone: case, blanks and hyphens are what people change most. */
@@ -43,12 +43,12 @@ public final class NearNames {
         return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}+]", "");
     }
 
-    /** How many slips lie between the two; a name of which the other is the beginning counts as one away. */
+    /** Twice the number of slips between the two; where one is the beginning of the other, half a slip. */
     private static int distance(String typed, String name) {
+        int slips = 2 * edits(typed, name);
         boolean begins =
                 typed.length() >= 3 && (name.startsWith(typed) || (name.length() >= 3 && typed.startsWith(name)));
-        int edits = edits(typed, name);
-        return begins ? Math.min(1, edits) : edits;
+        return begins ? Math.min(1, slips) : slips;
     }
 
     /** The least number of letters put in, left out, changed or exchanged with their neighbour (optimal string alignment). */

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.api.FitTables;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.UnknownName;
 import org.borewright.catalog.Catalogue;

@@ -87,7 +87,7 @@ final class Place {
         Fault unknown = Fault.of(
                         ProblemType.UNKNOWN_FIELD, at(name).pointer, "\"" + shortened(name) + "\" is not known here.")
                 .against("known here: " + String.join(", ", known));
-        List<String> near = NearNames.of(name, known);
+        List<String> near = isTold() ? NearNames.of(name, known) : List.of();
         faults.add(near.isEmpty() ? unknown : unknown.suggesting(new Suggestion(near.get(0), "the nearest name")));
     }
 
@@ -175,7 +175,7 @@ final class Place {
                 .sent(sent())
                 .against(NearNames.either(allowed))
                 .wayOut("Use one of: " + String.join(", ", allowed) + ".");
-        List<String> near = NearNames.of(typed, allowed);
+        List<String> near = isTold() ? NearNames.of(typed, allowed) : List.of();
         add(near.isEmpty() ? unknown : unknown.suggesting(new Suggestion(near.get(0), "the nearest word")));
     }
 
@@ -196,6 +196,11 @@ final class Place {
     /** Notes a fault of what stands here. */
     void fault(ProblemType type, String reason, String limit) {
         add(Fault.of(type, pointer, reason).sent(sent()).against(limit));
+    }
+
+    /** Whether a fault of this place would still be told; if not, nothing need be worked out for it. */
+    boolean isTold() {
+        return !faults.isFull();
     }
 
     void add(Fault fault) {

@@ -92,7 +92,8 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
                                 : "The reading is larger than any hole of this engine.")
                 .sent(place.sent())
                 .against(range(limits));
-        return unit.flatMap(known -> place.number().flatMap(typed -> Slip.suggest(typed, known, limits)))
+        return unit.filter(known -> place.isTold())
+                .flatMap(known -> place.number().flatMap(typed -> Slip.suggest(typed, known, limits)))
                 .map(slip -> fault.suggesting(new Suggestion(slip.value(), slip.slip()))
                         .wayOut("Did you mean " + slip.value().toPlainString()
                                 + "? Compare with the note from the bench."))

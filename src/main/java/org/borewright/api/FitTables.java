@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;

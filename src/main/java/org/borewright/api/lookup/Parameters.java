@@ -1,0 +1,117 @@
+package org.borewright.api.lookup;
+
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.UriInfo;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.borewright.api.problem.Fault;
+import org.borewright.api.problem.Faults;
+import org.borewright.api.problem.NearNames;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.api.problem.Suggestion;
+import org.borewright.measure.LengthUnit;
+
+/** Reads the query parameters of a look-up. What cannot be used is noted, and told at the end together with what was not asked for. */
+public final class Parameters {
+
+    private static final int LONGEST = 100;
+    private static final int LONGEST_NUMBER = 9;
+
+    private final MultivaluedMap<String, String> sent;
+    private final SortedSet<String> known = new TreeSet<>();
+    private final Faults faults = Faults.ofParameters();
+
+    public Parameters(UriInfo asked) {
+        sent = asked.getQueryParameters();
+    }
+
+    /** A text; empty when it is not given or holds nothing. */
+    public Optional<String> text(String name) {
+        known.add(name);
+        List<String> values = sent.getOrDefault(name, List.of());
+        if (values.size() > 1) {
+            fault(name, "The parameter is given " + values.size() + " times.", "once");
+            return Optional.empty();
+        }
+        Optional<String> text = values.stream()
+                .map(String::strip)
+                .filter(value -> !value.isEmpty())
+                .findFirst();
+        if (text.isPresent() && text.get().length() > LONGEST) {
+            fault(name, "The parameter is too long.", "at most " + LONGEST + " characters");
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    /** A whole number within a range. */
+    public int whole(String name, int least, int most, int usual) {
+        return number(name, BigDecimal.valueOf(least), BigDecimal.valueOf(most), 0)
+                .map(BigDecimal::intValueExact)
+                .orElse(usual);
+    }
+
+    /** A number within a range. */
+    public Optional<BigDecimal> number(String name, BigDecimal least, BigDecimal most, int decimals) {
+        Optional<String> text = text(name);
+        Optional<BigDecimal> number = text.filter(Parameters::isFigure).map(BigDecimal::new);
+        Optional<BigDecimal> usable = number.filter(value -> value.compareTo(least) >= 0
+                && value.compareTo(most) <= 0
+                && value.stripTrailingZeros().scale() <= decimals);
+        if (text.isPresent() && usable.isEmpty()) {
+            String limit = String.format(
+                    Locale.ROOT,
+                    "%s to %s, %s",
+                    least.toPlainString(),
+                    most.toPlainString(),
+                    decimals == 0 ? "whole" : "at most " + decimals + " decimals");
+            String reason = number.isPresent() ? "The number is outside its range." : "This is not a number.";
+            faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason)
+                    .sent(text.get())
+                    .against(limit));
+        }
+        return usable;
+    }
+
+    /** The unit lengths are to be shown in; millimetres unless asked otherwise. */
+    public LengthUnit unit() {
+        Optional<String> text = text("unit");
+        Optional<LengthUnit> unit = text.flatMap(symbol -> Arrays.stream(LengthUnit.values())
+                .filter(known -> known.symbol().equals(symbol))
+                .findFirst());
+        if (text.isPresent() && unit.isEmpty()) {
+            faults.add(Fault.of(ProblemType.BAD_PARAMETER, "unit", "The unit is not known.")
+                    .sent(text.get())
+                    .against("mm or in"));
+        }
+        return unit.orElse(LengthUnit.MILLIMETRE);
+    }
+
+    /** Notes what is wrong with a parameter that could be read. */
+    public void fault(String name, String reason, String limit) {
+        faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason).against(limit));
+    }
+
+    /** Ends the reading. @throws ProblemException with all that was noted, and every parameter nobody read */
+    public void end() {
+        sent.keySet().stream().filter(name -> !known.contains(name)).sorted().forEach(this::unknown);
+        faults.raise();
+    }
+
+    private void unknown(String name) {
+        String shown = name.length() > LONGEST ? name.substring(0, LONGEST) : name;
+        Fault fault = Fault.of(ProblemType.BAD_PARAMETER, shown, "The parameter is not known here.")
+                .against("known here: " + (known.isEmpty() ? "none" : String.join(", ", known)));
+        List<String> near = NearNames.of(name, known);
+        faults.add(near.isEmpty() ? fault : fault.suggesting(new Suggestion(near.get(0), "the nearest name")));
+    }
+
+    private static boolean isFigure(String text) {
+        return text.length() <= LONGEST_NUMBER && text.matches("-?[0-9]+(\\.[0-9]+)?");
+    }
+}

@@ -1,0 +1,51 @@
+package org.borewright.api.lookup.engine;
+
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.lookup.Kept;
+import org.borewright.api.lookup.Named;
+import org.borewright.api.lookup.Parameters;
+import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.store.Shelves;
+import org.borewright.measure.LengthUnit;
+
+/** Engines: many in short, or one with all that is asked of it. */
+@Path("/api/engines")
+@Produces(MediaType.APPLICATION_JSON)
+@NonBlocking
+public class EngineLookup {
+
+    private final Shelves shelves;
+    private final Kept kept;
+
+    EngineLookup(Shelves shelves, Kept kept) {
+        this.shelves = shelves;
+        this.kept = kept;
+    }
+
+    /** The engines that answer a query. */
+    @GET
+    public Response engines(@Context UriInfo asked, @Context HttpHeaders headers) {
+        EngineQuery query = EngineQuery.read(new Parameters(asked));
+        Catalogue catalogue = shelves.catalogue();
+        return kept.answer(catalogue.revision(), headers, () -> EnginesAnswer.of(catalogue, query, asked));
+    }
+
+    /** One engine. */
+    @GET
+    @Path("/{engine}")
+    public Response engine(@PathParam("engine") String code, @Context UriInfo asked, @Context HttpHeaders headers) {
+        LengthUnit unit = Named.unitOf(asked);
+        Shelf shelf = Named.engine(code, shelves.catalogue());
+        return kept.answer(shelf.revision(), headers, () -> EngineAnswer.of(shelf, unit));
+    }
+}

@@ -1,0 +1,61 @@
+package org.borewright.api.match.request;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.path.json.JsonPath;
+import io.restassured.response.Response;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@QuarkusTest
+class FaultsOfARequestTest {
+
+    @Test
+    void theRequestThatIsSpoiltBelowHoldsTogether() {
+        match(SampleRequest.inlineFour().text()).then().statusCode(200);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/api/match/faults.csv", delimiter = '|', quoteCharacter = '`', commentCharacter = '#')
+    void aFaultIsToldWithItsPlaceItsLimitAndAWayOut(ArgumentsAccessor row) {
+        String place = row.getString(3);
+        Response answer = match(
+                SampleRequest.inlineFour().with(row.getString(1), row.getString(2)).text());
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
+        assertThat(answer.contentType()).isEqualTo("application/problem+json");
+        Map<String, Object> fault = faultAt(answer.jsonPath(), place);
+        assertThat((String) fault.get("reason")).isNotBlank();
+        assertThat((String) fault.get("wayOut")).isNotBlank();
+        if (!row.getString(5).equals("nothing")) {
+            assertThat((String) fault.get("limit")).contains(row.getString(5));
+        }
+        assertThat(suggestion(fault)).isEqualTo(row.getString(6));
+        if (answer.jsonPath().getList("errors").size() == 1) {
+            assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/" + row.getString(4));
+        }
+    }
+
+    private static String suggestion(Map<String, Object> fault) {
+        Map<?, ?> suggestion = (Map<?, ?>) fault.get("suggestion");
+        return suggestion == null ? "nothing" : suggestion.get("value").toString();
+    }
+
+    private static Map<String, Object> faultAt(JsonPath problem, String pointer) {
+        List<Map<String, Object>> errors = problem.getList("errors");
+        List<Map<String, Object>> there = errors.stream()
+                .filter(error -> error.get("pointer").equals(pointer))
+                .toList();
+        assertThat(there).as("%s in %s", pointer, errors).hasSize(1);
+        return there.get(0);
+    }
+
+    private static Response match(String body) {
+        return given().contentType("application/json").body(body).post("/api/match");
+    }
+}
