@@ -16,6 +16,8 @@ import java.util.Comparator;
 public record BadCell(String file, int line, String column, String value, String reason)
         implements Comparable<BadCell> {
 
+    private static final int LONGEST_SHOWN = 80;
+
     private static final Comparator<BadCell> BY_PLACE = comparing(BadCell::file).thenComparingInt(BadCell::line);
 
     /** By file and line. */
@@ -30,8 +32,13 @@ public record BadCell(String file, int line, String column, String value, String
         return file
                 + (line == 0 ? "" : " line " + line)
                 + (column.isEmpty() ? "" : ", " + column)
-                + (value.isEmpty() ? "" : " \"" + value + "\"")
+                + (value.isEmpty() ? "" : " \"" + shown() + "\"")
                 + ": "
                 + reason;
+    }
+
+    private String shown() {
+        String printable = value.replaceAll("\\p{Cntrl}", " ");
+        return printable.length() <= LONGEST_SHOWN ? printable : printable.substring(0, LONGEST_SHOWN) + " ...";
     }
 }

@@ -35,9 +35,8 @@ record Examination(
     /** Whether every line of a file that has this value in a column could be read, so that what it says together is known. */
     boolean isWhole(Class<? extends CatalogRow> kind, String column, String value) {
         Sheet sheet = sheet(kind);
-        return sheet.whole()
-                && sheet.lines().stream()
-                        .filter(line -> line.cell(column).equals(value))
+        return sheet.isWhole()
+                && sheet.all(List.of(column), List.of(value)).stream()
                         .noneMatch(line -> complaints.against(sheet.file(), line.number()));
     }
 

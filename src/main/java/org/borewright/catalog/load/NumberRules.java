@@ -38,18 +38,20 @@ final class NumberRules {
     static void check(Sheets sheets, Complaints complaints) {
         NumberRules rules = new NumberRules(sheets, complaints);
         NAMINGS.forEach(rules::oneThingEach);
-        if (NAMINGS.stream().allMatch(naming -> sheets.of(naming.file()).whole())) {
+        if (NAMINGS.stream().allMatch(naming -> sheets.of(naming.file()).isWhole())) {
             rules.references();
         }
     }
 
     private void oneThingEach(Naming naming) {
         Sheet sheet = sheets.of(naming.file());
-        for (Sheet.Line line : sheet.lines()) {
+        for (Sheet.Line line : sheet.all()) {
             String number = line.cell(naming.column());
             Origin before =
                     number.isEmpty() ? null : origins.putIfAbsent(number, new Origin(naming.file(), line.number()));
-            if (before != null && !(naming.again() && before.file().equals(naming.file()))) {
+            if (before != null
+                    && !line.torn()
+                    && !(naming.again() && before.file().equals(naming.file()))) {
                 complaints.cell(
                         sheet,
                         line,

@@ -1,12 +1,15 @@
 package org.borewright.catalog.load;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.Pin;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.load.Objection.Place;
 import org.borewright.fit.ClipFloat;
+import org.borewright.fit.Comparison;
 import org.borewright.fit.PinFit;
+import org.borewright.fit.Rule;
 import org.borewright.fit.shape.ClipSeat;
 import org.borewright.fit.shape.PistonShape;
 
@@ -43,8 +46,19 @@ final class PinSense {
     private static Stream<Objection> clips(Shelf shelf, Pin pin, ClipSeat seat) {
         return shelf.parts().clips().stream()
                 .filter(clip -> clip.design().equals(pin.design()))
-                .flatMap(clip -> Objection.against(
-                        line(clip), pin.number().text(), ClipFloat.check(seat, clip.shape(), pin.shape())));
+                .flatMap(clip -> ClipFloat.check(seat, clip.shape(), pin.shape()).stream()
+                        .flatMap(check -> clip(check, clip, pin)));
+    }
+
+    /** The float is looked for in the pin, the play in the clip. */
+    private static Stream<Objection> clip(Comparison check, Clip clip, Pin pin) {
+        return isFloat(check)
+                ? Objection.against(line(pin), clip.number().text(), List.of(check))
+                : Objection.against(line(clip), pin.design(), List.of(check));
+    }
+
+    private static boolean isFloat(Comparison check) {
+        return check.rule() == Rule.CLIP_FLOAT_LEAST || check.rule() == Rule.CLIP_FLOAT_GREATEST;
     }
 
     private static Place line(Pin pin) {

@@ -1,6 +1,7 @@
 package org.borewright.catalog.load;
 
 import static java.util.stream.Collectors.toMap;
+import static java.util.stream.Collectors.toSet;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -22,6 +23,8 @@ final class Reading {
             Stream.concat(Tables.fit().stream(), Tables.offers().stream()).toList();
     private final Map<Class<? extends CatalogRow>, String> files =
             tables.stream().collect(toMap(Table::kind, Table::file));
+    private final Set<String> ofEngines =
+            tables.stream().filter(Table::isOfEngines).map(Table::file).collect(toSet());
     private final Complaints complaints = new Complaints();
     private final Sheets sheets;
     private final List<CatalogRow> rows = new ArrayList<>();
@@ -55,7 +58,7 @@ final class Reading {
 
     private boolean isReadable(CatalogRow row) {
         String file = fileOf(row);
-        return sheets.of(file).whole() && !complaints.against(file, row.line);
+        return sheets.of(file).isWhole() && !complaints.against(file, row.line);
     }
 
     private String fileOf(CatalogRow row) {
@@ -66,7 +69,7 @@ final class Reading {
     private List<String> unjudged() {
         Set<String> engines = new TreeSet<>();
         for (BadCell bad : complaints.inOrder()) {
-            if (tables.stream().anyMatch(table -> table.file().equals(bad.file()) && table.isOfEngines())) {
+            if (ofEngines.contains(bad.file())) {
                 engineOf(bad).ifPresentOrElse(engines::add, () -> engines.addAll(allEngines()));
             }
         }
@@ -80,22 +83,26 @@ final class Reading {
     }
 
     private List<String> allEngines() {
-        return sheets.of("engines.csv").lines().stream()
+        return sheets.of("engines.csv").all().stream()
                 .map(line -> line.cell("engine"))
                 .toList();
     }
 
     /** Holds the parts of every engine against each other on the very shelf that a match would see. */
     private void judge(List<String> unjudged) {
-        CatalogRows judged = CatalogRows.of(rows.stream()
-                .filter(this::isReadable)
-                .filter(row -> sheets.engineOf(sheets.of(fileOf(row)).line(row.line))
-                        .filter(unjudged::contains)
-                        .isEmpty())
-                .toList());
+        CatalogRows judged = CatalogRows.of(
+                rows.stream().filter(row -> isJudged(row, unjudged)).toList());
         Stocktaking.of(judged, Fingerprint.of(sheets), Instant.EPOCH).shelves().values().stream()
                 .flatMap(PhysicalSense::objections)
                 .forEach(this::complain);
+    }
+
+    private boolean isJudged(CatalogRow row, List<String> unjudged) {
+        if (!isReadable(row)) {
+            return false;
+        }
+        Optional<String> engine = sheets.engineOf(sheets.of(fileOf(row)).line(row.line));
+        return engine.map(code -> !unjudged.contains(code)).orElseGet(() -> !ofEngines.contains(fileOf(row)));
     }
 
     private void complain(Objection objection) {

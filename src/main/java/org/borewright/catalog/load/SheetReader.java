@@ -3,6 +3,7 @@ package org.borewright.catalog.load;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -61,7 +62,11 @@ final class SheetReader {
     }
 
     private Optional<List<CsvRecord>> records(String text) {
-        try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(text)) {
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .ofCsvRecord(text)) {
             List<CsvRecord> records = reader.stream().toList();
             return records.isEmpty() ? unreadable("has no line of column names") : Optional.of(records);
         } catch (CsvParseException | IOException broken) {
@@ -90,7 +95,8 @@ final class SheetReader {
 
     private Sheet.Line line(List<String> columns, CsvRecord found) {
         int number = Math.toIntExact(found.getStartingLineNumber());
-        if (found.getFieldCount() != columns.size()) {
+        boolean torn = found.getFieldCount() != columns.size();
+        if (torn) {
             complaints.line(
                     file,
                     number,
@@ -101,6 +107,6 @@ final class SheetReader {
         for (int i = 0; i < Math.min(found.getFieldCount(), columns.size()); i++) {
             cells.put(columns.get(i), found.getField(i));
         }
-        return new Sheet.Line(number, cells);
+        return new Sheet.Line(number, torn, cells);
     }
 }

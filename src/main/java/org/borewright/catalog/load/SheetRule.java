@@ -1,7 +1,6 @@
 package org.borewright.catalog.load;
 
 import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.toSet;
 
 import java.util.HashMap;
 import java.util.HashSet;
@@ -31,21 +30,16 @@ interface SheetRule {
         };
     }
 
-    /** What stands in these columns stands, in the same columns, in another file; an empty last cell refers to nothing. */
+    /** What stands in these columns stands in the same columns of another file; an empty last cell refers to nothing. */
     static SheetRule refers(String file, String... columns) {
-        return refers(file, List.of(columns), List.of(columns));
-    }
-
-    /** What stands in these columns stands in those of another file; an empty last cell refers to nothing. */
-    static SheetRule refers(String file, List<String> columns, List<String> there) {
-        String last = columns.get(columns.size() - 1);
+        List<String> key = List.of(columns);
+        String last = columns[columns.length - 1];
         return (sheet, all, complaints) -> {
-            Set<List<String>> known =
-                    all.of(file).lines().stream().map(line -> line.cells(there)).collect(toSet());
+            Sheet other = all.of(file);
             sheet.lines().stream()
-                    .filter(line -> all.of(file).whole() && !line.cell(last).isEmpty())
-                    .filter(line -> !known.contains(line.cells(columns)))
-                    .forEach(line -> complaints.cell(sheet, line, last, notIn(file, line, columns)));
+                    .filter(line -> other.isWhole() && !line.cell(last).isEmpty())
+                    .filter(line -> other.find(key, line.cells(key)).isEmpty())
+                    .forEach(line -> complaints.cell(sheet, line, last, notIn(file, line, key)));
         };
     }
 
@@ -73,9 +67,6 @@ interface SheetRule {
                     complaints.cell(sheet, line, order, "there is no %s before it".formatted(before));
                 }
             }
-        }
-        if (!numbers.contains("1")) {
-            complaints.cell(sheet, group.get(0), order, "the order does not begin with 1");
         }
     }
 

@@ -83,7 +83,7 @@ final class Table<R extends CatalogRow> {
     }
 
     void check(Sheets all, Complaints complaints) {
-        if (all.of(file).whole()) {
+        if (all.of(file).isWhole()) {
             rules.forEach(rule -> rule.check(all.of(file), all, complaints));
         }
     }

@@ -20,7 +20,7 @@ final class WorkRules {
     private WorkRules(Examination examination) {
         this.examination = examination;
         this.stages = examination.rows(TorqueStageRow.class, row -> row.engine);
-        this.operations = examination.sheets().of("shop_operations.csv").lines().stream()
+        this.operations = examination.sheets().of("shop_operations.csv").all().stream()
                 .map(line -> line.cell("operation"))
                 .collect(toSet());
     }
@@ -32,7 +32,7 @@ final class WorkRules {
             if (examination.isWhole(TorqueStageRow.class, "engine", fastener.engine)) {
                 rules.stages(fastener);
             }
-            if (examination.sheets().of("shop_operations.csv").whole()) {
+            if (examination.sheets().of("shop_operations.csv").isWhole()) {
                 rules.operations(fastener);
             }
         }

@@ -13,8 +13,11 @@ public record MassRange(long leastMilligrams, long greatestMilligrams) {
     /** @throws IllegalArgumentException unless 0 ≤ least ≤ greatest */
     public MassRange {
         if (leastMilligrams < 0 || leastMilligrams > greatestMilligrams) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "mass %d to %d mg", leastMilligrams, greatestMilligrams));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "mass least %s mg, greatest %s mg do not rise from 0",
+                    leastMilligrams,
+                    greatestMilligrams));
         }
     }
 }
