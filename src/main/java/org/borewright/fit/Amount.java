@@ -15,18 +15,34 @@ public record Amount(long units, Quantity quantity) {
         return new Amount(length.nanometres(), Quantity.LENGTH);
     }
 
-    /** A ratio, rounded up to the next millionth: for comparison with an upper limit. */
+    /**
+     * A ratio, rounded up to the next millionth: for comparison with an upper limit.
+     *
+     * @throws IllegalArgumentException if it is not a number
+     */
     public static Amount ratioRoundedUp(double ratio) {
-        return new Amount((long) Math.ceil(ratio * 1e6), Quantity.RATIO);
+        return new Amount(millionthsRoundedUp(ratio), Quantity.RATIO);
     }
 
-    /** A share of a limit in per cent, rounded up to the next ten-thousandth. */
+    /**
+     * A share of a limit in per cent, rounded up to the next ten-thousandth.
+     *
+     * @throws IllegalArgumentException if it is not a number
+     */
     public static Amount perCentRoundedUp(double share) {
-        return new Amount((long) Math.ceil(share * 1e6), Quantity.PER_CENT);
+        return new Amount(millionthsRoundedUp(share), Quantity.PER_CENT);
     }
 
     /** A mass. */
     public static Amount ofMilligrams(long milligrams) {
         return new Amount(milligrams, Quantity.MASS);
+    }
+
+    /** A cast alone would turn what is not a number into zero, and zero is within every upper limit. */
+    private static long millionthsRoundedUp(double value) {
+        if (Double.isNaN(value)) {
+            throw new IllegalArgumentException("not a number");
+        }
+        return (long) Math.ceil(value * 1e6);
     }
 }

@@ -9,7 +9,7 @@ public final class CleanUpCheck {
 
     /** By the bar: the worst clean-up against the finish less hone stock, guarded by 2U for it counts the reading twice. */
     public static Comparison byBar(Length worst, Length barSize, Length uncertainty) {
-        return Rule.CLEAN_UP.atMost("by the bar", worst, barSize).within(uncertainty.doubled());
+        return Rule.CLEAN_UP.atMost("by the bar", worst, barSize).within(uncertainty, Carried.TWICE);
     }
 
     /** By the hone alone: the largest reading + 0.005 mm against the finish. */

@@ -16,8 +16,10 @@ import org.borewright.measure.Length;
  * @param sense the side it must lie on
  * @param limit the limit
  * @param uncertainty the expanded uncertainty of the value in the same units; 0 for part against part
+ * @param carried how much of the uncertainty of one reading that is
  */
-public record Comparison(Rule rule, String place, Amount value, Sense sense, Amount limit, long uncertainty)
+public record Comparison(
+        Rule rule, String place, Amount value, Sense sense, Amount limit, long uncertainty, Carried carried)
         implements Check {
 
     /** @throws IllegalArgumentException if value and limit are of different quantities or the uncertainty is negative */
@@ -28,9 +30,20 @@ public record Comparison(Rule rule, String place, Amount value, Sense sense, Amo
         }
     }
 
-    /** The same comparison for a measured value. */
+    /** An exact value compared with its limit: part against part. */
+    static Comparison exact(Rule rule, String place, Amount value, Sense sense, Amount limit) {
+        return new Comparison(rule, place, value, sense, limit, 0, Carried.ONCE);
+    }
+
+    /** The same comparison for a measured value that is a reading, or a reading less something exact. */
     public Comparison within(Length expandedUncertainty) {
-        return new Comparison(rule, place, value, sense, limit, expandedUncertainty.nanometres());
+        return within(expandedUncertainty, Carried.ONCE);
+    }
+
+    /** The same comparison for a value reckoned from a reading of an expanded uncertainty. */
+    public Comparison within(Length ofReading, Carried times) {
+        return new Comparison(
+                rule, place, value, sense, limit, times.from(ofReading).nanometres(), times);
     }
 
     /** How far inside the limit the value lies; negative when beyond it. */
@@ -50,9 +63,14 @@ public record Comparison(Rule rule, String place, Amount value, Sense sense, Amo
                 : OptionalDouble.of(Conformance.probability(margin(), uncertainty));
     }
 
-    /** The expanded uncertainty a gauge may have to settle a close call; empty when settled, or when at the limit itself. */
+    /**
+     * The expanded uncertainty a reading may have to settle a close call; empty when settled, or when no gauge is that good: at the
+     * limit itself, or less than a nanometre from it.
+     */
     public Optional<Length> settledWithin() {
-        boolean open = outcome() == Outcome.TOO_CLOSE && margin() != 0;
-        return open ? Optional.of(Length.ofNanometres(Math.abs(margin()))) : Optional.empty();
+        return outcome() == Outcome.TOO_CLOSE
+                ? Optional.of(carried.readingWithin(Length.ofNanometres(Math.abs(margin()))))
+                        .filter(uncertainty -> uncertainty.isMoreThan(Length.ZERO))
+                : Optional.empty();
     }
 }

@@ -14,9 +14,9 @@ public final class CompressionRatio {
 
     private CompressionRatio() {}
 
-    /** The ratio for a swept and a clearance volume. */
+    /** The ratio for a swept and a clearance volume; without end where no clearance is left and the piston would strike. */
     public static double of(double swept, double clear) {
-        return (swept + clear) / clear;
+        return clear > 0 ? (swept + clear) / clear : Double.POSITIVE_INFINITY;
     }
 
     /** The highest ratio: lowest deck, thinnest gasket, smallest opening, at a finish. */

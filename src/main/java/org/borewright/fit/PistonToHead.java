@@ -15,16 +15,20 @@ public final class PistonToHead {
 
     private PistonToHead() {}
 
-    /** The deck clearance, least and greatest; negative where the crown stands proud of the deck. */
+    /** The deck clearance, least rounded down and greatest rounded up; negative where the crown stands proud of the deck. */
     public static Limits deck(DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
-        Length reach = deck.stroke().halfRoundedUp().plus(deck.rod()).plus(crown.compressionHeight());
-        Length down = Length.ZERO.minus(skim).minus(reach);
+        Length taken = skim.plus(deck.rod()).plus(crown.compressionHeight());
+        Limits barrel = deck.barrelHeight();
+        Limits base = gasket.baseThickness();
         return new Limits(
-                deck.barrelHeight().least().plus(gasket.baseThickness().least()).plus(down),
-                deck.barrelHeight()
-                        .greatest()
-                        .plus(gasket.baseThickness().greatest())
-                        .plus(down));
+                barrel.least()
+                        .plus(base.least())
+                        .minus(taken)
+                        .minus(deck.stroke().halfRoundedUp()),
+                barrel.greatest()
+                        .plus(base.greatest())
+                        .minus(taken)
+                        .minus(deck.stroke().halfRoundedDown()));
     }
 
     /** The distance from piston to head, least and greatest. */

@@ -9,6 +9,6 @@ public final class RingBore {
 
     /** The nominal bore of the set against the piston's. */
     public static Comparison check(Length ringBore, Length pistonBore) {
-        return new Comparison(Rule.RING_BORE, "", Amount.of(ringBore), Sense.EXACTLY, Amount.of(pistonBore), 0);
+        return Comparison.exact(Rule.RING_BORE, "", Amount.of(ringBore), Sense.EXACTLY, Amount.of(pistonBore));
     }
 }

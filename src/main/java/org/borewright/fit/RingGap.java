@@ -25,22 +25,26 @@ public final class RingGap {
                 ring.gap().greatest().plus(Length.ofNanometres(greatest)));
     }
 
-    /** Both gaps against the groove's limits; a ring made to be filed may be short by its allowance. */
+    /** Both gaps against the groove's limits, π times as uncertain as the hole; a ring made to be filed may be short by its allowance. */
     public static List<Comparison> check(Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
-        Length inGap = Length.ofNanometres((long) Math.ceil(Math.PI * uncertainty.nanometres()));
         return List.of(
-                least(gap.least(), ring, groove).within(inGap),
+                least(gap.least(), ring, groove, uncertainty),
                 Rule.RING_GAP_GREATEST
                         .atMost(groove.name(), gap.greatest(), groove.gap().greatest())
-                        .within(inGap));
+                        .within(uncertainty, Carried.PI_TIMES));
     }
 
-    private static Comparison least(Length gap, RingShape ring, GrooveShape groove) {
+    /** A ring made to be filed need not be proven wide enough: what is too close to call is filed as well. */
+    private static Comparison least(Length gap, RingShape ring, GrooveShape groove, Length uncertainty) {
         Length limit = groove.gap().least();
+        Comparison asMade =
+                Rule.RING_GAP_LEAST.atLeast(groove.name(), gap, limit).within(uncertainty, Carried.PI_TIMES);
         boolean madeToBeFiled = ring.fileAllowance().isMoreThan(Length.ZERO);
-        return gap.isLessThan(limit) && madeToBeFiled
-                ? Rule.RING_GAP_TO_FILE.atLeast(groove.name(), gap, limit.minus(ring.fileAllowance()))
-                : Rule.RING_GAP_LEAST.atLeast(groove.name(), gap, limit);
+        return madeToBeFiled && asMade.outcome() != Outcome.IN
+                ? Rule.RING_GAP_TO_FILE
+                        .atLeast(groove.name(), gap, limit.minus(ring.fileAllowance()))
+                        .within(uncertainty, Carried.PI_TIMES)
+                : asMade;
     }
 }

@@ -145,15 +145,15 @@ public enum Rule {
     }
 
     Comparison atLeast(String place, Length value, Length limit) {
-        return new Comparison(this, place, Amount.of(value), Sense.AT_LEAST, Amount.of(limit), 0);
+        return Comparison.exact(this, place, Amount.of(value), Sense.AT_LEAST, Amount.of(limit));
     }
 
     Comparison atMost(String place, Length value, Length limit) {
-        return new Comparison(this, place, Amount.of(value), Sense.AT_MOST, Amount.of(limit), 0);
+        return Comparison.exact(this, place, Amount.of(value), Sense.AT_MOST, Amount.of(limit));
     }
 
     Comparison atMost(String place, Amount value, Amount limit) {
-        return new Comparison(this, place, value, Sense.AT_MOST, limit, 0);
+        return Comparison.exact(this, place, value, Sense.AT_MOST, limit);
     }
 
     Unchecked notChecked(String place, String reason) {

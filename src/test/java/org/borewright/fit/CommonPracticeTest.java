@@ -1,0 +1,43 @@
+package org.borewright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.borewright.measure.Length;
+import org.borewright.measure.LengthUnit;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CommonPracticeTest {
+
+    private static final Map<String, Length> FIGURES = Map.of(
+            "hone stock", CommonPractice.honeStock(),
+            "centring error", CommonPractice.centringError(),
+            "hone clean-up", CommonPractice.honeCleanUp(),
+            "gasket margin", CommonPractice.gasketMargin(),
+            "finished shape", CommonPractice.finishedShape(),
+            "believed below", CommonPractice.believedBelow(),
+            "believed above", CommonPractice.believedAbove());
+
+    /** True of the trade without a single source; every one a default. */
+    @ParameterizedTest
+    @CsvSource({
+        "hone stock, 0.05",
+        "centring error, 0.02",
+        "hone clean-up, 0.005",
+        "gasket margin, 0.5",
+        "finished shape, 0.010",
+        "believed below, 0.10",
+        "believed above, 0.50"
+    })
+    void theFiguresOfTheTrade(String figure, Length length) {
+        assertThat(FIGURES).containsEntry(figure, length);
+    }
+
+    /** 0.040 in = 1.016 mm exactly. */
+    @ParameterizedTest
+    @CsvSource({"MILLIMETRE, 1.00", "INCH, 1.016"})
+    void theLargestOversizeForRoadUseFollowsTheSteps(LengthUnit steps, Length largest) {
+        assertThat(CommonPractice.largestOversize(steps)).isEqualTo(largest);
+    }
+}

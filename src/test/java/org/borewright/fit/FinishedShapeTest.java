@@ -1,0 +1,45 @@
+package org.borewright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.fit.Shapes.mm;
+
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.BoreShape;
+import org.borewright.measure.survey.BoreShape.Form;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FinishedShapeTest {
+
+    /** 0.010 mm each, common practice; a difference taken with a gauge of 0.001 mm steps is worth 0.000 817 mm. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            TAPER,    OUT-OF-ROUND, TAPER IS,  OUT-OF-ROUND IS
+            0.009183, 0.009183,     IN,        IN
+            0.009184, 0.009183,     TOO_CLOSE, IN
+            0.009183, 0.009184,     IN,        TOO_CLOSE
+            0.010000, 0.010000,     TOO_CLOSE, TOO_CLOSE
+            0.010816, 0.010817,     TOO_CLOSE, OUT
+            0.010817, 0.010816,     OUT,       TOO_CLOSE
+            0,        0,            IN,        IN
+            """)
+    void aHonedHoleIsStraightAndRound(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
+        BoreShape shape = new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH);
+        assertThat(FinishedShape.check(shape, Uncertainty.ofDifference(Gauge.USUAL_BORE_GAUGE)))
+                .extracting(Comparison::outcome)
+                .containsExactly(taperIs, outOfRoundIs);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.010, 0.010, IN, IN", "0.010001, 0.010, OUT, IN", "0.010, 0.010001, IN, OUT"})
+    void exactFiguresMayMeetTheLimit(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
+        var checks = FinishedShape.check(
+                new BoreShape(taper, mm("0").minus(taper), outOfRound, Form.TAPERED_TO_BOTTOM), Length.ZERO);
+        assertThat(checks).extracting(Comparison::outcome).containsExactly(taperIs, outOfRoundIs);
+        assertThat(checks)
+                .extracting(Comparison::rule)
+                .containsExactly(Rule.FINISHED_TAPER, Rule.FINISHED_OUT_OF_ROUND);
+    }
+}

@@ -1,0 +1,173 @@
+package org.borewright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+import static org.borewright.fit.Shapes.groove;
+import static org.borewright.fit.Shapes.limits;
+import static org.borewright.fit.Shapes.mm;
+import static org.borewright.fit.Shapes.nm;
+import static org.borewright.fit.Shapes.ring;
+
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.borewright.fit.shape.GrooveShape;
+import org.borewright.fit.shape.RingShape;
+import org.borewright.measure.Decision;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RingGapTest {
+
+    /** Top ring 0.35 to 0.60 mm, second 0.25 to 0.60: TM 5-3825-229-14&P. */
+    private static final GrooveShape TOP = groove(limits("0.350", "0.600"));
+
+    /**
+     * π for each unit of diameter, down for the least and up for the greatest. 0.05 mm gain 0.157 08, 0.50 mm 1.570 80, 0.001 in
+     * 0.003 142 in. A standard ring in a +0.25 hole gains 0.785 mm.
+     */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            HOLE,      LEAST,     GREATEST
+            70.000,    0.400000,  0.550000
+            70.050,    0.557079,  0.707080
+            70.250,    1.185398,  1.335399
+            70.500,    1.970796,  2.120797
+            70.025400, 0.479796,  0.629797
+            69.970,    0.305752,  0.455753
+            70.000001, 0.400003,  0.550004
+            69.999999, 0.399996,  0.549997
+            """)
+    void theGapGrowsByPiTimesTheBore(Length hole, Length least, Length greatest) {
+        RingShape ring = ring(limits("0.400", "0.550"), Length.ZERO);
+        assertThat(RingGap.in(Limits.exactly(hole), ring)).isEqualTo(new Limits(least, greatest));
+    }
+
+    /**
+     * "0.003 inch for each 0.001 inch", TM 5-3805-261-34; "0.03 mm undersize reduces the gap 0.08 mm", TM 5-3825-229-14&P, p. 6-24,
+     * which rounds 0.001 in: the manuals' rules within a twentieth, and within a fifth.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.0254, 0.0762, 0.05", "0.254, 0.762, 0.05", "-0.03, -0.08, 0.20"})
+    void theRuleOfTheManualsIsTheSameRounded(Length overGauge, Length gain, double within) {
+        Limits gap = RingGap.in(Limits.exactly(mm("70.000").plus(overGauge)), ring(limits("0", "0"), Length.ZERO));
+        assertThat(gap.least().toMillimetres() / gain.toMillimetres()).isCloseTo(1, offset(within));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"69.980, 70.020, 0.337168, 0.612832", "70.000, 70.010, 0.400, 0.581416"})
+    void theLeastIsInTheSmallestHoleAndTheGreatestInTheLargest(
+            String smallest, String largest, Length least, Length greatest) {
+        RingShape ring = ring(limits("0.400", "0.550"), Length.ZERO);
+        assertThat(RingGap.in(limits(smallest, largest), ring)).isEqualTo(new Limits(least, greatest));
+    }
+
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            RING FROM, TO,       LEAST, GREATEST
+            0.350000,  0.600000, IN,    IN
+            0.349999,  0.600000, OUT,   IN
+            0.350000,  0.600001, IN,    OUT
+            """)
+    void exactGapsMayMeetTheLimits(Length from, Length to, Outcome least, Outcome greatest) {
+        assertThat(outcomes(new Limits(from, to), Length.ZERO, Length.ZERO)).containsExactly(least, greatest);
+    }
+
+    /** A hole uncertain by 0.002 mm makes the gap uncertain by 0.006 284. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            RING FROM, TO,       LEAST,     GREATEST
+            0.356284,  0.593716, IN,        IN
+            0.356283,  0.593716, TOO_CLOSE, IN
+            0.356284,  0.593717, IN,        TOO_CLOSE
+            0.343717,  0.606283, TOO_CLOSE, TOO_CLOSE
+            0.343716,  0.606283, OUT,       TOO_CLOSE
+            0.343717,  0.606284, TOO_CLOSE, OUT
+            """)
+    void aMeasuredHoleMakesTheGapPiTimesAsUncertain(Length from, Length to, Outcome least, Outcome greatest) {
+        assertThat(outcomes(new Limits(from, to), Length.ZERO, mm("0.002"))).containsExactly(least, greatest);
+    }
+
+    /** The gap is 0.003 mm off its limit: a gauge settles it from 0.003/π = 0.000 954 down. */
+    @ParameterizedTest
+    @CsvSource({"0.353, 0.597, 0.000954", "0.347, 0.603, 0.000954", "0.350, 0.600,"})
+    void theGaugeThatSettlesAGapIsPiTimesFiner(Length from, Length to, Length gauge) {
+        assertThat(check(new Limits(from, to), Length.ZERO, mm("0.002")))
+                .allSatisfy(check -> assertThat(check.settledWithin()).isEqualTo(Optional.ofNullable(gauge)));
+    }
+
+    /** Least gap 0.350; up to 0.100 may be filed off a ring made for it, none off another. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            RING FROM, FILE,     U,     RULE,             OUTCOME
+            0.350,     0.100,    0,     RING_GAP_LEAST,   IN
+            0.349999,  0.100,    0,     RING_GAP_TO_FILE, IN
+            0.250,     0.100,    0,     RING_GAP_TO_FILE, IN
+            0.249999,  0.100,    0,     RING_GAP_TO_FILE, OUT
+            0.349999,  0,        0,     RING_GAP_LEAST,   OUT
+            0.349999,  0.000001, 0,     RING_GAP_TO_FILE, IN
+            0.349998,  0.000001, 0,     RING_GAP_TO_FILE, OUT
+            0.356284,  0.100,    0.002, RING_GAP_LEAST,   IN
+            0.356283,  0.100,    0.002, RING_GAP_TO_FILE, IN
+            0.350,     0.100,    0.002, RING_GAP_TO_FILE, IN
+            0.256284,  0.100,    0.002, RING_GAP_TO_FILE, IN
+            0.256283,  0.100,    0.002, RING_GAP_TO_FILE, TOO_CLOSE
+            0.243716,  0.100,    0.002, RING_GAP_TO_FILE, OUT
+            """)
+    void onlyARingMadeForItIsFiledAndOnlyWithinItsAllowance(
+            Length from, Length file, Length uncertainty, Rule rule, Outcome outcome) {
+        Comparison least =
+                check(new Limits(from, mm("0.500")), file, uncertainty).get(0);
+        assertThat(least.rule()).isEqualTo(rule);
+        assertThat(least.outcome()).isEqualTo(outcome);
+        assertThat(least.place()).isEqualTo("top");
+    }
+
+    @Property
+    boolean aLargerHoleNeverHasASmallerGap(
+            @ForAll @LongRange(min = 69_900_000, max = 71_100_000) long hole,
+            @ForAll @LongRange(min = 0, max = 500_000) long larger) {
+        RingShape ring = ring(limits("0.400", "0.550"), Length.ZERO);
+        Limits small = RingGap.in(Limits.exactly(nm(hole)), ring);
+        Limits large = RingGap.in(Limits.exactly(nm(hole + larger)), ring);
+        return !large.least().isLessThan(small.least()) && !large.greatest().isLessThan(small.greatest());
+    }
+
+    @Property
+    boolean aLargerHoleNeverTurnsTheLeastGapWorseAndNeverTheGreatestBetter(
+            @ForAll @LongRange(min = 69_900_000, max = 70_100_000) long hole,
+            @ForAll @LongRange(min = 0, max = 50_000) long larger,
+            @ForAll @LongRange(min = 0, max = 150_000) long file,
+            @ForAll @LongRange(min = 0, max = 10_000) long uncertainty) {
+        RingShape ring = ring(limits("0.300", "0.550"), nm(file));
+        List<Comparison> small = RingGap.check(Limits.exactly(nm(hole)), nm(uncertainty), ring, TOP);
+        List<Comparison> large = RingGap.check(Limits.exactly(nm(hole + larger)), nm(uncertainty), ring, TOP);
+        return isNoWorse(large.get(0), small.get(0)) && isNoWorse(small.get(1), large.get(1));
+    }
+
+    @Property
+    boolean inItsOwnGaugeARingHasItsOwnGap(
+            @ForAll @LongRange(min = 0, max = 2_000_000) long least,
+            @ForAll @LongRange(min = 0, max = 500_000) long width) {
+        Limits gap = new Limits(nm(least), nm(least + width));
+        return RingGap.in(Limits.exactly(mm("70.000")), ring(gap, Length.ZERO)).equals(gap);
+    }
+
+    private static boolean isNoWorse(Comparison one, Comparison other) {
+        Decision decision = Decision.of(one.margin(), one.uncertainty());
+        return decision.and(Decision.of(other.margin(), other.uncertainty()))
+                == Decision.of(other.margin(), other.uncertainty());
+    }
+
+    private static List<Outcome> outcomes(Limits gap, Length file, Length uncertainty) {
+        return check(gap, file, uncertainty).stream().map(Comparison::outcome).toList();
+    }
+
+    private static List<Comparison> check(Limits gap, Length file, Length uncertainty) {
+        return RingGap.check(Limits.exactly(mm("70.000")), uncertainty, ring(gap, file), TOP);
+    }
+}
