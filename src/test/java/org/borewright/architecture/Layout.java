@@ -79,6 +79,7 @@ enum Layout {
             .resideInAnyPackage(
                     "..util..", "..helper..", "..common..", "..impl..", "..dto..", "..mapper..", "..service.."));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a rule does not change, but has no mark that says so
     private final ArchRule rule;
 
     Layout(ArchRule rule) {
