@@ -1,0 +1,72 @@
+package org.borewright.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import java.util.Set;
+
+/** The rooms whose types decide, and the little they may know besides each other. */
+final class Heart {
+
+    /** Of the catalogue only the root: its sub-rooms are technique. */
+    private static final String[] ROOMS = {
+        "org.borewright.measure..", "org.borewright.fit..", "org.borewright.catalog", "org.borewright.kit.."
+    };
+
+    /** Package by package: nothing among them logs, reads a file or calls out. */
+    private static final String[] PLAIN_JAVA = {
+        "java.lang",
+        "java.lang.annotation",
+        "java.lang.invoke",
+        "java.lang.runtime",
+        "java.math",
+        "java.time",
+        "java.util",
+        "java.util.concurrent",
+        "java.util.function",
+        "java.util.regex",
+        "java.util.stream",
+        "org.jspecify.annotations"
+    };
+
+    private static final Set<String> READS_A_CLOCK_OR_THROWS_DICE = Set.of(
+            "java.lang.System.currentTimeMillis",
+            "java.lang.System.nanoTime",
+            "java.lang.Math.random",
+            "java.util.UUID.randomUUID");
+
+    private static final Set<String> IS_A_CLOCK_OR_DICE = Set.of(
+            "java.time.Clock",
+            "java.util.Calendar",
+            "java.util.Date",
+            "java.util.GregorianCalendar",
+            "java.util.Random",
+            "java.util.SplittableRandom",
+            "java.util.concurrent.ThreadLocalRandom");
+
+    private Heart() {}
+
+    static DescribedPredicate<JavaClass> resides() {
+        return resideInAnyPackage(ROOMS).as("reside in the heart");
+    }
+
+    static DescribedPredicate<JavaClass> isPlainJava() {
+        return resideInAnyPackage(PLAIN_JAVA).as("are plain Java");
+    }
+
+    static DescribedPredicate<JavaAccess<?>> clockOrChance() {
+        return describe("target is a clock or chance", access -> isClockOrChance(access.getTarget()));
+    }
+
+    private static boolean isClockOrChance(AccessTarget target) {
+        JavaClass owner = target.getOwner();
+        boolean asksForNow = owner.getPackageName().startsWith("java.time") && "now".equals(target.getName());
+        return asksForNow
+                || IS_A_CLOCK_OR_DICE.contains(owner.getName())
+                || READS_A_CLOCK_OR_THROWS_DICE.contains(owner.getName() + "." + target.getName());
+    }
+}

@@ -1,0 +1,92 @@
+package org.borewright.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static com.tngtech.archunit.library.modules.syntax.AllowedModuleDependencies.allow;
+import static com.tngtech.archunit.library.modules.syntax.ModuleDependencyScope.consideringOnlyDependenciesBetweenModules;
+import static com.tngtech.archunit.library.modules.syntax.ModuleRuleDefinition.modules;
+
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The rules of the house. What may be leaned on is listed, not what may not: a name misspelt here refuses, it never lets pass. */
+enum Layout {
+    /** A new room may lean on nothing until it has its line here. */
+    ROOMS_LEAN_ONE_WAY(modules()
+            .definedByPackages("org.borewright.(*)..")
+            .should()
+            .respectTheirAllowedDependencies(
+                    allow().fromModule("measure")
+                            .toModules()
+                            .fromModule("fit")
+                            .toModules("measure")
+                            .fromModule("catalog")
+                            .toModules("measure", "fit")
+                            .fromModule("kit")
+                            .toModules("measure", "fit", "catalog")
+                            .fromModule("api")
+                            .toModules("measure", "fit", "catalog", "kit"),
+                    consideringOnlyDependenciesBetweenModules())),
+
+    THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA(classes()
+            .that(Heart.resides())
+            .should()
+            .onlyDependOnClassesThat(Heart.resides().or(Heart.isPlainJava()))),
+
+    NO_SUB_ROOMS_STAND_IN_A_RING(
+            slices().matching("org.borewright.(**)").should().beFreeOfCycles()),
+
+    ROWS_STAND_IN_A_STORE(noClasses()
+            .that(not(resideInAPackage("..store..")))
+            .should()
+            .beAnnotatedWith("jakarta.persistence.Entity")
+            .orShould()
+            .beAnnotatedWith("jakarta.persistence.Embeddable")
+            .orShould()
+            .beAnnotatedWith("jakarta.persistence.MappedSuperclass")),
+
+    ROWS_ARE_SEEN_BY_STORE_AND_LOAD_ALONE(noClasses()
+            .that(not(resideInAnyPackage("org.borewright.catalog.store..", "org.borewright.catalog.load..")))
+            .should()
+            .dependOnClassesThat(resideInAPackage("..store.row.."))),
+
+    NOBODY_LEANS_ON_THE_LOADING(noClasses()
+            .that(not(resideInAPackage("org.borewright.catalog.load..")))
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.borewright.catalog.load.."))),
+
+    THE_API_ALONE_SPEAKS_HTTP_AND_JSON(noClasses()
+            .that(not(resideInAPackage("org.borewright.api..")))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "jakarta.ws.rs..", "org.jboss.resteasy..", "io.vertx..", "com.fasterxml.jackson.."))),
+
+    THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE(
+            noClasses().that(Heart.resides()).should().accessTargetWhere(Heart.clockOrChance())),
+
+    WHAT_THE_HEART_HOLDS_IS_FINAL(
+            fields().that().areDeclaredInClassesThat(Heart.resides()).should().beFinal()),
+
+    TYPES_ARE_NAMED_FOR_WHAT_THEY_ARE(
+            noClasses().should().haveNameMatching(".*(Impl|Utils?|Helpers?|Managers?|DTOs?|Dtos?|Mappers?|Services?)")),
+
+    PACKAGES_ARE_NAMED_FOR_WHAT_IS_IN_THEM(noClasses()
+            .should()
+            .resideInAnyPackage(
+                    "..util..", "..helper..", "..common..", "..impl..", "..dto..", "..mapper..", "..service.."));
+
+    @SuppressWarnings("ImmutableEnumChecker") // a rule does not change, but has no mark that says so
+    private final ArchRule rule;
+
+    Layout(ArchRule rule) {
+        this.rule = rule;
+    }
+
+    ArchRule rule() {
+        return rule;
+    }
+}
