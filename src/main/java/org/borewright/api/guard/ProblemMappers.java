@@ -71,8 +71,7 @@ final class ProblemMappers {
         if (status >= 500) {
             return unexpected(found, asked);
         }
-        Problem problem =
-                new Problem(ProblemType.BAD_REQUEST, status, "The request cannot be understood.", List.of());
+        Problem problem = new Problem(ProblemType.BAD_REQUEST, status, "The request cannot be understood.", List.of());
         return answer(problem, asked).build();
     }
 

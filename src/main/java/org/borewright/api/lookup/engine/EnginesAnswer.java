@@ -96,8 +96,7 @@ public record EnginesAnswer(
 
     private static String link(UriInfo asked, int page) {
         UriBuilder link = UriBuilder.fromPath(asked.getRequestUri().getRawPath());
-        new TreeMap<>(asked.getQueryParameters())
-                .forEach((name, values) -> link.queryParam(name, values.toArray()));
+        new TreeMap<>(asked.getQueryParameters()).forEach((name, values) -> link.queryParam(name, values.toArray()));
         return link.replaceQueryParam("page", page).build().toString();
     }
 }

@@ -25,8 +25,9 @@ class FaultsOfARequestTest {
     @CsvFileSource(resources = "/api/match/faults.csv", delimiter = '|', quoteCharacter = '`', commentCharacter = '#')
     void aFaultIsToldWithItsPlaceItsLimitAndAWayOut(ArgumentsAccessor row) {
         String place = row.getString(3);
-        Response answer = match(
-                SampleRequest.inlineFour().with(row.getString(1), row.getString(2)).text());
+        Response answer = match(SampleRequest.inlineFour()
+                .with(row.getString(1), row.getString(2))
+                .text());
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
         assertThat(answer.contentType()).isEqualTo("application/problem+json");
         Map<String, Object> fault = faultAt(answer.jsonPath(), place);
