@@ -1,0 +1,106 @@
+package org.borewright.catalog.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.OptionalInt;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.Offer;
+import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.load.Delivery;
+import org.borewright.fit.CommonPractice;
+import org.borewright.fit.shape.GrooveShape;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.fit.shape.RingShape;
+import org.borewright.measure.Expansion;
+import org.borewright.measure.Length;
+import org.borewright.measure.LengthUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What rows leave open is common practice, and what grows with the size grows. The two engines of the small catalogue. */
+class StocktakingTest {
+
+    private static final Catalogue SMALL = small();
+
+    private static Catalogue small() {
+        Delivery delivery = Delivery.from(Path.of("src/test/resources/catalog-small"));
+        return Stocktaking.of(delivery.rows(), delivery.revision(), Instant.EPOCH);
+    }
+
+    private static Shelf shelf(String engine) {
+        return SMALL.shelf(engine).orElseThrow();
+    }
+
+    @Test
+    void whatAnEngineLeavesOpenIsCommonPractice() {
+        BoreSpec bore = shelf("HALVERN-T2").engine().bore();
+
+        assertThat(bore.honeStock()).isEqualTo(CommonPractice.honeStock());
+        assertThat(bore.centringError()).isEqualTo(CommonPractice.centringError());
+        assertThat(bore.largestOversize()).isEqualTo(CommonPractice.largestOversize(LengthUnit.MILLIMETRE));
+        assertThat(bore.expansion()).isEqualTo(new Expansion(11.0e-6, Expansion.USUAL_UNCERTAINTY));
+        assertThat(shelf("HALVERN-T2").parts().gasketKits())
+                .allMatch(kit -> kit.shape().margin().equals(CommonPractice.gasketMargin()));
+    }
+
+    @Test
+    void whatAnEngineStatesStandsInItsPlace() {
+        assertThat(shelf("OSTRAVEL-4").engine().bore().expansion()).isEqualTo(new Expansion(11.0e-6, 0.5e-6));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"NH-OS4-000, 77.200, 70.200", "NH-OS4-025, 77.450, 70.450", "NH-OS4-050, 77.700, 70.700"})
+    void nominalBoreAndBottomOfTheGroovesGrowWithTheSize(String piston, String bore, String root) {
+        GrooveShape top = shape(piston).grooves().get(0);
+
+        assertThat(shape(piston).nominalBore()).isEqualTo(Length.parseMillimetres(bore));
+        assertThat(top.root().greatest()).isEqualTo(Length.parseMillimetres(root));
+    }
+
+    private static PistonShape shape(String piston) {
+        return shelf("OSTRAVEL-4").parts().pistons().stream()
+                .filter(made -> made.number().text().equals(piston))
+                .findFirst()
+                .orElseThrow()
+                .shape();
+    }
+
+    @Test
+    void ringsLieFromTheTopAndAreGaugedAtTheBoreOfTheirSet() {
+        assertThat(shelf("OSTRAVEL-4").parts().ringSets()).allSatisfy(set -> {
+            assertThat(set.rings()).extracting(RingShape::groove).containsExactly("top", "second", "oil");
+            assertThat(set.rings()).extracting(RingShape::gaugeBore).containsOnly(set.nominalBore());
+        });
+    }
+
+    @Test
+    void boxesThatHoldNothingOfAnEngineAreNotOnItsShelf() {
+        assertThat(shelf("HALVERN-T2").boxes()).isEmpty();
+        assertThat(shelf("OSTRAVEL-4").boxes()).hasSize(7);
+    }
+
+    @Test
+    void aWithdrawalLiesOnTheShelfOfItsEngine() {
+        assertThat(shelf("HALVERN-T2").withdrawals()).containsOnlyKeys(new PartNumber("HVT2-GKA"));
+        assertThat(shelf("OSTRAVEL-4").withdrawals()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"TV-HT2-050R, 0, 20", "NH-OS4-EB025, 1, 14"})
+    void anOfferJoinsPriceAndStock(String number, int onHand, int leadDays) {
+        Offer offer = SMALL.offers().of(new PartNumber(number)).orElseThrow();
+
+        assertThat(offer.onHand()).isEqualTo(onHand);
+        assertThat(offer.leadDays()).isEqualTo(OptionalInt.of(leadDays));
+    }
+
+    @Test
+    void aNumberWithoutAPriceIsNotOffered() {
+        assertThat(SMALL.offers().of(new PartNumber("HVT2-GKA"))).isEmpty();
+    }
+}
