@@ -27,7 +27,7 @@ final class CoverSearch {
     private final List<Packed> boxes;
     private final List<Offer> offers;
     private final int[] taken;
-    private Optional<Cover> best = Optional.empty();
+    private final List<Cover> found = new ArrayList<>();
 
     private CoverSearch(List<Packed> boxes, Offers offers) {
         this.boxes = boxes;
@@ -50,7 +50,7 @@ final class CoverSearch {
                 .toList();
         CoverSearch search = new CoverSearch(boxes, offers);
         search.take(0, needs.stream().mapToInt(Need::count).toArray());
-        return search.best;
+        return search.found.stream().min(Cover.PREFERENCE);
     }
 
     /** Whether every piston and ring set in a box is needed: nobody opens a box of another size for its pins. */
@@ -141,8 +141,7 @@ final class CoverSearch {
                 surplus += taken[i] * boxes.get(i).strangers();
             }
         }
-        Cover cover = new Cover(picks, surplus);
-        best = best.filter(kept -> Cover.PREFERENCE.compare(kept, cover) <= 0).or(() -> Optional.of(cover));
+        found.add(new Cover(picks, surplus));
     }
 
     /** What is left over of a cover, strangers included, by number. */

@@ -20,11 +20,11 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
 /** Answers every exception with a problem document: ours as they say, those of the framework in our words, the rest as our own fault. */
 @Singleton
-final class ProblemMappers {
+final class FaultAnswers {
 
     private final Routes routes;
 
-    ProblemMappers(Routes routes) {
+    FaultAnswers(Routes routes) {
         this.routes = routes;
     }
 
