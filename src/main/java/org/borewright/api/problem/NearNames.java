@@ -34,8 +34,9 @@ public final class NearNames {
         return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
+    /** One slip in three letters; none in fewer, where every name would be near. */
     private static int allowed(String bare) {
-        return 2 * Math.max(1, bare.length() / 3);
+        return 2 * (bare.length() / 3);
     }
 
     /** Letters and digits alone: case, blanks and hyphens are what people change most. */

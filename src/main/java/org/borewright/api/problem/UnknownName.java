@@ -1,10 +1,13 @@
 package org.borewright.api.problem;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.catalog.Catalogue;
@@ -17,6 +20,7 @@ import org.borewright.catalog.Size;
 public final class UnknownName {
 
     private static final int LONGEST_REPEATED = 60;
+    private static final Pattern FIGURE = Pattern.compile("\\+?([0-9]{0,3}\\.?[0-9]{1,6})( ?(mm|in))?");
 
     private UnknownName() {}
 
@@ -29,12 +33,26 @@ public final class UnknownName {
         return fault(ProblemType.UNKNOWN_ENGINE, pointer, typed, "No engine has the code", codes);
     }
 
-    /** A size, with all that the engine has. */
+    /** A size, with all that the engine has; the one of the same figure is suggested, for a near figure is another size. */
     public static Fault size(String pointer, String typed, Shelf shelf) {
         List<String> labels = shelf.sizes().stream().map(Size::label).toList();
-        return fault(ProblemType.UNKNOWN_SIZE, pointer, typed, shelf.engine().code() + " has no size", same(labels))
+        Fault fault = Fault.of(
+                        ProblemType.UNKNOWN_SIZE,
+                        pointer,
+                        shelf.engine().code() + " has no size \"" + repeated(typed) + "\".")
+                .sent(repeated(typed))
                 .against(NearNames.either(labels))
                 .wayOut("Use one of: " + String.join(", ", labels) + ".");
+        return labels.stream()
+                .filter(label -> figure(typed).isPresent() && figure(label).equals(figure(typed)))
+                .findFirst()
+                .map(label -> fault.suggesting(new Suggestion(label, "the size of this figure")))
+                .orElse(fault);
+    }
+
+    private static Optional<BigDecimal> figure(String label) {
+        Matcher figure = FIGURE.matcher(label.strip());
+        return figure.matches() ? Optional.of(new BigDecimal(figure.group(1)).stripTrailingZeros()) : Optional.empty();
     }
 
     /** A part number, with the near ones. */
@@ -50,15 +68,19 @@ public final class UnknownName {
 
     private static Fault fault(
             ProblemType type, String pointer, String typed, String what, Map<String, String> meantBy) {
-        String repeated = typed.length() <= LONGEST_REPEATED ? typed : typed.substring(0, LONGEST_REPEATED) + "…";
         List<String> near = NearNames.of(typed, meantBy.keySet()).stream()
                 .map(meantBy::get)
                 .distinct()
                 .toList();
-        Fault fault = Fault.of(type, pointer, what + " \"" + repeated + "\".").sent(repeated);
+        Fault fault =
+                Fault.of(type, pointer, what + " \"" + repeated(typed) + "\".").sent(repeated(typed));
         Optional<String> nearest = near.stream().findFirst();
         return nearest.map(name -> fault.suggesting(new Suggestion(name, "the nearest name"))
                         .wayOut("Did you mean " + NearNames.either(near) + "?"))
                 .orElse(fault);
+    }
+
+    private static String repeated(String typed) {
+        return typed.length() <= LONGEST_REPEATED ? typed : typed.substring(0, LONGEST_REPEATED) + "…";
     }
 }
