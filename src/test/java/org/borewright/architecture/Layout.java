@@ -13,7 +13,10 @@ import static com.tngtech.archunit.library.modules.syntax.ModuleRuleDefinition.m
 
 import com.tngtech.archunit.lang.ArchRule;
 
-/** The rules of the house. What may be leaned on is listed, not what may not: a name misspelt here refuses, it never lets pass. */
+/**
+ * The rules of the house. The first two list what may be leaned on: a name misspelt there refuses, it never lets pass. The others list
+ * what is refused, so each has a planted offender for every name on its list.
+ */
 enum Layout {
     /** A new room may lean on nothing until it has its line here. */
     ROOMS_LEAN_ONE_WAY(modules()
