@@ -46,18 +46,10 @@ public final class NearNames {
 
     /** Twice the number of slips between the two; where one is the beginning of the other, half a slip. */
     private static int distance(String typed, String name) {
-        if (typed.length() == 1 || isAnotherFigure(typed, name)) {
-            return typed.equals(name) ? 0 : Integer.MAX_VALUE;
-        }
         int slips = 2 * edits(typed, name);
         boolean begins =
                 typed.length() >= 3 && (name.startsWith(typed) || (name.length() >= 2 && typed.startsWith(name)));
         return begins ? Math.min(1, slips) : slips;
-    }
-
-    /** Whether two names are alike but for the figures in them: +0.30 is no slip for +0.50. */
-    private static boolean isAnotherFigure(String typed, String name) {
-        return typed.length() == name.length() && typed.replaceAll("\\p{N}", "").equals(name.replaceAll("\\p{N}", ""));
     }
 
     /** The least number of letters put in, left out, changed or exchanged with their neighbour (optimal string alignment). */
