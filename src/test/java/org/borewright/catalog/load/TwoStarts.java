@@ -1,0 +1,79 @@
+package org.borewright.catalog.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTestProfile;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.store.Shelves;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Two starts of the service on one database file, each beside catalogue files of its own. Whichever comes first loads its files; the
+ * other finds that catalogue kept, and leaves its own files alone.
+ */
+abstract class TwoStarts {
+
+    /** Each start has its own class loader, so that only the properties of the machine are common to both. */
+    private static final String DATABASE = "borewright.test.database";
+
+    private static final String KEPT = "borewright.test.kept";
+
+    @Inject
+    Shelves shelves;
+
+    private final Path files;
+
+    TwoStarts(Path files) {
+        this.files = files;
+    }
+
+    @Test
+    void theFirstStartLoadsItsFilesAndTheSecondKeepsThem() {
+        Catalogue catalogue = shelves.catalogue();
+        String loaded = "%s loaded %s".formatted(catalogue.revision(), catalogue.loadedAt());
+        String kept = System.getProperty(KEPT);
+        if (kept == null) {
+            assertThat(catalogue.revision()).isEqualTo(Delivery.from(files).revision());
+            System.setProperty(KEPT, loaded);
+        } else {
+            assertThat(catalogue.revision()).isNotEqualTo(Delivery.from(files).revision());
+            assertThat(loaded).isEqualTo(kept);
+        }
+    }
+
+    /** One of the two starts. */
+    abstract static class Start implements QuarkusTestProfile {
+
+        private final Path files;
+
+        Start(Path files) {
+            this.files = files;
+        }
+
+        @Override
+        public Map<String, String> getConfigOverrides() {
+            if (System.getProperty(DATABASE) == null) {
+                System.setProperty(DATABASE, emptyFolder().resolve("borewright").toString());
+            }
+            return Map.of(
+                    "quarkus.datasource.jdbc.url",
+                    "jdbc:h2:file:" + System.getProperty(DATABASE),
+                    "borewright.catalog.folder",
+                    files.toString());
+        }
+
+        private static Path emptyFolder() {
+            try {
+                return Files.createTempDirectory("two-starts");
+            } catch (IOException full) {
+                throw new UncheckedIOException(full);
+            }
+        }
+    }
+}
