@@ -52,7 +52,10 @@ class TorquePreloadTest {
                 .isCloseTo(pull, within(1e-6));
     }
 
-    /** The preloads of VDI 2230 come out of its torques at our lowest factors within 5 %; K = T/(d·F) is printed to two decimals. */
+    /**
+     * K = T/(d·F) of each pair of VDI 2230 to two decimals is no less than our lowest factor, and the pull reckoned with that factor
+     * falls short of the published preload by no more than rounding K to two decimals can, 2.5 %.
+     */
     @ParameterizedTest
     @CsvFileSource(resources = "/fit/vdi-2230-preloads.csv", useHeadersInDisplayName = true)
     void theFactorsAreThoseOfThePublishedPreloads(

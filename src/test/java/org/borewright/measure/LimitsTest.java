@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.math.BigDecimal;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -66,6 +67,19 @@ class LimitsTest {
         return left.least().nanometres() == hole - part - partTolerance
                 && left.greatest().nanometres() == hole + holeTolerance - part
                 && left.hold(Length.ofNanometres(hole - part));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "70.010, 70.020, 70.030, 70.010, 70.030",
+        "70.030, 70.020, 70.010, 70.010, 70.030",
+        "70.020, 70.030, 70.010, 70.010, 70.030",
+        "70.020, 70.020, 70.020, 70.020, 70.020",
+        "-0.001, 0, 0.000001, -0.001, 0.000001"
+    })
+    void aroundSomeLengthsStandTheSmallestAndTheLargest(
+            Length first, Length second, Length third, Length least, Length greatest) {
+        assertThat(Limits.around(List.of(first, second, third))).isEqualTo(new Limits(least, greatest));
     }
 
     @Test

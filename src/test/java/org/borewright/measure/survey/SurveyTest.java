@@ -30,6 +30,7 @@ class SurveyTest {
     void aSurveySaysWhatWasReadAndNothingMore(Survey survey, List<String> readings) {
         List<Length> read = readings.stream().map(SurveyTest::mm).toList();
         assertThat(survey.readings()).containsExactlyInAnyOrderElementsOf(read);
+        assertThat(survey.diameters().isPresent()).isEqualTo(!read.isEmpty());
         assertThat(survey.largest()).isEqualTo(read.stream().max(Length::compareTo));
         assertThat(survey.smallest()).isEqualTo(read.stream().min(Length::compareTo));
     }
