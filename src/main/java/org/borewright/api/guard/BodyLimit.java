@@ -62,6 +62,8 @@ class BodyLimit {
         Buffer body = Buffer.buffer();
         if ("100-continue".equalsIgnoreCase(request.getHeader(HttpHeaders.EXPECT))) {
             asked.response().writeContinue();
+            // Or the endpoint would say it again, in the midst of its answer.
+            request.headers().remove(HttpHeaders.EXPECT);
         }
         request.handler(part -> {
             body.appendBuffer(part);

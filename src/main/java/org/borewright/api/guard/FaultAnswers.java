@@ -34,13 +34,21 @@ final class FaultAnswers {
     }
 
     @ServerExceptionMapper
-    RestResponse<ProblemDocument> unknownPath(NotFoundException found, UriInfo asked) {
+    RestResponse<ProblemDocument> unknownPath(NotFoundException found, UriInfo asked, Request request) {
+        // Of two endpoints on one path the framework asks only the last for the method.
+        if (routes.leadSomewhere(path(asked))) {
+            return wrongMethod(asked, request);
+        }
         return answer(Problem.of(ProblemType.UNKNOWN_PATH, "There is nothing at " + path(asked) + "."), asked)
                 .build();
     }
 
     @ServerExceptionMapper
     RestResponse<ProblemDocument> wrongMethod(NotAllowedException found, UriInfo asked, Request request) {
+        return wrongMethod(asked, request);
+    }
+
+    private RestResponse<ProblemDocument> wrongMethod(UriInfo asked, Request request) {
         String allowed = String.join(", ", routes.methods(path(asked)));
         String detail = String.format(Locale.ROOT, "%s answers %s, not %s.", path(asked), allowed, request.getMethod());
         return answer(Problem.of(ProblemType.WRONG_METHOD, detail), asked)

@@ -21,8 +21,14 @@ class LastResort {
     }
 
     void register(@Observes Router router) {
+        router.errorHandler(ProblemType.BAD_REQUEST.status(), this::unreadable);
         router.route().last().handler(this::unknownPath);
         router.route().order(FIRST).failureHandler(this::failed);
+    }
+
+    /** A request without a host, or of a path that is none, is refused before any route is asked. */
+    private void unreadable(RoutingContext asked) {
+        problems.answer(asked, Problem.of(ProblemType.BAD_REQUEST, "The request line or the Host header is wrong."));
     }
 
     private void unknownPath(RoutingContext asked) {

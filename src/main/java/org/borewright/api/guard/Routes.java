@@ -61,6 +61,11 @@ public class Routes {
         return all;
     }
 
+    /** Whether a path answers any method. */
+    boolean leadSomewhere(String path) {
+        return all.stream().anyMatch(route -> route.leadsTo(path));
+    }
+
     /** The methods a path answers, sorted. */
     Set<String> methods(String path) {
         Set<String> methods = new TreeSet<>();
