@@ -21,22 +21,22 @@ import org.borewright.kit.hole.HoleAtSize;
 /** Assembles the bill of materials for known needs: covers what can be had, names what cannot, and says for which hole each line is. */
 final class KitAssembly {
 
-    private KitAssembly() {}
+    private final Shelf shelf;
+    private final Offers offers;
+
+    KitAssembly(Shelf shelf, Offers offers) {
+        this.shelf = shelf;
+        this.offers = offers;
+    }
 
     /** The kit of an outfit and a gasket kit. */
-    static Kit of(
-            Shelf shelf,
-            Offers offers,
-            List<HoleAtSize> holes,
-            Outfit outfit,
-            GasketKit gaskets,
-            List<Fastener> touched) {
+    Kit of(List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
         List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
-        List<Need> coverable = coverable(needs, shelf, offers);
+        List<Need> coverable = coverable(needs);
         Cover cover = CoverSearch.find(coverable, shelf, offers).orElseGet(() -> new Cover(List.of(), 0));
         List<Kit.Missing> missing = needs.stream()
                 .filter(need -> !coverable.contains(need))
-                .map(need -> missing(need, shelf))
+                .map(this::missing)
                 .toList();
         return new Kit(
                 outfit,
@@ -49,7 +49,7 @@ final class KitAssembly {
     }
 
     /** All needs when they can be covered together, else those that can still be covered after leaving out, in order, what cannot. */
-    private static List<Need> coverable(List<Need> needs, Shelf shelf, Offers offers) {
+    private List<Need> coverable(List<Need> needs) {
         if (CoverSearch.find(needs, shelf, offers).isPresent()) {
             return needs;
         }
@@ -63,7 +63,7 @@ final class KitAssembly {
         return kept;
     }
 
-    private static Kit.Missing missing(Need need, Shelf shelf) {
+    private Kit.Missing missing(Need need) {
         return new Kit.Missing(
                 need.part(),
                 need.count(),

@@ -60,9 +60,9 @@ public final class KitFinder {
 
     private Optional<Kit> search(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
         List<Fastener> touched = ShopWork.of(shelf, holes, skim).touched(shelf.fasteners());
+        KitAssembly assembly = new KitAssembly(shelf, offers);
         return choice.outfits().stream()
-                .flatMap(outfit ->
-                        gaskets.stream().map(fit -> KitAssembly.of(shelf, offers, holes, outfit, fit.kit(), touched)))
+                .flatMap(outfit -> gaskets.stream().map(fit -> assembly.of(holes, outfit, fit.kit(), touched)))
                 .min(PREFERENCE);
     }
 
