@@ -7,6 +7,8 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.PackageMatcher;
+import java.util.Arrays;
 import java.util.Set;
 
 /** The rooms whose types decide, and the little they may know besides each other. */
@@ -52,6 +54,11 @@ final class Heart {
 
     static DescribedPredicate<JavaClass> resides() {
         return resideInAnyPackage(ROOMS).as("reside in the heart");
+    }
+
+    /** Whether a package is one of the heart's. */
+    static boolean holds(String room) {
+        return Arrays.stream(ROOMS).map(PackageMatcher::of).anyMatch(matcher -> matcher.matches(room));
     }
 
     static DescribedPredicate<JavaClass> isPlainJava() {
