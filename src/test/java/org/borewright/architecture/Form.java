@@ -52,8 +52,7 @@ enum Form {
                 "org.borewright.fit", "one file per rule of the trade, told by its name",
                 "org.borewright.fit.shape", "one record per shape that a rule takes",
                 "org.borewright.catalog", "one value per thing in the catalogue; they name each other",
-                "org.borewright.catalog.store.row", "one row per catalogue file",
-                "org.borewright.catalog.load", "tables, rules and physical sense, one class each per kind of file");
+                "org.borewright.catalog.store.row", "one row per catalogue file");
 
         private Rooms() {}
     }

@@ -62,6 +62,22 @@ enum Layout {
             .should()
             .dependOnClassesThat(resideInAPackage("org.borewright.catalog.load.."))),
 
+    /** Text, tables and rules in this order; physical sense beside them, for it sees shelves as a match does. */
+    THE_LOADING_LEANS_ONE_WAY(modules()
+            .definedByPackages("org.borewright.catalog.load.(*)..")
+            .should()
+            .respectTheirAllowedDependencies(
+                    allow().fromModule("table")
+                            .toModules("sheet")
+                            .fromModule("rule")
+                            .toModules("sheet"),
+                    consideringOnlyDependenciesBetweenModules())),
+
+    PHYSICAL_SENSE_SEES_SHELVES_ALONE(noClasses()
+            .that(resideInAPackage("org.borewright.catalog.load.sense"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.borewright.catalog.store..", "org.borewright.catalog.load"))),
+
     THE_API_ALONE_SPEAKS_HTTP_AND_JSON(noClasses()
             .that(not(resideInAPackage("org.borewright.api..")))
             .should()

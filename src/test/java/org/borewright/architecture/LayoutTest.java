@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.architecture.Layout.NOBODY_LEANS_ON_THE_LOADING;
 import static org.borewright.architecture.Layout.NO_SUB_ROOMS_STAND_IN_A_RING;
 import static org.borewright.architecture.Layout.PACKAGES_ARE_NAMED_FOR_WHAT_IS_IN_THEM;
+import static org.borewright.architecture.Layout.PHYSICAL_SENSE_SEES_SHELVES_ALONE;
 import static org.borewright.architecture.Layout.ROOMS_LEAN_ONE_WAY;
 import static org.borewright.architecture.Layout.ROWS_ARE_SEEN_BY_STORE_AND_LOAD_ALONE;
 import static org.borewright.architecture.Layout.ROWS_STAND_IN_A_STORE;
 import static org.borewright.architecture.Layout.THE_API_ALONE_SPEAKS_HTTP_AND_JSON;
 import static org.borewright.architecture.Layout.THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE;
 import static org.borewright.architecture.Layout.THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA;
+import static org.borewright.architecture.Layout.THE_LOADING_LEANS_ONE_WAY;
 import static org.borewright.architecture.Layout.TYPES_ARE_NAMED_FOR_WHAT_THEY_ARE;
 import static org.borewright.architecture.Layout.WHAT_THE_HEART_HOLDS_IS_FINAL;
 
@@ -82,6 +84,26 @@ class LayoutTest {
                     NOBODY_LEANS_ON_THE_LOADING,
                     "catalog.store",
                     "class Loads { org.borewright.catalog.load.Delivery delivery; }"),
+            offence(
+                    THE_LOADING_LEANS_ONE_WAY,
+                    "catalog.load.sheet",
+                    "class KnowsTheTables { org.borewright.catalog.load.table.Table<?> table; }"),
+            offence(
+                    THE_LOADING_LEANS_ONE_WAY,
+                    "catalog.load.table",
+                    "class KnowsTheRules { org.borewright.catalog.load.rule.Examination examination; }"),
+            offence(
+                    THE_LOADING_LEANS_ONE_WAY,
+                    "catalog.load.sense",
+                    "class ReadsText { org.borewright.catalog.load.sheet.Sheets sheets; }"),
+            offence(
+                    PHYSICAL_SENSE_SEES_SHELVES_ALONE,
+                    "catalog.load.sense",
+                    "class ReadsRows { org.borewright.catalog.store.row.PinRow row; }"),
+            offence(
+                    PHYSICAL_SENSE_SEES_SHELVES_ALONE,
+                    "catalog.load.sense",
+                    "class ReadsFolders { org.borewright.catalog.load.Delivery delivery; }"),
             offence(
                     THE_API_ALONE_SPEAKS_HTTP_AND_JSON,
                     "catalog.store",

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.nio.file.Path;
 import java.util.List;
 import org.borewright.catalog.Revision;
+import org.borewright.catalog.load.sheet.BadCell;
 import org.borewright.catalog.store.CatalogRows;
 
 /**

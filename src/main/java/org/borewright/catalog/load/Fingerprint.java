@@ -6,6 +6,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import org.borewright.catalog.Revision;
+import org.borewright.catalog.load.sheet.Sheet;
+import org.borewright.catalog.load.sheet.Sheets;
+import org.borewright.catalog.load.table.Table;
+import org.borewright.catalog.load.table.Tables;
 
 /**
  * The revision of a catalogue: the first twelve hex digits of SHA-256 over what its files say. The order of columns, quotes and line

@@ -12,6 +12,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.borewright.catalog.load.rule.Examination;
+import org.borewright.catalog.load.rule.NumberRules;
+import org.borewright.catalog.load.rule.RowRules;
+import org.borewright.catalog.load.sense.Objection;
+import org.borewright.catalog.load.sense.PhysicalSense;
+import org.borewright.catalog.load.sheet.BadCell;
+import org.borewright.catalog.load.sheet.Complaints;
+import org.borewright.catalog.load.sheet.Sheet;
+import org.borewright.catalog.load.sheet.SheetReader;
+import org.borewright.catalog.load.sheet.Sheets;
+import org.borewright.catalog.load.table.Table;
+import org.borewright.catalog.load.table.Tables;
 import org.borewright.catalog.store.CatalogRows;
 import org.borewright.catalog.store.Stocktaking;
 import org.borewright.catalog.store.row.CatalogRow;
@@ -31,7 +43,7 @@ final class Reading {
 
     Reading(Path folder) {
         sheets = new Sheets(tables.stream()
-                .map(table -> new SheetReader(table, complaints).read(folder))
+                .map(table -> new SheetReader(table.file(), table.columnNames(), complaints).read(folder))
                 .toList());
     }
 
@@ -42,11 +54,7 @@ final class Reading {
         }
         NumberRules.check(sheets, complaints);
         Examination examination = new Examination(sheets, readable(), files, complaints);
-        EngineRules.check(examination);
-        PistonRules.check(examination);
-        RingRules.check(examination);
-        WorkRules.check(examination);
-        SalesRules.check(examination);
+        RowRules.check(examination);
         List<String> unjudged = unjudged();
         judge(unjudged);
         return new Delivery(readable(), Fingerprint.of(sheets), complaints.inOrder(), unjudged);

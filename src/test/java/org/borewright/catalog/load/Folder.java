@@ -11,11 +11,11 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** A copy of the small catalogue, two engines without a fault, to spoil. */
-record Folder(Path path) {
+public record Folder(Path path) {
 
     private static final Path SMALL = Path.of("src/test/resources/catalog-small");
 
-    static Folder in(Path path) {
+    public static Folder in(Path path) {
         try (Stream<Path> files = Files.list(SMALL)) {
             for (Path file : files.toList()) {
                 Files.copy(file, path.resolve(file.getFileName().toString()));
@@ -27,7 +27,7 @@ record Folder(Path path) {
     }
 
     /** Writes a value into a cell. */
-    Folder cell(String file, int line, String column, String value) {
+    public Folder cell(String file, int line, String column, String value) {
         return lines(file, lines -> {
             List<String> cells =
                     new ArrayList<>(Arrays.asList(lines.get(line - 1).split(",", -1)));
@@ -38,28 +38,28 @@ record Folder(Path path) {
     }
 
     /** Writes a whole line. */
-    Folder line(String file, int line, String text) {
+    public Folder line(String file, int line, String text) {
         return lines(file, lines -> {
             lines.set(line - 1, text);
             return lines;
         });
     }
 
-    Folder without(String file, int line) {
+    public Folder without(String file, int line) {
         return lines(file, lines -> {
             lines.remove(line - 1);
             return lines;
         });
     }
 
-    Folder with(String file, String line) {
+    public Folder with(String file, String line) {
         return lines(file, lines -> {
             lines.add(line);
             return lines;
         });
     }
 
-    Folder text(String file, UnaryOperator<String> change) {
+    public Folder text(String file, UnaryOperator<String> change) {
         try {
             Files.writeString(path.resolve(file), change.apply(Files.readString(path.resolve(file))));
             return this;
@@ -68,7 +68,7 @@ record Folder(Path path) {
         }
     }
 
-    Folder bytes(String file, byte[] bytes) {
+    public Folder bytes(String file, byte[] bytes) {
         try {
             Files.write(path.resolve(file), bytes);
             return this;
@@ -77,7 +77,7 @@ record Folder(Path path) {
         }
     }
 
-    Folder remove(String file) {
+    public Folder remove(String file) {
         try {
             Files.delete(path.resolve(file));
             return this;
@@ -86,7 +86,7 @@ record Folder(Path path) {
         }
     }
 
-    Delivery delivery() {
+    public Delivery delivery() {
         return Delivery.from(path);
     }
 

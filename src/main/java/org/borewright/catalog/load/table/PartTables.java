@@ -1,0 +1,54 @@
+package org.borewright.catalog.load.table;
+
+import static org.borewright.catalog.load.sheet.CellTypes.CODE;
+import static org.borewright.catalog.load.sheet.CellTypes.LENGTH;
+import static org.borewright.catalog.load.sheet.CellTypes.NUMBER;
+import static org.borewright.catalog.load.sheet.CellTypes.wholes;
+import static org.borewright.catalog.load.sheet.SheetRule.refers;
+
+import org.borewright.catalog.store.row.BearingRow;
+import org.borewright.catalog.store.row.ClipRow;
+import org.borewright.catalog.store.row.GasketKitRow;
+import org.borewright.catalog.store.row.PinRow;
+
+/** The files of the parts around the piston. */
+final class PartTables {
+
+    private PartTables() {}
+
+    static Table<PinRow> pins() {
+        return Table.of("pins.csv", PinRow::new)
+                .needed("pin", NUMBER, (row, number) -> row.pin = number)
+                .needed("design", CODE, (row, code) -> row.design = code)
+                .limits("outside", LENGTH, (row, limits) -> row.outside = limits)
+                .limits("length", LENGTH, (row, limits) -> row.length = limits)
+                .rule(refers("piston_designs.csv", "design"));
+    }
+
+    static Table<ClipRow> clips() {
+        return Table.of("clips.csv", ClipRow::new)
+                .needed("clip", NUMBER, (row, number) -> row.clip = number)
+                .needed("design", CODE, (row, code) -> row.design = code)
+                .limits("wire", LENGTH, (row, limits) -> row.wire = limits)
+                .rule(refers("piston_designs.csv", "design"));
+    }
+
+    static Table<BearingRow> bearings() {
+        return Table.of("bearings.csv", BearingRow::new)
+                .needed("bearing", NUMBER, (row, number) -> row.bearing = number)
+                .needed("engine", CODE, (row, code) -> row.engine = code)
+                .rule(refers("engines.csv", "engine"));
+    }
+
+    static Table<GasketKitRow> gasketKits() {
+        return Table.of("gasket_kits.csv", GasketKitRow::new)
+                .needed("gasket_kit", NUMBER, (row, number) -> row.gasketKit = number)
+                .needed("engine", CODE, (row, code) -> row.engine = code)
+                .needed("serves_cylinders", wholes(1, 100), (row, count) -> row.servesCylinders = count)
+                .limits("opening", LENGTH, (row, limits) -> row.opening = limits)
+                .limits("head", LENGTH, (row, limits) -> row.head = limits)
+                .limits("base", LENGTH, (row, limits) -> row.base = limits)
+                .maybe("margin_mm", LENGTH, (row, margin) -> row.margin = margin)
+                .rule(refers("engines.csv", "engine"));
+    }
+}
