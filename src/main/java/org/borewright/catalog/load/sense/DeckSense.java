@@ -1,86 +1,94 @@
 package org.borewright.catalog.load.sense;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.GasketKit;
-import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.load.sense.Objection.Place;
-import org.borewright.fit.Bridge;
+import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
+import org.borewright.fit.CompressionRatio;
 import org.borewright.fit.GasketOpening;
-import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonToHead;
-import org.borewright.fit.shape.Crown;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 
 /**
- * Gaskets, crowns and the metal between the holes. At standard all of it must go; what a larger size does not leave room for is told
- * in a match, for it blocks that size and not the catalogue.
+ * Gasket kits over crowns, at the {@linkplain SmallestOffered smallest size} of each design: a larger hole only asks for a larger
+ * opening and raises the ratio, so it blocks its own size in a match and refuses nothing here.
+ *
+ * <p>A design is refused where it comes too near to the head, too far from it, or to too high a ratio with every kit, the deck as made:
+ * a maker cuts his pistons for that. A kit is refused where it goes with no design at all, at whatever skim the engine allows: a thick
+ * gasket is made for a skimmed deck, and one too small for a large size serves the smaller ones.
  */
 final class DeckSense {
 
     private DeckSense() {}
 
     static Stream<Objection> objections(Shelf shelf) {
-        Stream<Objection> holes =
-                PhysicalSense.atStandard(shelf)
-                        .map(piston -> piston.shape().largestFinish())
-                        .max(Length::compareTo)
-                        .stream()
-                        .flatMap(finish -> Stream.concat(gaskets(shelf, finish), bridges(shelf.engine(), finish)));
-        return Stream.concat(holes, shelf.parts().designs().stream().flatMap(design -> crown(shelf, design)));
+        List<SmallestOffered> designs = SmallestOffered.of(shelf);
+        return Stream.concat(
+                designs.stream().flatMap(first -> design(shelf, first)),
+                shelf.parts().gasketKits().stream().flatMap(kit -> kit(shelf, kit, designs)));
     }
 
-    private static Stream<Objection> gaskets(Shelf shelf, Length finish) {
-        return shelf.parts().gasketKits().stream()
-                .flatMap(kit -> Objection.against(
-                        Place.of("gasket_kits.csv", "gasket_kit", kit),
-                        "the largest hole at standard",
-                        GasketOpening.check(
-                                kit.shape(), finish, shelf.engine().deck().head())));
-    }
-
-    private static Stream<Objection> bridges(Engine engine, Length finish) {
-        List<Cylinder> holes = engine.cylinders();
-        return IntStream.range(0, holes.size() - 1)
-                .boxed()
-                .flatMap(i -> bridge(engine, holes.get(i), holes.get(i + 1), finish));
-    }
-
-    private static Stream<Objection> bridge(Engine engine, Cylinder hole, Cylinder next, Length finish) {
-        Place line = new Place("cylinders.csv", List.of("engine", "cylinder"), List.of(engine.code(), hole.name()));
-        return hole.pitchToNext().stream()
-                .flatMap(pitch -> engine.wall().bridgeLeast().stream()
-                        .map(least -> Bridge.check(hole.name() + " and " + next.name(), pitch, finish, finish, least)))
-                .flatMap(check -> Objection.against(line, "the largest holes at standard", List.of(check)));
-    }
-
-    /** With one of the kits the piston must come neither too near nor too far; which of them, the match finds. */
-    private static Stream<Objection> crown(Shelf shelf, PistonDesign design) {
-        return shelf.parts().pistons().stream()
-                .filter(piston -> piston.design().equals(design.code()))
-                .limit(1)
-                .flatMap(piston -> crown(shelf, design, piston.shape().crown()));
-    }
-
-    private static Stream<Objection> crown(Shelf shelf, PistonDesign design, Crown crown) {
-        List<GasketKit> kits = shelf.parts().gasketKits();
-        if (kits.stream().anyMatch(kit -> holdsNothing(distance(shelf, kit, crown)))) {
+    private static Stream<Objection> design(Shelf shelf, SmallestOffered first) {
+        if (goesWithAKit(shelf, first)) {
             return Stream.empty();
         }
-        Place line = new Place("piston_designs.csv", List.of("design"), List.of(design.code()));
-        return kits.stream().flatMap(kit -> Objection.against(line, kit.number().text(), distance(shelf, kit, crown)));
+        Place line = new Place(
+                "piston_designs.csv", List.of("design"), List.of(first.design().code()));
+        return shelf.parts().gasketKits().stream()
+                .flatMap(kit ->
+                        Objection.against(line, kit.number().text(), deck(shelf.engine(), kit, first, Length.ZERO)));
     }
 
-    private static boolean holdsNothing(List<Comparison> checks) {
-        return checks.stream().allMatch(check -> check.outcome() == Outcome.IN);
+    private static boolean goesWithAKit(Shelf shelf, SmallestOffered first) {
+        return shelf.parts().gasketKits().stream()
+                .anyMatch(kit -> Check.allPass(deck(shelf.engine(), kit, first, Length.ZERO)));
     }
 
-    private static List<Comparison> distance(Shelf shelf, GasketKit kit, Crown crown) {
-        return PistonToHead.check(shelf.engine().deck(), kit.shape(), crown, Length.ZERO);
+    private static Stream<Objection> kit(Shelf shelf, GasketKit kit, List<SmallestOffered> designs) {
+        if (designs.stream().anyMatch(first -> Check.allPass(over(shelf, kit, first)))) {
+            return Stream.empty();
+        }
+        Place line = Place.of("gasket_kits.csv", "gasket_kit", kit);
+        return designs.stream()
+                .flatMap(first -> Objection.against(
+                        line, first.words() + skimmed(skim(shelf.engine(), kit, first)), over(shelf, kit, first)));
+    }
+
+    /** The whole kit over a design; a design that goes with no kit is told itself, and its deck is not held against a kit. */
+    private static List<Comparison> over(Shelf shelf, GasketKit kit, SmallestOffered first) {
+        Engine engine = shelf.engine();
+        List<Comparison> checks = new ArrayList<>(GasketOpening.check(
+                kit.shape(), first.largest().largestFinish(), engine.deck().head()));
+        if (goesWithAKit(shelf, first)) {
+            checks.addAll(deck(engine, kit, first, skim(engine, kit, first)));
+        }
+        return checks;
+    }
+
+    private static List<Comparison> deck(Engine engine, GasketKit kit, SmallestOffered first, Length skim) {
+        PistonShape piston = first.largest();
+        List<Comparison> checks = new ArrayList<>(PistonToHead.check(engine.deck(), kit.shape(), piston.crown(), skim));
+        checks.add(CompressionRatio.check(piston.finishForCleanUp(), engine.deck(), kit.shape(), piston.crown(), skim));
+        return checks;
+    }
+
+    /** The least skim that brings the piston near enough under a kit; more would only bring it too near. */
+    private static Length skim(Engine engine, GasketKit kit, SmallestOffered first) {
+        Length greatest = PistonToHead.of(
+                        engine.deck(), kit.shape(), first.largest().crown(), Length.ZERO)
+                .greatest();
+        Length tooFar = greatest.minus(engine.deck().pistonToHead().greatest()).max(Length.ZERO);
+        Length most = engine.limits().skimGreatest();
+        return tooFar.min(most);
+    }
+
+    private static String skimmed(Length skim) {
+        return skim.equals(Length.ZERO) ? "" : ", the deck skimmed by " + skim;
     }
 }

@@ -38,7 +38,7 @@ public record Objection(Place place, String column, String reason) {
     static Stream<Objection> against(Place place, String with, List<? extends Check> checks) {
         return checks.stream()
                 .filter(check -> check.outcome().holds())
-                .map(check -> new Objection(place, Blame.column(check.rule()), words(check, with)));
+                .map(check -> new Objection(place, Blame.column(check.rule(), place.file()), words(check, with)));
     }
 
     private static String words(Check check, String with) {
@@ -66,7 +66,7 @@ public record Objection(Place place, String column, String reason) {
     private static String shown(Amount amount) {
         return switch (amount.quantity()) {
             case LENGTH -> Length.ofNanometres(amount.units()).toString();
-            case RATIO -> decimal(amount.units(), 6);
+            case RATIO -> amount.units() == Long.MAX_VALUE ? "without end" : decimal(amount.units(), 6);
             case MASS -> decimal(amount.units(), 3) + " g";
             case PER_CENT -> decimal(amount.units(), 4) + " %";
         };

@@ -14,7 +14,10 @@ import org.borewright.fit.Check;
 import org.borewright.fit.MassSpread;
 import org.borewright.fit.PistonSize;
 
-/** Pistons against their size, and against each other. */
+/**
+ * Pistons against their size, and against each other. A piston is refused at whatever size it does not belong to, one of further engine
+ * work too; and pistons of one design and size that may not stand beside each other are refused, for nobody chooses among them.
+ */
 final class PistonSense {
 
     private PistonSense() {}
@@ -26,7 +29,7 @@ final class PistonSense {
 
     private static Stream<Objection> of(Shelf shelf, PistonDesign design, Size size) {
         List<Piston> pistons =
-                PhysicalSense.pistons(shelf, design.code(), size.label()).toList();
+                SmallestOffered.pistons(shelf, design.code(), size.label()).toList();
         return Stream.concat(
                 pistons.stream().flatMap(piston -> size(shelf.engine(), piston, size)),
                 pistons.stream().max(comparing(piston -> piston.shape().mass().greatestMilligrams())).stream()

@@ -2,11 +2,13 @@ package org.borewright.catalog.load.sense;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.load.sense.Objection.Place;
 import org.borewright.fit.RingBore;
+import org.borewright.fit.RingFaceOnBore;
 import org.borewright.fit.RingGap;
 import org.borewright.fit.RingInGroove;
 import org.borewright.fit.shape.GrooveShape;
@@ -14,15 +16,28 @@ import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Length;
 
-/** Rings against the grooves and the holes of the pistons they are made for. */
+/**
+ * Rings against the grooves and the holes of the pistons they are made for, and their faces against the surface of the engine. A set is
+ * made for one design at one size, so what does not suit there suits nowhere: each is refused, even beside a set that fits.
+ */
 final class RingSense {
 
     private RingSense() {}
 
     static Stream<Objection> objections(Shelf shelf) {
         return shelf.parts().ringSets().stream()
-                .flatMap(set ->
-                        PhysicalSense.pistons(shelf, set.design(), set.size()).flatMap(piston -> of(set, piston)));
+                .flatMap(set -> Stream.concat(
+                        faces(shelf.engine(), set),
+                        SmallestOffered.pistons(shelf, set.design(), set.size()).flatMap(piston -> of(set, piston))));
+    }
+
+    private static Stream<Objection> faces(Engine engine, RingSet set) {
+        return set.rings().stream()
+                .flatMap(ring -> Objection.against(
+                        line(set, ring),
+                        engine.code(),
+                        List.of(RingFaceOnBore.check(
+                                ring.groove(), ring.face(), engine.build().surface()))));
     }
 
     private static Stream<Objection> of(RingSet set, Piston piston) {
