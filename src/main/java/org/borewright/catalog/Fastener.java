@@ -2,7 +2,6 @@ package org.borewright.catalog;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.borewright.fit.shape.BoltShape;
 
 /**
@@ -14,7 +13,7 @@ import org.borewright.fit.shape.BoltShape;
  * @param singleUse the bolt to renew; empty where they are used again
  * @param stages in order, at least one
  * @param sequence the order in words
- * @param operations the codes of the shop operations that touch them
+ * @param operations the codes of the shop operations that touch them, in the order of the file
  */
 public record Fastener(
         String name,
@@ -23,11 +22,11 @@ public record Fastener(
         Optional<Bolt> singleUse,
         List<TorqueStage> stages,
         String sequence,
-        Set<String> operations) {
+        List<String> operations) {
 
     /** Copies stages and operations. */
     public Fastener {
         stages = List.copyOf(stages);
-        operations = Set.copyOf(operations);
+        operations = List.copyOf(operations);
     }
 }

@@ -1,7 +1,10 @@
 package org.borewright.catalog;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Prices and stock at one moment: apart from what fits, for these change daily and that does not.
@@ -10,9 +13,9 @@ import java.util.Optional;
  */
 public record Offers(Map<PartNumber, Offer> byNumber) {
 
-    /** Copies the map. */
+    /** Copies the map, sorted by number: what is told of it is told in one order in every process. */
     public Offers {
-        byNumber = Map.copyOf(byNumber);
+        byNumber = Collections.unmodifiableMap(new LinkedHashMap<>(new TreeMap<>(byNumber)));
     }
 
     /** The offer for a number; empty when it is not sold by itself. */

@@ -1,8 +1,11 @@
 package org.borewright.catalog;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Everything of one engine at one catalogue revision that says what fits: immutable, shared by all who ask.
@@ -26,13 +29,13 @@ public record Shelf(
         List<Box> boxes,
         Map<PartNumber, Withdrawal> withdrawals) {
 
-    /** Copies the lists; sizes are sorted. */
+    /** Copies the lists and the map; sizes and withdrawals are sorted. */
     public Shelf {
         sizes = sizes.stream().sorted().toList();
         fasteners = List.copyOf(fasteners);
         operations = List.copyOf(operations);
         boxes = List.copyOf(boxes);
-        withdrawals = Map.copyOf(withdrawals);
+        withdrawals = Collections.unmodifiableMap(new LinkedHashMap<>(new TreeMap<>(withdrawals)));
     }
 
     /** The size of a label; empty when the engine has none such. */

@@ -87,6 +87,8 @@ enum Layout {
     THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE(
             noClasses().that(Heart.resides()).should().accessTargetWhere(Heart.clockOrChance())),
 
+    NO_ORDER_IS_LEFT_TO_CHANCE(noClasses().should().accessTargetWhere(Shuffled.isMade())),
+
     WHAT_THE_HEART_HOLDS_IS_FINAL(
             fields().that().areDeclaredInClassesThat(Heart.resides()).should().beFinal()),
 

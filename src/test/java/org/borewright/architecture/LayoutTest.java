@@ -2,6 +2,7 @@ package org.borewright.architecture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.architecture.Layout.NOBODY_LEANS_ON_THE_LOADING;
+import static org.borewright.architecture.Layout.NO_ORDER_IS_LEFT_TO_CHANCE;
 import static org.borewright.architecture.Layout.NO_SUB_ROOMS_STAND_IN_A_RING;
 import static org.borewright.architecture.Layout.PACKAGES_ARE_NAMED_FOR_WHAT_IS_IN_THEM;
 import static org.borewright.architecture.Layout.PHYSICAL_SENSE_SEES_SHELVES_ALONE;
@@ -166,6 +167,35 @@ class LayoutTest {
                     THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE,
                     "kit",
                     "class RollsThree { Object dice = java.util.concurrent.ThreadLocalRandom.current(); }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "api.shown",
+                    "class CopiesASet { Object a(java.util.List<String> b) { return java.util.Set.copyOf(b); } }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "catalog",
+                    "class CopiesAMap { Object a(java.util.Map<String, String> b) { return java.util.Map.copyOf(b); } }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "catalog.store",
+                    "class SplitsIntoASet { Object a = java.util.Set.of(\"a b\".split(\" \")); }"),
+            offence(NO_ORDER_IS_LEFT_TO_CHANCE, "kit", "class HoldsTwo { Object a = java.util.Set.of(1, 2); }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "kit.bill",
+                    "class HoldsFour { Object a = java.util.Map.of(1, 2, 3, 4); }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "catalog.load",
+                    "class HoldsEntries { Object a = java.util.Map.ofEntries(java.util.Map.entry(1, 2)); }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "api",
+                    "class CollectsASet { Object a = java.util.stream.Collectors.toUnmodifiableSet(); }"),
+            offence(
+                    NO_ORDER_IS_LEFT_TO_CHANCE,
+                    "api",
+                    "class CollectsAMap { Object a = java.util.stream.Collectors.toUnmodifiableMap(b -> b, b -> b); }"),
             offence(WHAT_THE_HEART_HOLDS_IS_FINAL, "kit", "class Changes { int size; }"),
             offence(TYPES_ARE_NAMED_FOR_WHAT_THEY_ARE, "kit", "class MatchImpl {}"),
             offence(TYPES_ARE_NAMED_FOR_WHAT_THEY_ARE, "api", "class StringUtils {}"),

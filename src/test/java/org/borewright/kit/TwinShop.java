@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.borewright.catalog.Bolt;
@@ -298,7 +297,7 @@ public final class TwinShop {
                 Optional.of(new Bolt(no("BOLT-1"))),
                 List.of(new TorqueStage.ToTorque(new Torque(20_000))),
                 "crosswise from the middle",
-                Set.of("strip")));
+                List.of("strip")));
     }
 
     private static List<ShopOperation> operations() {

@@ -5,7 +5,6 @@ import static java.util.Comparator.comparingInt;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.borewright.catalog.Bolt;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.PartNumber;
@@ -57,7 +56,7 @@ final class WorkOfRows {
                         .map(WorkOfRows::stage)
                         .toList(),
                 row.sequence,
-                Set.of(row.operations.split(" ")));
+                List.of(row.operations.split(" ")));
     }
 
     private static BoltShape bolt(FastenerRow row) {

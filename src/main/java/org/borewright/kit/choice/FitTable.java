@@ -1,7 +1,8 @@
 package org.borewright.kit.choice;
 
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -28,16 +29,16 @@ public record FitTable(
 
     /** Works the table out. */
     public static FitTable of(Shelf shelf) {
-        Map<Size, List<Choice>> choices = new HashMap<>();
-        Map<Size, RebuildsLeft> left = new HashMap<>();
+        Map<Size, List<Choice>> choices = new LinkedHashMap<>();
+        Map<Size, RebuildsLeft> left = new LinkedHashMap<>();
         for (Size size : shelf.sizes()) {
             choices.put(size, choices(shelf, size));
             left.put(size, RebuildsLeft.after(shelf, size));
         }
         return new FitTable(
                 shelf,
-                Map.copyOf(choices),
-                Map.copyOf(left),
+                Collections.unmodifiableMap(choices),
+                Collections.unmodifiableMap(left),
                 shelf.fasteners().stream().map(TorqueReminder::of).toList());
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -27,7 +26,7 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         if (rows.size() != depths.size()) {
             throw new IllegalArgumentException("the rows do not match the depths and axes");
         }
-        if (Set.copyOf(axes).size() != axes.size()) {
+        if (axes.stream().distinct().count() != axes.size()) {
             throw new IllegalArgumentException("an axis is named twice");
         }
         for (int i = 1; i < depths.size(); i++) {

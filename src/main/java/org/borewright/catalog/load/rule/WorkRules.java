@@ -5,7 +5,6 @@ import static java.util.stream.Collectors.toSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.borewright.catalog.store.row.FastenerRow;
 import org.borewright.catalog.store.row.TorqueStageRow;
 import org.borewright.fit.shape.MetricThread;
@@ -63,7 +62,12 @@ final class WorkRules {
     }
 
     private void operations(FastenerRow fastener) {
-        Stream.of(fastener.operations.split(" "))
+        List<String> codes = List.of(fastener.operations.split(" "));
+        codes.stream()
+                .filter(code -> codes.indexOf(code) != codes.lastIndexOf(code))
+                .distinct()
+                .forEach(code -> examination.bad(fastener, "operations", "%s stands twice".formatted(code)));
+        codes.stream()
                 .filter(code -> !operations.contains(code))
                 .forEach(code ->
                         examination.bad(fastener, "operations", "%s is not in shop_operations.csv".formatted(code)));
