@@ -41,6 +41,10 @@ class BodyLimit {
         boolean unknownLength = length == null && request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null;
         if (length != null && !isWithinLimit(length)) {
             refuse(asked, 0);
+        } else if (isCoded(request)) {
+            problems.answer(
+                    asked,
+                    Problem.of(ProblemType.WRONG_MEDIA_TYPE, "The body is coded or compressed; it is read as it is."));
         } else if ((unknownLength || (length != null && !length.equals("0")))
                 && request.getHeader(HttpHeaders.CONTENT_TYPE) == null) {
             problems.answer(asked, Problem.of(ProblemType.WRONG_MEDIA_TYPE, "The body comes without a Content-Type."));
@@ -49,6 +53,11 @@ class BodyLimit {
         } else {
             asked.next();
         }
+    }
+
+    private static boolean isCoded(HttpServerRequest request) {
+        String coding = request.getHeader(HttpHeaders.CONTENT_ENCODING);
+        return coding != null && !coding.equalsIgnoreCase("identity");
     }
 
     /** A length with more digits than this is beyond the limit in any case. */

@@ -30,7 +30,7 @@ record CylindersReader(CylinderReader one, Optional<Engine> engine) {
         for (Place item : sent) {
             CylinderSurvey survey = one.read(item);
             Place name = item.at("cylinder");
-            if (name.isGiven() && !survey.cylinder().isEmpty()) {
+            if (name.isText()) {
                 checkName(name, survey.cylinder(), first);
                 byName.putIfAbsent(survey.cylinder(), survey);
             }

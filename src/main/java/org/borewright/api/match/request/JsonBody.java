@@ -13,7 +13,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
@@ -48,14 +48,22 @@ final class JsonBody {
     /** The place at the top of a body. @throws ProblemException if it is not JSON */
     static Place read(byte[] body, Faults faults) {
         try (JsonParser parser = JSON.createParser(body)) {
-            return Place.top(new JsonBody(parser, faults).whole(), faults);
+            return Place.top(new JsonBody(parser, faults).read(), faults);
+        } catch (IOException notText) {
+            // All bytes are at hand: what fails is their decoding, and it may fail before there is a line or column.
+            throw new ProblemException(Problem.of(
+                    ProblemType.MALFORMED_JSON, "The bytes of the body are no text; JSON is sent in UTF-8."));
+        }
+    }
+
+    private JsonNode read() throws IOException {
+        try {
+            return whole();
         } catch (StreamConstraintsException tooMuch) {
             throw malformed(
-                    "The JSON is nested deeper or holds longer names than any request needs", tooMuch.getLocation());
+                    "The JSON is nested deeper or holds longer names than any request needs", parser.currentLocation());
         } catch (JsonProcessingException broken) {
             throw malformed("The JSON cannot be read", broken.getLocation());
-        } catch (IOException notText) {
-            throw new UncheckedIOException(notText);
         }
     }
 
@@ -110,7 +118,15 @@ final class JsonBody {
     private JsonNode number() throws IOException {
         boolean figure = !parser.isNaN() && parser.getTextLength() <= LONGEST_NUMBER;
         // What is no figure stays as its text, so that its reader refuses it as such.
-        return figure ? NODES.numberNode(parser.getDecimalValue()) : NODES.textNode(parser.getText());
+        return figure ? figure(parser.getText()) : NODES.textNode(parser.getText());
+    }
+
+    private static JsonNode figure(String typed) {
+        try {
+            return NODES.numberNode(new BigDecimal(typed));
+        } catch (NumberFormatException exponentBeyondAll) {
+            return NODES.textNode(typed);
+        }
     }
 
     private static ProblemException malformed(String what, JsonLocation where) {

@@ -1,0 +1,139 @@
+package org.borewright.api.guard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.borewright.api.match.request.SampleRequest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A request that uses every field, with a hostile value at each of its places in turn: the fault is told at that place. */
+@QuarkusTest
+class HostileFieldsTest {
+
+    private static final String MARK = "\"@\"";
+
+    @Test
+    void theRequestThatIsSpoiltBelowIsAnswered() throws IOException {
+        try (Wire wire = Wire.open()) {
+            assertThat(Refusal.status(wire.post("/api/match", whole().text()).answer()))
+                    .isEqualTo(200);
+        }
+    }
+
+    /** A misspelt field is answered with all there are, so that one added later is missed here. */
+    @Test
+    void theRequestThatIsSpoiltBelowUsesEveryField() throws IOException {
+        SortedMap<String, JsonNode> places = places();
+        List<String> used =
+                places.keySet().stream().map(HostileFieldsTest::ofAny).toList();
+        try (Wire wire = Wire.open()) {
+            for (Map.Entry<String, JsonNode> place : places.entrySet()) {
+                if (place.getValue().isObject()) {
+                    String body =
+                            whole().with(place.getKey() + "/nobody-knows", "1").text();
+                    String limit = Refusal.in(wire.post("/api/match", body).answer())
+                            .document()
+                            .at("/errors/0/limit")
+                            .textValue();
+                    assertThat(limit).startsWith("known here: ");
+                    assertThat(used)
+                            .containsAll(Stream.of(limit.substring("known here: ".length())
+                                            .split(", ", -1))
+                                    .map(known -> ofAny(place.getKey() + "/" + known))
+                                    .toList());
+                }
+            }
+        }
+    }
+
+    /** Of one cylinder as of another. */
+    private static String ofAny(String place) {
+        return place.replaceAll("^/cylinders/\\d", "/cylinders/0");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"nobody-knows\":1}",
+                "[[[]]]",
+                "[null]",
+                "[{\"a\":[{\"b\":[{}]}]}]",
+                "\"\"",
+                "\"\\u0000\"",
+                "\"\\ud800\"",
+                "\"\uD83D\uDCA5 \u202E\u0301 <script>'; --\"",
+                "NaN",
+                "-Infinity",
+                "+INF",
+                "-1e999",
+                "1e2147483647",
+                "1e2147483648",
+                "1e-99999999999999",
+                "0.0000000000000000000000000000000000001e-2147483647",
+                "999999999999999999999999999999999999999999999999999999999999",
+                "-9223372036854775809",
+            })
+    void aHostileValueIsRefusedAtItsPlace(String hostile) throws IOException {
+        try (Wire wire = Wire.open()) {
+            for (String place : places().keySet()) {
+                isRefusedAt(wire, place, hostile);
+            }
+        }
+    }
+
+    @Test
+    void yesIsNoAnswerButToYesOrNo() throws IOException {
+        try (Wire wire = Wire.open()) {
+            for (Map.Entry<String, JsonNode> place : places().entrySet()) {
+                if (!place.getValue().isBoolean()) {
+                    isRefusedAt(wire, place.getKey(), "true");
+                }
+            }
+        }
+    }
+
+    private static void isRefusedAt(Wire wire, String place, String hostile) throws IOException {
+        String body =
+                place.isEmpty() ? hostile : whole().with(place, MARK).text().replace(MARK, hostile);
+        Refusal refusal = Refusal.in(wire.post("/api/match", body).answer());
+        assertThat(refusal.status()).isEqualTo(422);
+        assertThat(refusal.pointers())
+                .as("%s at %s: %s", hostile, place, refusal.document())
+                .anyMatch(pointer -> pointer.startsWith(place));
+    }
+
+    /** Every place of the request with what stands there. */
+    private static SortedMap<String, JsonNode> places() throws IOException {
+        SortedMap<String, JsonNode> places = new TreeMap<>();
+        put("", new ObjectMapper().readTree(whole().text()), places);
+        return places;
+    }
+
+    private static void put(String place, JsonNode node, SortedMap<String, JsonNode> places) {
+        places.put(place, node);
+        node.properties().forEach(member -> put(place + "/" + member.getKey(), member.getValue(), places));
+        for (int i = 0; node.isArray() && i < node.size(); i++) {
+            put(place + "/" + i, node.get(i), places);
+        }
+    }
+
+    private static SampleRequest whole() {
+        return SampleRequest.inlineFour()
+                .with("/temperatureUnit", "\"C\"")
+                .with("/deckSkim", "0.05")
+                .with("/askedSize", "\"+0.75\"")
+                .with("/cylinders/1/sleevedBefore", "false")
+                .with("/cylinders/1/sleeveOutside", "83")
+                .with("/cylinders/1/leastWall", "3.5");
+    }
+}
