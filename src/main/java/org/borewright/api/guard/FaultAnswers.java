@@ -36,11 +36,10 @@ final class FaultAnswers {
     @ServerExceptionMapper
     RestResponse<ProblemDocument> unknownPath(NotFoundException found, UriInfo asked, Request request) {
         // Of two endpoints on one path the framework asks only the last for the method.
-        if (routes.leadSomewhere(path(asked))) {
+        if (routes.leadSomewhere(asked)) {
             return wrongMethod(asked, request);
         }
-        return answer(Problem.of(ProblemType.UNKNOWN_PATH, "There is nothing at " + path(asked) + "."), asked)
-                .build();
+        return answer(Problem.unknownPath(path(asked)), asked).build();
     }
 
     @ServerExceptionMapper
@@ -49,7 +48,7 @@ final class FaultAnswers {
     }
 
     private RestResponse<ProblemDocument> wrongMethod(UriInfo asked, Request request) {
-        String allowed = String.join(", ", routes.methods(path(asked)));
+        String allowed = String.join(", ", routes.methods(asked));
         String detail = String.format(Locale.ROOT, "%s answers %s, not %s.", path(asked), allowed, request.getMethod());
         return answer(Problem.of(ProblemType.WRONG_METHOD, detail), asked)
                 .header(HttpHeaders.ALLOW, allowed)

@@ -32,17 +32,15 @@ class LastResort {
     }
 
     private void unknownPath(RoutingContext asked) {
-        problems.answer(
-                asked,
-                Problem.of(
-                        ProblemType.UNKNOWN_PATH,
-                        "There is nothing at " + asked.request().path() + "."));
+        problems.answer(asked, Problem.unknownPath(asked.request().path()));
     }
 
     private void failed(RoutingContext asked) {
         int status = asked.statusCode();
         Throwable cause = asked.failure();
-        if (status >= 400 && status < 500) {
+        if (status == ProblemType.UNKNOWN_PATH.status()) {
+            unknownPath(asked);
+        } else if (status >= 400 && status < 500) {
             problems.answer(
                     asked,
                     new Problem(ProblemType.BAD_REQUEST, status, "The request cannot be understood.", List.of()));

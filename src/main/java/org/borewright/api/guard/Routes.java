@@ -9,17 +9,20 @@ import jakarta.inject.Singleton;
 import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.UriInfo;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Every path the service answers, as its endpoints declare them. */
@@ -47,12 +50,12 @@ public class Routes {
      */
     public record Route(String method, String path, SortedSet<String> parameters) {
 
-        private boolean leadsTo(String asked) {
-            String form = Arrays.stream(path.split("/", -1))
-                    .map(part -> part.startsWith("{") ? "[^/]+" : Pattern.quote(part))
-                    .reduce((before, part) -> before + "/" + part)
-                    .orElse("");
-            return asked.matches(form);
+        private boolean leadsTo(List<String> asked) {
+            List<String> parts = parts(Arrays.stream(path.split("/", -1)));
+            return asked.size() == parts.size()
+                    && IntStream.range(0, parts.size())
+                            .allMatch(i ->
+                                    parts.get(i).startsWith("{") || parts.get(i).equals(asked.get(i)));
         }
     }
 
@@ -61,20 +64,32 @@ public class Routes {
         return all;
     }
 
-    /** Whether a path answers any method. */
-    boolean leadSomewhere(String path) {
-        return all.stream().anyMatch(route -> route.leadsTo(path));
+    /** Whether the path asked for answers any method. */
+    boolean leadSomewhere(UriInfo asked) {
+        List<String> parts = parts(asked);
+        return all.stream().anyMatch(route -> route.leadsTo(parts));
     }
 
-    /** The methods a path answers, sorted. */
-    Set<String> methods(String path) {
+    /** The methods the path asked for answers, sorted. */
+    Set<String> methods(UriInfo asked) {
+        List<String> parts = parts(asked);
         Set<String> methods = new TreeSet<>();
-        all.stream().filter(route -> route.leadsTo(path)).map(Route::method).forEach(methods::add);
+        all.stream().filter(route -> route.leadsTo(parts)).map(Route::method).forEach(methods::add);
         if (methods.contains(HttpMethod.GET)) {
             methods.add(HttpMethod.HEAD);
         }
         methods.add(HttpMethod.OPTIONS);
         return methods;
+    }
+
+    /** Read as the framework reads them when it looks for an endpoint: unescaped, a stroke more or less not counted. */
+    private static List<String> parts(UriInfo asked) {
+        return parts(Arrays.stream(asked.getRequestUri().getRawPath().split("/", -1))
+                .map(part -> URLDecoder.decode(part.replace("+", "%2B"), StandardCharsets.UTF_8)));
+    }
+
+    private static List<String> parts(Stream<String> parts) {
+        return parts.filter(part -> !part.isEmpty()).toList();
     }
 
     private static Optional<Route> route(Class<?> type, Method method) {

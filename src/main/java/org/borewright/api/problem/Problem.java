@@ -22,6 +22,11 @@ public record Problem(ProblemType type, int status, String detail, List<Fault> f
         return new Problem(type, type.status(), detail, List.of());
     }
 
+    /** The problem of a path that leads nowhere. */
+    public static Problem unknownPath(String path) {
+        return of(ProblemType.UNKNOWN_PATH, "There is nothing at " + path + ".");
+    }
+
     /** A problem that one fault explains. */
     public static Problem of(Fault fault) {
         return new Problem(fault.type(), fault.type().status(), fault.reason(), List.of(fault));

@@ -56,6 +56,13 @@ class EveryAnswerTest {
             delimiter = '|',
             value = {
                 "DELETE | /api/engines | GET, HEAD, OPTIONS",
+                "DELETE | /api/engines/ | GET, HEAD, OPTIONS",
+                "DELETE | /api/%65ngines/OSTRAVEL%2D4 | GET, HEAD, OPTIONS",
+                "DELETE | /api//engines | GET, HEAD, OPTIONS",
+                "DELETE | /api/engines;a=b | GET, HEAD, OPTIONS",
+                "POST | /api/engines/OSTRAVEL-4/sizes/+0.50/offers/ | GET, HEAD, OPTIONS",
+                "POST | /api/engines/a%2Fb/sizes/%2B0.50/fit | GET, HEAD, OPTIONS",
+                "HEAD | /api/match | OPTIONS, POST",
                 "GET | /api/match | OPTIONS, POST",
                 "PUT | /api/parts/NH-OS4-050 | GET, HEAD, OPTIONS",
                 "PATCH | /api/engines/OSTRAVEL-4/sizes/+0.50/fit | GET, HEAD, OPTIONS",
@@ -65,7 +72,13 @@ class EveryAnswerTest {
         Response answer = given().urlEncodingEnabled(false).request(method, path);
         assertThat(answer.statusCode()).isEqualTo(405);
         assertThat(answer.header("Allow")).isEqualTo(allowed);
-        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/wrong-method");
+        if (!method.equals("HEAD")) {
+            assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/wrong-method");
+        }
+        Response asked = given().urlEncodingEnabled(false).options(path);
+        assertThat(asked.statusCode()).isEqualTo(200);
+        assertThat(asked.header("Allow")).isEqualTo(allowed);
+        assertThat(asked.asString()).isEmpty();
     }
 
     @ParameterizedTest
@@ -186,6 +199,17 @@ class EveryAnswerTest {
             return !new URI(path).getRawPath().isEmpty();
         } catch (URISyntaxException wrong) {
             return false;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"GET api/engines", "OPTIONS *", "GET /nowhere", "GET /api/nowhere", "GET /problems/none"})
+    void whatLeadsNowhereIsToldSo(String request) throws IOException {
+        try (Wire wire = Wire.open()) {
+            Refusal refusal =
+                    Refusal.in(wire.send(request + " HTTP/1.1\nHost: shop\n\n").answer());
+            assertThat(refusal.status()).isEqualTo(404);
+            assertThat(refusal.kind()).isEqualTo("unknown-path");
         }
     }
 
