@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /** A bare connection to the service, for what no HTTP client would send. */
-final class Wire implements AutoCloseable {
+public final class Wire implements AutoCloseable {
 
     private static final int PATIENCE_MILLISECONDS = 10_000;
 
@@ -24,7 +24,7 @@ final class Wire implements AutoCloseable {
         out = socket.getOutputStream();
     }
 
-    static Wire open() throws IOException {
+    public static Wire open() throws IOException {
         Socket socket = new Socket(InetAddress.getLoopbackAddress(), RestAssured.port);
         socket.setSoTimeout(PATIENCE_MILLISECONDS);
         // Head and body go out one by one; the second would wait for the first to be acknowledged.
@@ -33,7 +33,7 @@ final class Wire implements AutoCloseable {
     }
 
     /** Sends text as it stands, each line ended as HTTP wants it. */
-    Wire send(String text) throws IOException {
+    public Wire send(String text) throws IOException {
         out.write(text.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8));
         out.flush();
         return this;
@@ -71,7 +71,7 @@ final class Wire implements AutoCloseable {
     }
 
     /** The next answer, head and body. */
-    String answer() throws IOException {
+    public String answer() throws IOException {
         StringBuilder head = new StringBuilder();
         while (head.indexOf("\r\n\r\n") < 0) {
             int next = in.read();

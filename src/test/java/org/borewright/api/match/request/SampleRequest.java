@@ -32,6 +32,11 @@ public final class SampleRequest {
         }
     }
 
+    /** Any other request. */
+    public static SampleRequest of(JsonNode request) {
+        return new SampleRequest(request.deepCopy());
+    }
+
     /** The same request with something else at a place, or nothing where the text is {@code nothing}. */
     public SampleRequest with(String pointer, String json) {
         JsonPointer place = JsonPointer.compile(pointer);

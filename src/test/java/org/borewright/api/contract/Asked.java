@@ -1,0 +1,86 @@
+package org.borewright.api.contract;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.borewright.api.guard.Wire;
+import org.borewright.api.match.request.SampleRequest;
+
+/**
+ * A request as it goes over the wire, for no client may put right what the contract says of it.
+ *
+ * @param method of HTTP
+ * @param target path and query, escaped
+ * @param headers by name, in any case
+ * @param body nothing where it is empty
+ */
+record Asked(String method, String target, Map<String, String> headers, String body) {
+
+    private static final List<String> METHODS = List.of("get", "post", "delete");
+
+    static Asked get(String target) {
+        return new Asked("GET", target, Map.of("Host", "shop"), "");
+    }
+
+    static Asked match(String body) {
+        return new Asked("POST", "/api/match", Map.of("Host", "shop", "Content-Type", "application/json"), body);
+    }
+
+    /**
+     * What an example says was asked: a method with its path, and where there is a body either its {@code text} or an {@code example}
+     * of the contract, with something put {@code instead} of what stands at a JSON Pointer, and {@code paddedTo} so many bytes; a
+     * header that is null is left out.
+     */
+    static Asked of(JsonNode said, Contract contract) {
+        String method = METHODS.stream().filter(said::has).findFirst().orElseThrow();
+        Map<String, String> headers = new LinkedHashMap<>();
+        headers.put("Host", "shop");
+        String body = body(said, contract);
+        if (!body.isEmpty()) {
+            headers.put("Content-Type", "application/json");
+        }
+        Contract.named(said.path("headers")).forEach((name, value) -> headers.put(name, value.asText("")));
+        headers.values().removeIf(String::isEmpty);
+        return new Asked(method.toUpperCase(Locale.ROOT), said.get(method).textValue(), headers, body);
+    }
+
+    private static String body(JsonNode said, Contract contract) {
+        if (!said.has("example")) {
+            return said.path("text").asText("");
+        }
+        JsonNode example =
+                contract.at("/components/examples/" + said.get("example").textValue() + "/value");
+        SampleRequest request = SampleRequest.of(example);
+        Contract.named(said.path("instead")).forEach((pointer, value) -> request.with(pointer, value.toString()));
+        String text = request.text();
+        return text + " ".repeat(Math.max(0, said.path("paddedTo").asInt() - text.length()));
+    }
+
+    /** The same with another header. */
+    Asked with(String name, String value) {
+        Map<String, String> more = new LinkedHashMap<>(headers);
+        more.put(name, value);
+        return new Asked(method, target, more, body);
+    }
+
+    Answer answer() {
+        StringBuilder head = new StringBuilder(method + " " + target + " HTTP/1.1\n");
+        headers.forEach(
+                (name, value) -> head.append(name).append(": ").append(value).append('\n'));
+        if (!body.isEmpty()) {
+            head.append("Content-Length: ")
+                    .append(body.getBytes(StandardCharsets.UTF_8).length)
+                    .append('\n');
+        }
+        try (Wire wire = Wire.open()) {
+            return Answer.read(wire.send(head + "\n" + body).answer());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

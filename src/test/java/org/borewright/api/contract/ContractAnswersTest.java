@@ -1,0 +1,129 @@
+package org.borewright.api.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.Schema;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.borewright.catalog.store.Shelves;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Real answers are as the schemas of the contract say: matches of every kind, and every look-up that the demo catalogue allows. */
+@QuarkusTest
+class ContractAnswersTest {
+
+    private static final Contract CONTRACT = Contract.read();
+
+    /** Each real answer is asked for once; what it is answered does not change while the tests run. */
+    private static final Map<Sample, JsonNode> ANSWERS = new LinkedHashMap<>();
+
+    /** With a kit there is always something that can be had, a gasket kit if nothing else: no demo engine shows a kit without a price. */
+    private static final List<String> NOT_SHOWN_ABSENT =
+            List.of("Bill.total is not required, and all have it", "KitInShort.price is not required, and all have it");
+
+    @Inject
+    Shelves shelves;
+
+    @Test
+    void every_answer_is_as_its_schema_says() {
+        assertThat(faults(CONTRACT, answers())).isEmpty();
+    }
+
+    @Test
+    void every_request_is_as_its_schema_says() {
+        Schema schema = CONTRACT.judge(Contract.schema("MatchRequest"));
+
+        assertThat(Sample.requests())
+                .allSatisfy(
+                        (name, request) -> assertThat(schema.validate(request)).isEmpty());
+    }
+
+    @Test
+    void every_member_that_may_be_there_is_there_in_some_body() {
+        assertThat(members(CONTRACT).neverMet()).isEmpty();
+    }
+
+    @Test
+    void every_member_that_may_be_absent_is_absent_in_some_answer() {
+        Members members = new Members(CONTRACT);
+        answers().forEach((sample, answer) -> members.note(Contract.schema(sample.schema()), answer));
+
+        assertThat(members.neverAbsent()).containsExactlyInAnyOrderElementsOf(NOT_SHOWN_ABSENT);
+    }
+
+    /** The schemas are exact, so that whatever is changed in one of them is found by an answer. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/components/schemas/Hole/properties/wear | nothing | 'wear'",
+                "/components/schemas/Figures/properties/conformance | nothing | 'conformance'",
+                "/components/schemas/BillLine/properties/packed | nothing | 'packed'",
+                "/components/schemas/Length/properties/nm/type | \"string\" | string",
+                "/components/schemas/SignedLength/properties/nm/minimum | 0 | minimum value of 0",
+                "/components/schemas/Verdict/enum | [\"serves\", \"wait\"] | does not have a value in the enumeration",
+                "/components/schemas/SizeRow/required | [\"size\", \"finish\"] | 'finish'",
+                "/components/schemas/Availability/pattern | \"^sold$\" | does not match",
+                "/components/schemas/MatchAnswer/properties/date/format | \"time\" | time",
+                "/components/schemas/Torque/properties/N·m | nothing | 'N·m'",
+            })
+    void a_schema_that_says_otherwise_is_found(String place, String planted, String words) {
+        assertThat(faults(CONTRACT.with(place, planted), answers()))
+                .anySatisfy(fault -> assertThat(fault).contains(words));
+    }
+
+    @Test
+    void a_member_that_no_body_has_is_found() {
+        assertThat(members(CONTRACT.with("/components/schemas/Hole/properties/colour", "{\"type\": \"string\"}"))
+                        .neverMet())
+                .containsExactly("Hole.colour is named, and nothing has it");
+    }
+
+    @Test
+    void a_member_that_every_answer_has_and_none_need_have_is_found() {
+        assertThat(members(CONTRACT.with("/components/schemas/RingGap/required", "[\"gap\"]"))
+                        .neverAbsent())
+                .contains("RingGap.groove is not required, and all have it");
+    }
+
+    /** All that real requests and answers, and the refusals of the contract, show of a contract. */
+    private Members members(Contract contract) {
+        Members members = new Members(contract);
+        answers().forEach((sample, answer) -> members.note(Contract.schema(sample.schema()), answer));
+        Sample.requests().values().forEach(request -> members.note(Contract.schema("MatchRequest"), request));
+        contract.document().at("/components/examples").forEach(example -> {
+            if (example.at("/value/detail").isTextual()) {
+                members.note(Contract.schema("Problem"), example.get("value"));
+            }
+        });
+        return members;
+    }
+
+    private Map<Sample, JsonNode> answers() {
+        if (ANSWERS.isEmpty()) {
+            Sample.of(shelves.catalogue()).forEach(sample -> {
+                Answer answer = sample.asked().answer();
+                assertThat(answer.status()).as(sample.name()).isEqualTo(200);
+                ANSWERS.put(sample, answer.json());
+            });
+        }
+        return ANSWERS;
+    }
+
+    private static List<String> faults(Contract contract, Map<Sample, JsonNode> answers) {
+        Map<String, Schema> schemas = new LinkedHashMap<>();
+        List<String> faults = new ArrayList<>();
+        answers.forEach((sample, answer) -> schemas.computeIfAbsent(
+                        sample.schema(), name -> contract.judge(Contract.schema(sample.schema())))
+                .validate(answer)
+                .forEach(error -> faults.add(sample.name() + ": " + error)));
+        return faults;
+    }
+}
