@@ -61,6 +61,11 @@ record Asked(String method, String target, Map<String, String> headers, String b
         return text + " ".repeat(Math.max(0, said.path("paddedTo").asInt() - text.length()));
     }
 
+    /** The target without its query. */
+    String path() {
+        return target.split("\\?", 2)[0];
+    }
+
     /** The same with another header. */
     Asked with(String name, String value) {
         Map<String, String> more = new LinkedHashMap<>(headers);

@@ -20,8 +20,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The contract as a document whose references are followed. Figures stay as they are written, so that 0.250 differs from 0.25. */
 record Contract(JsonNode document) {
@@ -76,6 +78,22 @@ record Contract(JsonNode document) {
     /** The schemas that bear a name. */
     Map<String, JsonNode> schemas() {
         return named(document.at("/components/schemas"));
+    }
+
+    /** The examples that bear a name. */
+    Map<String, JsonNode> examples() {
+        return named(document.at("/components/examples"));
+    }
+
+    /** The names of the examples given of a body, of a request or of an answer. */
+    static Set<String> examplesOf(JsonNode body) {
+        Set<String> names = new LinkedHashSet<>();
+        body.path("content")
+                .forEach(media -> media.path("examples").forEach(example -> {
+                    String place = example.get("$ref").textValue();
+                    names.add(place.substring(place.lastIndexOf('/') + 1));
+                }));
+        return names;
     }
 
     /** What refers to the schema of a name. */

@@ -1,11 +1,15 @@
 package org.borewright.api.contract;
 
+import static java.util.stream.Collectors.joining;
+
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** One operation of the contract. */
 record Operation(Contract contract, String method, String path, JsonNode node) {
@@ -33,6 +37,27 @@ record Operation(Contract contract, String method, String path, JsonNode node) {
                 new TreeSet<>(Contract.named(node.get("responses")).keySet());
         statuses.remove("default");
         return statuses;
+    }
+
+    /** Whether a request is one of its. */
+    boolean answers(Asked asked) {
+        String form = Arrays.stream(path.split("/", -1))
+                .map(part -> part.startsWith("{") ? "[^/]+" : Pattern.quote(part))
+                .collect(joining("/"));
+        return method.equalsIgnoreCase(asked.method()) && asked.path().matches(form);
+    }
+
+    /** Its answers that are JSON, by status. */
+    Map<String, JsonNode> bodies() {
+        Map<String, JsonNode> bodies = new LinkedHashMap<>();
+        Contract.named(node.get("responses")).forEach((status, listed) -> {
+            JsonNode response = contract.resolved(listed);
+            if (response.path("content").fieldNames().hasNext()
+                    && response.get("content").fieldNames().next().endsWith("json")) {
+                bodies.put(status, response);
+            }
+        });
+        return bodies;
     }
 
     /** What it says of a status. */

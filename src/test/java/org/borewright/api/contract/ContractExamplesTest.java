@@ -1,0 +1,167 @@
+package org.borewright.api.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.borewright.api.problem.ProblemType;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The examples of the contract are real: what each says was asked is asked again, and answered as it says. */
+@QuarkusTest
+class ContractExamplesTest {
+
+    private static final Contract CONTRACT = Contract.read();
+
+    /** Nothing a caller can send provokes it, and its id is another each time. */
+    private static final String NOT_TO_BE_PROVOKED = "UnexpectedFault";
+
+    static Stream<String> answered() {
+        return CONTRACT.examples().keySet().stream()
+                .filter(name -> CONTRACT.examples().get(name).has("x-request"));
+    }
+
+    static Stream<String> requests() {
+        return Contract.examplesOf(CONTRACT.at("/paths/~1api~1match/post/requestBody")).stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("answered")
+    void an_example_is_answered_as_it_says(String name) {
+        assertThat(differences(CONTRACT, name)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void the_request_of_an_example_holds_together(String name) {
+        JsonNode request = CONTRACT.at("/components/examples/" + name + "/value");
+
+        assertThat(CONTRACT.judge(Contract.schema("MatchRequest")).validate(request))
+                .isEmpty();
+        assertThat(Asked.match(request.toString()).answer().status()).isEqualTo(200);
+    }
+
+    @Test
+    void every_example_has_the_schema_of_the_answer_it_is_given_for() {
+        assertThat(faults(CONTRACT)).isEmpty();
+    }
+
+    @Test
+    void every_answer_has_an_example_and_every_example_its_place() {
+        Set<String> shown = new HashSet<>(requests().toList());
+        for (Operation operation : CONTRACT.operations()) {
+            operation.bodies().forEach((status, body) -> {
+                Set<String> examples = Contract.examplesOf(body);
+                assertThat(examples).as("%s, %s", operation.name(), status).isNotEmpty();
+                shown.addAll(examples);
+            });
+        }
+        assertThat(Differences.between("examples", CONTRACT.examples().keySet(), shown))
+                .isEmpty();
+    }
+
+    @Test
+    void every_kind_of_refusal_has_an_example() {
+        List<String> shown = CONTRACT.examples().values().stream()
+                .filter(example -> example.at("/value/detail").isTextual())
+                .map(example -> example.at("/value/type").textValue())
+                .toList();
+
+        assertThat(Differences.between(
+                        "kinds of refusal",
+                        shown,
+                        Arrays.stream(ProblemType.values())
+                                .map(ProblemType::path)
+                                .toList()))
+                .isEmpty();
+    }
+
+    @Test
+    void what_nobody_can_provoke_is_as_the_list_of_problems_says() {
+        JsonNode example = CONTRACT.at("/components/examples/" + NOT_TO_BE_PROVOKED + "/value");
+
+        assertThat(example.get("title").textValue()).isEqualTo(ProblemType.UNEXPECTED_FAULT.title());
+        assertThat(example.get("status").intValue()).isEqualTo(ProblemType.UNEXPECTED_FAULT.status());
+        assertThat(answered())
+                .doesNotContain(NOT_TO_BE_PROVOKED)
+                .hasSize(CONTRACT.examples().size() - 1 - (int) requests().count());
+    }
+
+    @ParameterizedTest(name = "{1} {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Offers | value/size | \"+0.75\" | /size: the contract says \"+0.75\", the service says \"+0.50\"",
+                "Offers | value/offers | [] | /offers: the contract says [], the service says [{",
+                "Offers | value/colour | 1 | : colour is in the contract alone",
+                "Offers | value/engine | nothing | : engine is in the service alone",
+                "Offers | value/revision | nothing | : revision is in the service alone",
+                "Worn | value/cylinders | [{\"cylinder\": \"1\", \"diameter\": 53.721}] | the service says 53.721",
+                "Fit | value/oversize | {\"value\": 0.5, \"nm\": 500000} | the contract says 0.5, the service says 0.500",
+                "BadDate | value/status | 400 | /status: the contract says 400, the service says 422",
+                "BadDate | x-request/instead | {\"/date\": \"2026-02-31\"} | the service says \"2026-02-31\"",
+                "UnknownPart | x-request | {\"get\": \"/api/engines/NHH\"} | no place of the contract shows it as 404 of GET /api/engines/NHH",
+            })
+    void an_example_that_says_otherwise_is_found(String name, String place, String planted, String words) {
+        Contract contract = CONTRACT.with("/components/examples/" + name + "/" + place, planted);
+        String answered = name.equals("Worn") ? "WornAnswered" : name;
+
+        assertThat(differences(contract, answered))
+                .anySatisfy(difference -> assertThat(difference).contains(words));
+    }
+
+    @Test
+    void an_example_of_another_schema_is_found() {
+        Contract contract = CONTRACT.with("/components/examples/Offers/value/colour", "\"red\"");
+
+        assertThat(faults(contract))
+                .hasSize(1)
+                .allSatisfy(fault -> assertThat(fault).contains("Offers", "'colour'"));
+    }
+
+    private static List<String> differences(Contract contract, String name) {
+        JsonNode example = contract.examples().get(name);
+        Asked asked = Asked.of(example.get("x-request"), contract);
+        Answer answer = asked.answer();
+        List<String> found = new ArrayList<>(Differences.between(example.get("value"), answer.json()));
+        if (!isShown(contract, name, asked, answer.status())) {
+            found.add("no place of the contract shows it as %s of %s %s"
+                    .formatted(answer.status(), asked.method(), asked.target()));
+        }
+        return found;
+    }
+
+    /** What is asked of no operation is shown where all others have it: with any other refusal. */
+    private static boolean isShown(Contract contract, String name, Asked asked, int status) {
+        return contract.operations().stream()
+                .filter(operation -> operation.answers(asked))
+                .findFirst()
+                .map(operation -> Contract.examplesOf(operation.response(status)))
+                .orElseGet(() -> Contract.examplesOf(contract.at("/components/responses/OtherRefusal")))
+                .contains(name);
+    }
+
+    private static List<String> faults(Contract contract) {
+        List<String> faults = new ArrayList<>();
+        for (Operation operation : contract.operations()) {
+            operation.bodies().values().forEach(body -> {
+                var schema =
+                        contract.judge(body.at("/content").iterator().next().get("schema"));
+                Contract.examplesOf(body)
+                        .forEach(name -> schema.validate(
+                                        contract.examples().get(name).get("value"))
+                                .forEach(error -> faults.add(name + ": " + error)));
+            });
+        }
+        return faults;
+    }
+}
