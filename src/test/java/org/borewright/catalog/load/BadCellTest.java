@@ -28,7 +28,7 @@ class BadCellTest {
     @CsvFileSource(resources = "/catalog/load/what-lines-owe.csv", delimiter = '|', numLinesToSkip = 1)
     void whatAnotherLineReliesOnIsToldThere(ArgumentsAccessor row) {
         Delivery delivery = Folder.in(folder)
-                .cell(row.getString(0), row.getInteger(1), row.getString(2), row.getString(3))
+                .spoilt(row.getString(0), row.getString(1), row.getString(2), row.getString(3))
                 .delivery();
 
         assertThat(delivery.bad())

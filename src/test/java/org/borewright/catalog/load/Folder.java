@@ -37,6 +37,25 @@ public record Folder(Path path) {
         });
     }
 
+    /**
+     * Spoils a line as a table of cases says it.
+     *
+     * @param line its number, or {@code new} to add one
+     * @param columns separated by semicolons; empty for a new line
+     * @param values for them, separated by semicolons; a new line is given whole
+     */
+    public Folder spoilt(String file, String line, String columns, String values) {
+        if ("new".equals(line)) {
+            return with(file, values);
+        }
+        String[] names = columns.split(";", -1);
+        String[] cells = values.split(";", -1);
+        for (int i = 0; i < names.length; i++) {
+            cell(file, Integer.parseInt(line), names[i], cells[i]);
+        }
+        return this;
+    }
+
     /** Writes a whole line. */
     public Folder line(String file, int line, String text) {
         return lines(file, lines -> {

@@ -1,5 +1,7 @@
 package org.borewright.catalog.load.rule;
 
+import static java.util.Comparator.comparingInt;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,7 @@ final class EngineRules {
             if (examination.isWhole(CylinderRow.class, "engine", engine.engine)) {
                 rules.layout(engine);
                 rules.bridge(engine);
+                rules.pitch(engine);
             }
             if (examination.isWhole(SizeRow.class, "engine", engine.engine)) {
                 rules.standard(engine);
@@ -37,10 +40,7 @@ final class EngineRules {
     private void layout(EngineRow engine) {
         int named = cylinders.getOrDefault(engine.engine, List.of()).size();
         if (named != engine.layout.cylinders()) {
-            examination.bad(
-                    engine,
-                    "layout",
-                    "has %s cylinders, cylinders.csv names %s".formatted(engine.layout.cylinders(), named));
+            examination.bad(engine, "layout", Duty.HOLES, engine.layout.cylinders(), named);
         }
     }
 
@@ -48,8 +48,15 @@ final class EngineRules {
         boolean shareMetal =
                 cylinders.getOrDefault(engine.engine, List.of()).stream().anyMatch(hole -> hole.pitchToNext != null);
         if (shareMetal && engine.bridgeLeast == null) {
-            examination.bad(engine, "bridge_least_mm", "is empty, and cylinders.csv gives a pitch");
+            examination.bad(engine, "bridge_least_mm", Duty.BRIDGE);
         }
+    }
+
+    private void pitch(EngineRow engine) {
+        cylinders.getOrDefault(engine.engine, List.of()).stream()
+                .max(comparingInt(hole -> hole.order))
+                .filter(last -> last.pitchToNext != null)
+                .ifPresent(last -> examination.bad(last, "pitch_to_next_mm", Duty.PITCH, last.cylinder));
     }
 
     private void standard(EngineRow engine) {
@@ -57,11 +64,11 @@ final class EngineRules {
         for (SizeRow size : sizes.getOrDefault(engine.engine, List.of())) {
             SizeRow before = byOversize.putIfAbsent(size.oversize, size);
             if (before != null) {
-                examination.bad(size, "oversize_mm", "is the oversize of %s already".formatted(before.size));
+                examination.bad(size, "oversize_mm", Duty.OVERSIZE, before.size);
             }
         }
         if (!byOversize.containsKey(Length.ZERO)) {
-            examination.bad(engine, "engine", "sizes.csv has no size with an oversize of 0 for it");
+            examination.bad(engine, "engine", Duty.STANDARD);
         }
     }
 }

@@ -21,10 +21,10 @@ import org.borewright.catalog.store.row.CatalogRow;
 public record Examination(
         Sheets sheets, CatalogRows rows, Map<Class<? extends CatalogRow>, String> files, Complaints complaints) {
 
-    /** Complains of a cell in the line of a row. */
-    void bad(CatalogRow row, String column, String reason) {
+    /** Complains of a cell in the line of a row; {@code owed} goes into the words of the duty. */
+    void bad(CatalogRow row, String column, Duty duty, Object... owed) {
         Sheet sheet = sheet(row.getClass());
-        complaints.cell(sheet, sheet.line(row.line), column, reason);
+        complaints.cell(sheet, sheet.line(row.line), column, duty.reason(owed));
     }
 
     <R extends CatalogRow> List<R> rows(Class<R> kind) {

@@ -56,27 +56,19 @@ public final class NumberRules {
             if (before != null
                     && !line.torn()
                     && !(naming.again() && before.file().equals(naming.file()))) {
-                complaints.cell(
-                        sheet,
-                        line,
-                        naming.column(),
-                        "is the number of %s line %s already".formatted(before.file(), before.line()));
+                complaints.cell(sheet, line, naming.column(), Duty.ONE_THING.reason(before.file(), before.line()));
             }
         }
     }
 
     private void references() {
         Predicate<String> box = number -> BOXES.equals(fileOf(number));
-        known(BOXES, "part", box.negate().and(origins::containsKey), "no file of parts has this number");
-        known("prices.csv", "number", origins::containsKey, "is neither a part nor a box");
+        known(BOXES, "part", box.negate().and(origins::containsKey), Duty.PART_OF_A_BOX);
+        known("prices.csv", "number", origins::containsKey, Duty.PRICED_THING);
         Predicate<String> withdrawn = number -> sheets.of("withdrawn.csv")
                 .find(List.of("number"), List.of(number))
                 .isPresent();
-        known(
-                "withdrawn.csv",
-                "replaced_by",
-                withdrawn.or(origins::containsKey),
-                "is neither a part nor a box, nor withdrawn itself");
+        known("withdrawn.csv", "replaced_by", withdrawn.or(origins::containsKey), Duty.REPLACEMENT);
     }
 
     private String fileOf(String number) {
@@ -84,10 +76,10 @@ public final class NumberRules {
         return origin == null ? "" : origin.file();
     }
 
-    private void known(String file, String column, Predicate<String> isKnown, String reason) {
+    private void known(String file, String column, Predicate<String> isKnown, Duty duty) {
         Sheet sheet = sheets.of(file);
         sheet.lines().stream()
                 .filter(line -> !line.cell(column).isEmpty() && !isKnown.test(line.cell(column)))
-                .forEach(line -> complaints.cell(sheet, line, column, reason));
+                .forEach(line -> complaints.cell(sheet, line, column, duty.reason()));
     }
 }

@@ -50,35 +50,33 @@ final class PistonRules {
             ClearanceWindow window =
                     new ClearanceWindow(design.clearanceLeast, design.clearanceTarget, design.clearanceGreatest);
             if (design.clearanceWear != null && design.clearanceWear.isLessThan(window.greatest())) {
-                examination.bad(design, "clearance_wear_mm", "is less than the greatest clearance of a finished hole");
+                examination.bad(design, "clearance_wear_mm", Duty.WEAR_LIMIT);
             }
         } catch (IllegalArgumentException falling) {
-            examination.bad(design, "clearance_target_mm", String.valueOf(falling.getMessage()));
+            examination.bad(design, "clearance_target_mm", Duty.CLEARANCES, String.valueOf(falling.getMessage()));
         }
     }
 
     private void clips(PistonDesignRow design) {
         Optional.ofNullable(engines.get(design.engine))
                 .filter(engine -> !engine.pinPressed && design.clipSpan == null)
-                .ifPresent(engine -> examination.bad(
-                        design, "clip_span_least_mm", "is empty, and the pin of the engine is not pressed in the rod"));
+                .ifPresent(engine -> examination.bad(design, "clip_span_least_mm", Duty.CLIP_GROOVES));
     }
 
     private void seatOf(ClipRow clip) {
         Optional.ofNullable(designs.get(clip.design))
                 .filter(design -> design.clipSpan == null)
-                .ifPresent(design -> examination.bad(clip, "design", "has no clip grooves in piston_designs.csv"));
+                .ifPresent(design -> examination.bad(clip, "design", Duty.CLIP_SEAT));
     }
 
     private void piston(PistonRow piston) {
         Optional<SizeRow> size = size(piston, piston.design, piston.size);
         if (piston.grade != null && size.isPresent() && !size.get().oversize.equals(Length.ZERO)) {
-            examination.bad(piston, "grade", "a grade is for standard, and not for " + piston.size);
+            examination.bad(piston, "grade", Duty.GRADE, piston.size);
         }
         engineOf(piston.design)
                 .filter(engine -> piston.hand != Hand.ANY && !hasHole(engine, piston.hand))
-                .ifPresent(engine ->
-                        examination.bad(piston, "hand", "no hole of %s is %s".formatted(engine, piston.hand.label())));
+                .ifPresent(engine -> examination.bad(piston, "hand", Duty.HAND, engine, piston.hand.label()));
     }
 
     private boolean hasHole(String engine, Hand hand) {
@@ -96,10 +94,9 @@ final class PistonRules {
             examination.bad(
                     row,
                     "size",
-                    "is no size of %s; sizes.csv has %s"
-                            .formatted(
-                                    engine.get(),
-                                    made.stream().map(there -> there.size).collect(joining(", "))));
+                    Duty.SIZE,
+                    engine.get(),
+                    made.stream().map(there -> there.size).collect(joining(", ")));
         }
         return size;
     }

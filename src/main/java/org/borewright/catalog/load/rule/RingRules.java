@@ -37,7 +37,7 @@ final class RingRules {
 
     private void grooves(PistonDesignRow design) {
         if (!grooves.containsKey(design.design)) {
-            examination.bad(design, "design", "grooves.csv has no groove for it");
+            examination.bad(design, "design", Duty.GROOVES);
         }
     }
 
@@ -47,12 +47,10 @@ final class RingRules {
                 rings.getOrDefault(set.ringSet, List.of()).stream().collect(toMap(ring -> ring.groove, identity()));
         cut.stream()
                 .filter(groove -> !made.containsKey(groove.groove))
-                .forEach(groove -> examination.bad(
-                        set, "ring_set", "rings.csv has no ring for the %s groove".formatted(groove.groove)));
+                .forEach(groove -> examination.bad(set, "ring_set", Duty.RING_FOR_A_GROOVE, groove.groove));
         String names = cut.stream().map(groove -> groove.groove).collect(joining(", "));
         made.values().stream()
                 .filter(ring -> cut.stream().noneMatch(groove -> groove.groove.equals(ring.groove)))
-                .forEach(ring -> examination.bad(
-                        ring, "groove", "is no groove of %s; grooves.csv has %s".formatted(set.design, names)));
+                .forEach(ring -> examination.bad(ring, "groove", Duty.GROOVE_FOR_A_RING, set.design, names));
     }
 }

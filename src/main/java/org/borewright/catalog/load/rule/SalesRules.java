@@ -35,12 +35,9 @@ final class SalesRules {
         BoxRow first = box.get(0);
         for (BoxRow row : box.subList(1, box.size())) {
             if (row.packed != first.packed) {
-                examination.bad(
-                        row,
-                        "packed",
-                        "the box is packed as %s on line %s".formatted(first.packed.label(), first.line));
+                examination.bad(row, "packed", Duty.PACKED, first.packed.label(), first.line);
             } else if (row.packed == Box.Kind.PACK) {
-                examination.bad(row, "part", "a pack holds several of one part, and %s is in it".formatted(first.part));
+                examination.bad(row, "part", Duty.PACK, first.part);
             }
         }
     }
@@ -56,7 +53,7 @@ final class SalesRules {
                 boolean again = chain.contains(number);
                 chain.add(number);
                 if (number.equals(row.number)) {
-                    examination.bad(row, "replaced_by", "leads back to itself: " + String.join(", ", chain));
+                    examination.bad(row, "replaced_by", Duty.NO_CIRCLE, String.join(", ", chain));
                 }
                 if (again) {
                     break;
@@ -73,10 +70,7 @@ final class SalesRules {
         prices.stream()
                 .filter(priced -> !priced.currency().equals(prices.get(0).currency()))
                 .forEach(priced -> examination.bad(
-                        priced.row(),
-                        "currency",
-                        "the catalogue has one currency, and began with "
-                                + prices.get(0).currency()));
+                        priced.row(), "currency", Duty.CURRENCY, prices.get(0).currency()));
     }
 
     private record Priced(CatalogRow row, Money price) {

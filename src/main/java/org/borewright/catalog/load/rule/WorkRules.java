@@ -44,7 +44,7 @@ final class WorkRules {
         try {
             new MetricThread(fastener.thread, fastener.pitch).stressArea();
         } catch (IllegalArgumentException unlike) {
-            examination.bad(fastener, "pitch_mm", String.valueOf(unlike.getMessage()));
+            examination.bad(fastener, "pitch_mm", Duty.THREAD, String.valueOf(unlike.getMessage()));
         }
     }
 
@@ -53,12 +53,11 @@ final class WorkRules {
                 .filter(stage -> stage.fastener.equals(fastener.fastener))
                 .toList();
         if (own.isEmpty()) {
-            examination.bad(fastener, "fastener", "torque_stages.csv has no stage for it");
+            examination.bad(fastener, "fastener", Duty.STAGES);
         }
         own.stream()
                 .filter(stage -> stage.stage == 1 && stage.angle != null)
-                .forEach(stage -> examination.bad(
-                        stage, "angle_deg", "an angle is turned on after a stage before, and this is the first"));
+                .forEach(stage -> examination.bad(stage, "angle_deg", Duty.FIRST_STAGE));
     }
 
     private void operations(FastenerRow fastener) {
@@ -66,10 +65,9 @@ final class WorkRules {
         codes.stream()
                 .filter(code -> codes.indexOf(code) != codes.lastIndexOf(code))
                 .distinct()
-                .forEach(code -> examination.bad(fastener, "operations", "%s stands twice".formatted(code)));
+                .forEach(code -> examination.bad(fastener, "operations", Duty.OPERATION_ONCE, code));
         codes.stream()
                 .filter(code -> !operations.contains(code))
-                .forEach(code ->
-                        examination.bad(fastener, "operations", "%s is not in shop_operations.csv".formatted(code)));
+                .forEach(code -> examination.bad(fastener, "operations", Duty.OPERATION, code));
     }
 }

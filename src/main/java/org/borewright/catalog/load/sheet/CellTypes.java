@@ -93,9 +93,15 @@ public final class CellTypes {
         };
     }
 
-    /** A whole number from one to another, both inclusive. */
+    /** A whole number from one to another, both inclusive, typed plainly: lines are found by it. */
     public static CellType<Integer> wholes(int least, int greatest) {
-        return decimals(0, Integer.toString(least), Integer.toString(greatest)).as(BigDecimal::intValueExact);
+        CellType<Integer> whole =
+                decimals(0, Integer.toString(least), Integer.toString(greatest)).as(BigDecimal::intValueExact);
+        return text -> {
+            int number = whole.read(text);
+            check(text.equals(Integer.toString(number)), () -> "is not typed plainly, as " + number);
+            return number;
+        };
     }
 
     /** A number with up to so many decimals from one to another, both inclusive, as a whole count of the last decimal. */

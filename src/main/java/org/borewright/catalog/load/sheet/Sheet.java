@@ -26,7 +26,7 @@ public final class Sheet {
      * @param whole whether it has the columns it should have
      * @param all the lines below the column names
      */
-    Sheet(String file, boolean whole, List<Line> all) {
+    public Sheet(String file, boolean whole, List<Line> all) {
         this.file = file;
         this.whole = whole;
         this.all = List.copyOf(all);

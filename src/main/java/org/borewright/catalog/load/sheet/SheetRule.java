@@ -9,18 +9,31 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** What lines of files owe each other, seen in their text alone. */
-@FunctionalInterface
-public interface SheetRule {
+/**
+ * What lines of files owe each other, seen in their text alone.
+ *
+ * @param words as listed in the README of the catalogue
+ * @param test of a sheet
+ */
+public record SheetRule(String words, Test test) {
+
+    /** How a sheet is tested. */
+    @FunctionalInterface
+    interface Test {
+
+        void ask(Sheet sheet, Sheets all, Complaints complaints);
+    }
 
     /** Complains of the lines of a sheet that owe something to each other or to another sheet. */
-    void check(Sheet sheet, Sheets all, Complaints complaints);
+    public void check(Sheet sheet, Sheets all, Complaints complaints) {
+        test.ask(sheet, all, complaints);
+    }
 
     /** No two lines have the same in these columns. */
-    static SheetRule unique(String... columns) {
+    public static SheetRule unique(String... columns) {
         List<String> key = List.of(columns);
         String last = columns[columns.length - 1];
-        return (sheet, all, complaints) -> {
+        return new SheetRule("one line for each " + String.join(", ", columns), (sheet, all, complaints) -> {
             Map<List<String>, Sheet.Line> first = new HashMap<>();
             for (Sheet.Line line : sheet.lines()) {
                 Sheet.Line before = first.putIfAbsent(line.cells(key), line);
@@ -28,20 +41,20 @@ public interface SheetRule {
                     complaints.cell(sheet, line, last, "stands already on line %s".formatted(before.number()));
                 }
             }
-        };
+        });
     }
 
     /** What stands in these columns stands in the same columns of another file; an empty last cell refers to nothing. */
-    static SheetRule refers(String file, String... columns) {
+    public static SheetRule refers(String file, String... columns) {
         List<String> key = List.of(columns);
         String last = columns[columns.length - 1];
-        return (sheet, all, complaints) -> {
+        return new SheetRule("%s in %s".formatted(String.join(", ", columns), file), (sheet, all, complaints) -> {
             Sheet other = all.of(file);
             sheet.lines().stream()
                     .filter(line -> other.isWhole() && !line.cell(last).isEmpty())
                     .filter(line -> other.find(key, line.cells(key)).isEmpty())
                     .forEach(line -> complaints.cell(sheet, line, last, notIn(file, line, key)));
-        };
+        });
     }
 
     private static String notIn(String file, Sheet.Line line, List<String> columns) {
@@ -50,11 +63,15 @@ public interface SheetRule {
     }
 
     /** Within lines that have the same in the other columns, the numbers of the first count from 1 without a gap. */
-    static SheetRule gapless(String order, String... within) {
-        return (sheet, all, complaints) -> sheet.lines().stream()
-                .collect(groupingBy(line -> line.cells(List.of(within))))
-                .values()
-                .forEach(group -> gapless(order, sheet, group, complaints));
+    public static SheetRule gapless(String order, String... within) {
+        return new SheetRule(
+                within.length == 0
+                        ? order + " counts from 1"
+                        : "%s counts from 1 for each %s".formatted(order, String.join(", ", within)),
+                (sheet, all, complaints) -> sheet.lines().stream()
+                        .collect(groupingBy(line -> line.cells(List.of(within))))
+                        .values()
+                        .forEach(group -> gapless(order, sheet, group, complaints)));
     }
 
     private static void gapless(String order, Sheet sheet, List<Sheet.Line> group, Complaints complaints) {
@@ -72,8 +89,8 @@ public interface SheetRule {
     }
 
     /** All of these columns are filled, or none. */
-    static SheetRule together(String... columns) {
-        return (sheet, all, complaints) -> {
+    public static SheetRule together(String... columns) {
+        return new SheetRule("all or none of " + String.join(", ", columns), (sheet, all, complaints) -> {
             for (Sheet.Line line : sheet.lines()) {
                 List<String> empty = Stream.of(columns)
                         .filter(column -> line.cell(column).isEmpty())
@@ -83,22 +100,28 @@ public interface SheetRule {
                             sheet, line, column, "is empty; fill all or none of " + String.join(", ", columns)));
                 }
             }
-        };
+        });
     }
 
     /** Exactly one of two columns is filled. */
-    static SheetRule eitherOr(String one, String other) {
-        return (sheet, all, complaints) -> sheet.lines().stream()
-                .filter(line -> line.cell(one).isEmpty() == line.cell(other).isEmpty())
-                .forEach(line -> complaints.cell(
-                        sheet, line, one, "fill one of %s and %s, not both or neither".formatted(one, other)));
+    public static SheetRule eitherOr(String one, String other) {
+        return new SheetRule(
+                "one of %s and %s".formatted(one, other),
+                (sheet, all, complaints) -> sheet.lines().stream()
+                        .filter(line ->
+                                line.cell(one).isEmpty() == line.cell(other).isEmpty())
+                        .forEach(line -> complaints.cell(
+                                sheet, line, one, "fill one of %s and %s, not both or neither".formatted(one, other))));
     }
 
     /** A column is filled exactly where another holds a word. */
-    static SheetRule filledWhen(String column, String other, String word) {
-        return (sheet, all, complaints) -> sheet.lines().stream()
-                .filter(line -> line.cell(column).isEmpty() == line.cell(other).equals(word))
-                .forEach(line -> complaints.cell(
-                        sheet, line, column, "is filled exactly where %s is %s".formatted(other, word)));
+    public static SheetRule filledWhen(String column, String other, String word) {
+        return new SheetRule(
+                "%s exactly where %s is %s".formatted(column, other, word),
+                (sheet, all, complaints) -> sheet.lines().stream()
+                        .filter(line ->
+                                line.cell(column).isEmpty() == line.cell(other).equals(word))
+                        .forEach(line -> complaints.cell(
+                                sheet, line, column, "is filled exactly where %s is %s".formatted(other, word))));
     }
 }

@@ -73,6 +73,11 @@ public final class Table<R extends CatalogRow> {
         return columns.stream().flatMap(column -> column.names().stream()).toList();
     }
 
+    /** What its lines owe, as listed in the README of the catalogue. */
+    List<String> duties() {
+        return rules.stream().map(SheetRule::words).toList();
+    }
+
     /** The rows of the lines that can be read. */
     public List<R> rows(Sheet sheet, Complaints complaints) {
         List<R> rows = new ArrayList<>();

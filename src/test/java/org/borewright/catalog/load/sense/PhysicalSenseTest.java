@@ -158,17 +158,7 @@ class PhysicalSenseTest {
         assertThat(delivery.bad()).extracting(BadCell::file).contains("clips.csv", "prices.csv");
     }
 
-    /** Several columns of one line are separated by semicolons; a new line is given whole. */
     private Folder spoilt(ArgumentsAccessor row) {
-        Folder spoilt = Folder.in(folder);
-        if ("new".equals(row.getString(2))) {
-            return spoilt.with(row.getString(1), row.getString(4));
-        }
-        String[] columns = row.getString(3).split(";", -1);
-        String[] values = row.getString(4).split(";", -1);
-        for (int i = 0; i < columns.length; i++) {
-            spoilt.cell(row.getString(1), row.getInteger(2), columns[i], values[i]);
-        }
-        return spoilt;
+        return Folder.in(folder).spoilt(row.getString(1), row.getString(2), row.getString(3), row.getString(4));
     }
 }
