@@ -6,11 +6,9 @@ import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
-import org.borewright.fit.Outcome;
 import org.borewright.fit.WallLeft;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
-import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.GasketFit;
@@ -77,7 +75,7 @@ final class SizeTable {
                 fates,
                 walls,
                 left,
-                blocks(choice, gaskets, fitting, walls),
+                choice.allBlocks(wouldBeCut(choice.size()), walls, gaskets),
                 gasket,
                 kit);
     }
@@ -96,25 +94,6 @@ final class SizeTable {
         return choice.gaskets().stream()
                 .map(fit -> GasketFit.of(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
                 .toList();
-    }
-
-    private List<Block> blocks(Choice choice, List<GasketFit> gaskets, List<GasketFit> fitting, List<Check> walls) {
-        List<Block> blocks = new ArrayList<>(choice.blocks());
-        if (wouldBeCut(choice.size())) {
-            blocks.add(Block.of(Block.Reason.NEVER_BORED));
-        }
-        List<Check> thin = Check.ended(walls, Outcome.OUT);
-        if (!thin.isEmpty()) {
-            blocks.add(new Block(Block.Reason.WALL, thin));
-        }
-        if (fitting.isEmpty()) {
-            blocks.add(new Block(
-                    Block.Reason.GASKET,
-                    gaskets.stream()
-                            .flatMap(fit -> Check.holding(fit.checks()).stream())
-                            .toList()));
-        }
-        return blocks;
     }
 
     private boolean wouldBeCut(Size size) {

@@ -1,12 +1,15 @@
 package org.borewright.kit.choice;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
 import org.borewright.measure.Length;
 
 /**
@@ -18,7 +21,7 @@ import org.borewright.measure.Length;
  * @param outfits the rings, pins and clips that fit
  * @param gaskets every gasket kit of the engine over these pistons, the deck as it is
  * @param metalChecks spigot and bridges at the largest finish, and the spread of masses
- * @param blocks why the size is not offered, whatever the wear
+ * @param blocks why the size is not offered, whatever the wear; wall as made and gaskets apart
  * @param wallAsMade the wall of sleeve or barrel as made, at the largest finish; empty where the engine states none
  */
 public record Choice(
@@ -30,6 +33,39 @@ public record Choice(
         List<Check> metalChecks,
         List<Block> blocks,
         Optional<Check> wallAsMade) {
+
+    /** All that stands against the size before a hole is measured: the wall as made, the deck as it is, the present size standard. */
+    public List<Block> blocksAsMade(Engine engine) {
+        boolean cut =
+                !engine.build().construction().mayBeBored() && size.oversize().isMoreThan(Length.ZERO);
+        return allBlocks(cut, wallAsMade.stream().toList(), gaskets);
+    }
+
+    /**
+     * All that stands against the size, the wear apart.
+     *
+     * @param neverBored whether the work would cut a wall that is never bored
+     * @param walls the wall left around each hole, where it could be checked
+     * @param overPistons every gasket kit over the pistons, the deck as it will be
+     */
+    public List<Block> allBlocks(boolean neverBored, List<Check> walls, List<GasketFit> overPistons) {
+        List<Block> all = new ArrayList<>(blocks);
+        if (neverBored) {
+            all.add(Block.of(Block.Reason.NEVER_BORED));
+        }
+        List<Check> thin = Check.ended(walls, Outcome.OUT);
+        if (!thin.isEmpty()) {
+            all.add(new Block(Block.Reason.WALL, thin));
+        }
+        if (GasketFit.fitting(overPistons).isEmpty()) {
+            all.add(new Block(
+                    Block.Reason.GASKET,
+                    overPistons.stream()
+                            .flatMap(fit -> Check.holding(fit.checks()).stream())
+                            .toList()));
+        }
+        return all;
+    }
 
     /** The largest of all its pistons: what gasket, wall and bridge must bear. */
     public Piston largest() {

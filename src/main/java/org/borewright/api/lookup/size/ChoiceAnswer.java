@@ -3,6 +3,7 @@ package org.borewright.api.lookup.size;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
@@ -29,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param blocks why the size is not offered with them, whatever the wear
  * @param outfits rings, pins and clips that go with them
  * @param gaskets every gasket kit over them, the deck as it is
- * @param checks of the metal at the largest finish, and of the spread of masses
+ * @param checks of the metal at the largest finish, the wall as made, and of the spread of masses
  */
 public record ChoiceAnswer(
         String design,
@@ -129,7 +130,7 @@ public record ChoiceAnswer(
                 ClearanceAnswer.of(largest.shape().clearance(), unit),
                 ShownLength.of(choice.finish(), unit),
                 ShownLength.of(largest.shape().largestFinish(), unit),
-                choice.blocks().stream()
+                choice.blocksAsMade(engine).stream()
                         .map(block -> BlockedAnswer.of(block, unit))
                         .toList(),
                 choice.outfits().stream()
@@ -138,7 +139,10 @@ public record ChoiceAnswer(
                 choice.gaskets().stream()
                         .map(gasket -> GasketAnswer.of(gasket, unit))
                         .toList(),
-                shown(choice.metalChecks(), unit));
+                shown(
+                        Stream.concat(choice.metalChecks().stream(), choice.wallAsMade().stream())
+                                .toList(),
+                        unit));
     }
 
     private static String text(Part part) {

@@ -61,7 +61,9 @@ public record FitAnswer(
                 code,
                 size.label(),
                 ShownLength.of(size.oversize(), unit),
-                choices.stream().anyMatch(FitAnswer::isOffered),
+                choices.stream()
+                        .anyMatch(choice ->
+                                choice.blocksAsMade(fits.shelf().engine()).isEmpty()),
                 choices.stream()
                         .map(choice -> ChoiceAnswer.of(fits.shelf().engine(), choice, unit))
                         .toList(),
@@ -77,9 +79,5 @@ public record FitAnswer(
                         .toList(),
                 unit.symbol(),
                 catalogue.revision().fit());
-    }
-
-    private static boolean isOffered(Choice choice) {
-        return choice.blocks().isEmpty() && choice.gaskets().stream().anyMatch(gasket -> gasket.fits());
     }
 }
