@@ -5,10 +5,10 @@ import jakarta.ws.rs.core.UriInfo;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.NearNames;
@@ -20,7 +20,7 @@ import org.borewright.measure.LengthUnit;
 public final class Parameters {
 
     private static final int LONGEST = 100;
-    private static final int LONGEST_NUMBER = 9;
+    private static final Pattern FIGURE = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
 
     private final MultivaluedMap<String, String> sent;
     private final SortedSet<String> known = new TreeSet<>();
@@ -59,23 +59,29 @@ public final class Parameters {
     /** A number within a range. */
     public Optional<BigDecimal> number(String name, BigDecimal least, BigDecimal most, int decimals) {
         Optional<String> text = text(name);
-        Optional<BigDecimal> number = text.filter(Parameters::isFigure).map(BigDecimal::new);
-        Optional<BigDecimal> usable = number.filter(value -> value.compareTo(least) >= 0
-                && value.compareTo(most) <= 0
-                && value.stripTrailingZeros().scale() <= decimals);
-        if (text.isPresent() && usable.isEmpty()) {
-            String limit = String.format(
-                    Locale.ROOT,
-                    "%s to %s, %s",
-                    least.toPlainString(),
-                    most.toPlainString(),
-                    decimals == 0 ? "whole" : "at most " + decimals + " decimals");
-            String reason = number.isPresent() ? "The number is outside its range." : "This is not a number.";
-            faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason)
-                    .sent(text.get())
-                    .against(limit));
+        Optional<BigDecimal> number =
+                text.filter(typed -> FIGURE.matcher(typed).matches()).map(BigDecimal::new);
+        if (text.isPresent() && number.isEmpty()) {
+            fault(name, "This is not a plain number.", range(least, most, decimals));
         }
-        return usable;
+        boolean fine = number.filter(value -> value.stripTrailingZeros().scale() > decimals)
+                .isEmpty();
+        boolean within = number.filter(value -> value.compareTo(least) < 0 || value.compareTo(most) > 0)
+                .isEmpty();
+        if (!within || !fine) {
+            String reason = within ? "The number has too many decimals." : "The number is outside its range.";
+            fault(name, reason, range(least, most, decimals));
+        }
+        return number.filter(value -> within && fine);
+    }
+
+    private static String range(BigDecimal least, BigDecimal most, int decimals) {
+        String fineness = switch (decimals) {
+            case 0 -> "whole";
+            case 1 -> "at most one decimal";
+            default -> "at most " + decimals + " decimals";
+        };
+        return least.toPlainString() + " to " + most.toPlainString() + ", " + fineness;
     }
 
     /** The unit lengths are to be shown in; millimetres unless asked otherwise. */
@@ -85,16 +91,18 @@ public final class Parameters {
                 .filter(known -> known.symbol().equals(symbol))
                 .findFirst());
         if (text.isPresent() && unit.isEmpty()) {
-            faults.add(Fault.of(ProblemType.BAD_PARAMETER, "unit", "The unit is not known.")
-                    .sent(text.get())
-                    .against("mm or in"));
+            fault("unit", "The unit is not known.", "mm or in");
         }
         return unit.orElse(LengthUnit.MILLIMETRE);
     }
 
     /** Notes what is wrong with a parameter that could be read. */
     public void fault(String name, String reason, String limit) {
-        faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason).against(limit));
+        List<String> values = sent.getOrDefault(name, List.of());
+        boolean repeated = values.size() == 1 && values.get(0).length() <= LONGEST;
+        faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason)
+                .sent(repeated ? values.get(0) : null)
+                .against(limit));
     }
 
     /** Ends the reading. @throws ProblemException with all that was noted, and every parameter nobody read */
@@ -109,9 +117,5 @@ public final class Parameters {
                 .against("known here: " + (known.isEmpty() ? "none" : String.join(", ", known)));
         List<String> near = NearNames.of(name, known);
         faults.add(near.isEmpty() ? fault : fault.suggesting(new Suggestion(near.get(0), "the nearest name")));
-    }
-
-    private static boolean isFigure(String text) {
-        return text.length() <= LONGEST_NUMBER && text.matches("-?[0-9]+(\\.[0-9]+)?");
     }
 }

@@ -35,7 +35,7 @@ public enum ProblemType {
             404,
             "The engine is not known",
             "No engine of the catalogue bears this code. The status is 404 for a path and 422 for the field of a request.",
-            "Use one of the near codes offered, or look the engine up at /api/engines."),
+            "Look the engine up at /api/engines."),
     /** A size the engine does not have. */
     UNKNOWN_SIZE(
             404,
@@ -47,7 +47,7 @@ public enum ProblemType {
             404,
             "The part number is not known",
             "No part and no box of the catalogue bears this number.",
-            "Use one of the near numbers offered; a number is capital letters, digits and hyphens."),
+            "Compare the number with the box or the bill: it is capital letters, digits and hyphens."),
     /** A method the path does not know. */
     WRONG_METHOD(
             405,

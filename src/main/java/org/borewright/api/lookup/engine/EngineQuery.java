@@ -8,7 +8,7 @@ import org.borewright.measure.LengthUnit;
 /**
  * What engines are looked for.
  *
- * @param words each must be found in code, model or maker; empty for any
+ * @param words each must begin a word of code, maker, model, layout or construction; empty for any
  * @param maker the maker's name; empty for any
  * @param displacementFrom the smallest displacement in cm³, inclusive
  * @param displacementTo the largest displacement in cm³, inclusive

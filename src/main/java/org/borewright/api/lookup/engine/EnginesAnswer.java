@@ -1,11 +1,14 @@
 package org.borewright.api.lookup.engine;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import jakarta.ws.rs.core.UriBuilder;
 import jakarta.ws.rs.core.UriInfo;
 import java.math.BigDecimal;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Engine;
@@ -95,8 +98,15 @@ public record EnginesAnswer(
     }
 
     private static String link(UriInfo asked, int page) {
-        UriBuilder link = UriBuilder.fromPath(asked.getRequestUri().getRawPath());
-        new TreeMap<>(asked.getQueryParameters()).forEach((name, values) -> link.queryParam(name, values.toArray()));
-        return link.replaceQueryParam("page", page).build().toString();
+        Map<String, List<String>> parameters = new TreeMap<>(asked.getQueryParameters());
+        parameters.put("page", List.of(Integer.toString(page)));
+        return parameters.entrySet().stream()
+                .flatMap(parameter ->
+                        parameter.getValue().stream().map(value -> parameter.getKey() + "=" + escaped(value)))
+                .collect(Collectors.joining("&", asked.getRequestUri().getRawPath() + "?", ""));
+    }
+
+    private static String escaped(String value) {
+        return URLEncoder.encode(value, StandardCharsets.UTF_8);
     }
 }
