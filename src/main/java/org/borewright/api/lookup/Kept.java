@@ -6,10 +6,10 @@ import jakarta.ws.rs.core.CacheControl;
 import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.borewright.catalog.Revision;
 
 /** Answers that may be kept: they change only with what fits, and with the version of this service. */
@@ -17,6 +17,8 @@ import org.borewright.catalog.Revision;
 public class Kept {
 
     private static final int FRESH_SECONDS = 60;
+
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
 
     private final String version;
 
@@ -33,13 +35,13 @@ public class Kept {
 
     /** The weak comparison of RFC 9110, 13.1.2; a header that is no list of tags matches none. */
     private static boolean isKnown(EntityTag tag, HttpHeaders asked) {
-        List<String> headers = Objects.requireNonNullElse(asked.getRequestHeader(HttpHeaders.IF_NONE_MATCH), List.of());
-        return headers.stream()
-                .flatMap(header -> Arrays.stream(header.split(",", -1)))
-                .map(String::strip)
-                .anyMatch(known -> known.equals("*")
-                        || known.equals("\"" + tag.getValue() + "\"")
-                        || known.equals("W/\"" + tag.getValue() + "\""));
+        String known = String.join(
+                ",", Objects.requireNonNullElse(asked.getRequestHeader(HttpHeaders.IF_NONE_MATCH), List.of()));
+        // Tags are told by their quotes, for a comma may stand within one; the star counts only alone.
+        return known.strip().equals("*")
+                || QUOTED.matcher(known)
+                        .results()
+                        .anyMatch(found -> found.group(1).equals(tag.getValue()));
     }
 
     private static CacheControl shortly() {
