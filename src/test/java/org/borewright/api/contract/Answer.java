@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -25,9 +26,9 @@ record Answer(int status, Map<String, String> headers, String body) {
         return new Answer(Integer.parseInt(head.get(0).split(" ", 3)[1]), headers, text.substring(end + 4));
     }
 
-    /** The media type, without its parameters. */
-    String type() {
-        return headers.getOrDefault("content-type", "none").split(";", 2)[0];
+    /** The media type, without its parameters; empty where there is no body. */
+    Optional<String> type() {
+        return Optional.ofNullable(headers.get("content-type")).map(type -> type.split(";", 2)[0]);
     }
 
     JsonNode json() {

@@ -66,6 +66,11 @@ record Asked(String method, String target, Map<String, String> headers, String b
         return target.split("\\?", 2)[0];
     }
 
+    /** The same of another path or query. */
+    Asked at(String other) {
+        return new Asked(method, other, headers, body);
+    }
+
     /** The same with another header. */
     Asked with(String name, String value) {
         Map<String, String> more = new LinkedHashMap<>(headers);

@@ -42,7 +42,7 @@ final class Members {
     }
 
     /** Whether a word of a schema was met. */
-    boolean areMet(String schema, String word) {
+    boolean isMet(String schema, String word) {
         return met.getOrDefault(schema, Set.of()).contains(word);
     }
 

@@ -1,0 +1,121 @@
+package org.borewright.api.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.Schema;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.borewright.api.match.request.SampleRequest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the contract lets be sent is what the service reads: the same fields, and nothing that the contract forbids. */
+@QuarkusTest
+class ContractRequestsTest {
+
+    private static final Contract CONTRACT = Contract.read();
+    private static final JsonNode EVERY_FIELD = CONTRACT.at("/components/examples/Surveyed/value");
+    private static final String KNOWN = "known here: ";
+
+    @Test
+    void what_the_contract_forbids_the_service_refuses() {
+        assertThat(taken(CONTRACT)).isEmpty();
+    }
+
+    @Test
+    void the_fields_of_the_contract_are_those_that_the_service_knows() {
+        assertThat(fields(CONTRACT)).isEmpty();
+    }
+
+    @Test
+    void the_request_with_every_field_has_every_field() {
+        Members members = new Members(CONTRACT);
+        members.note(Contract.schema("MatchRequest"), EVERY_FIELD);
+
+        assertThat(members.neverMet())
+                .noneMatch(
+                        member -> member.matches("(MatchRequest|PresentSize|Gauge|Survey|Grid|WallReach|Seen)\\..*"));
+    }
+
+    @ParameterizedTest(name = "{2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/components/schemas/MatchRequest/properties/temperature/maximum | 100 | /temperature 101: answered with 200",
+                "/components/schemas/MatchRequest/properties/deckSkim/minimum | 1 | /deckSkim 0: answered with 200",
+                "/components/schemas/Survey/properties/findings/maxItems | 2 | /cylinders/0/findings [{",
+                "/components/schemas/Gauge/required | [\"resolution\"] | /gauge/resolution nothing: answered with 200",
+                "/components/schemas/Survey/properties/lastFinish | {} | /cylinders/1/lastFinish {}: answered with 422, and no breach of the contract",
+            })
+    void what_the_service_takes_all_the_same_is_found(String place, String planted, String words) {
+        assertThat(taken(CONTRACT.with(place, planted)))
+                .anySatisfy(found -> assertThat(found).startsWith(words));
+    }
+
+    @Test
+    void a_field_on_one_side_alone_is_found() {
+        Contract renamed = CONTRACT.with("/components/schemas/Gauge/properties/resolution", "nothing")
+                .with("/components/schemas/Gauge/properties/step", "{}");
+
+        assertThat(fields(renamed))
+                .containsExactlyInAnyOrder(
+                        "/gauge: step is in the contract alone", "/gauge: resolution is in the service alone");
+    }
+
+    /** What the contract forbids and the service takes; and what is spoilt in vain, for then nothing is proven. */
+    private static List<String> taken(Contract contract) {
+        Schema schema = contract.judge(Contract.schema("MatchRequest"));
+        List<String> found = new ArrayList<>();
+        Spoiling.of(contract, Contract.schema("MatchRequest"), EVERY_FIELD).forEach((what, body) -> {
+            int status = Asked.match(body).answer().status();
+            if (status != 422) {
+                found.add(what + ": answered with " + status);
+            } else if (schema.validate(Contract.json(body)).isEmpty()) {
+                found.add(what + ": answered with 422, and no breach of the contract");
+            }
+        });
+        return found;
+    }
+
+    /** Into each object a field is put that nobody knows: the service answers with those it knows. */
+    private static List<String> fields(Contract contract) {
+        Map<String, JsonNode> objects = new TreeMap<>();
+        objects(contract, "", Contract.schema("MatchRequest"), EVERY_FIELD, objects);
+        SampleRequest request = SampleRequest.of(EVERY_FIELD);
+        objects.keySet().forEach(place -> request.with(place + "/nobody-knows", "1"));
+        Map<String, String> known = new TreeMap<>();
+        Asked.match(request.text())
+                .answer()
+                .json()
+                .get("errors")
+                .forEach(fault -> known.put(
+                        fault.get("pointer").textValue().replace("/nobody-knows", ""),
+                        fault.get("limit").textValue()));
+
+        List<String> found = new ArrayList<>();
+        objects.forEach((place, schema) -> found.addAll(Differences.between(
+                place,
+                Contract.named(schema.get("properties")).keySet(),
+                List.of(known.get(place).replace(KNOWN, "").split(", ")))));
+        return found;
+    }
+
+    private static void objects(
+            Contract contract, String place, JsonNode said, JsonNode value, Map<String, JsonNode> found) {
+        JsonNode schema = contract.resolved(said);
+        if (value.isObject()) {
+            found.put(place, schema);
+            Contract.named(value)
+                    .forEach((name, held) ->
+                            objects(contract, place + "/" + name, schema.at("/properties/" + name), held, found));
+        }
+        for (int i = 0; value.isArray() && i < value.size(); i++) {
+            objects(contract, place + "/" + i, schema.path("items"), value.get(i), found);
+        }
+    }
+}

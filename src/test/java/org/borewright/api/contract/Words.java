@@ -1,0 +1,121 @@
+package org.borewright.api.contract;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.borewright.api.lookup.part.PartAnswer;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Box;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Hand;
+import org.borewright.catalog.Layout;
+import org.borewright.catalog.Listing;
+import org.borewright.catalog.Part;
+import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.ShopOperation;
+import org.borewright.catalog.Strokes;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.Certainty;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.fit.Sense;
+import org.borewright.fit.shape.BoreSurface;
+import org.borewright.fit.shape.PropertyClass;
+import org.borewright.fit.shape.ThreadCondition;
+import org.borewright.kit.Caution;
+import org.borewright.kit.Hold;
+import org.borewright.kit.Settling;
+import org.borewright.kit.Verdict;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.hole.WhenNew;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.LengthUnit;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.BoreShape;
+import org.borewright.measure.survey.Finding;
+
+/** The lists of words that the code holds, by the names of the schemas that list them in the contract. */
+final class Words {
+
+    private static final Map<String, List<String>> OF_CODE = new TreeMap<>();
+
+    static {
+        ofTheRequest();
+        ofTheMatch();
+        ofTheCatalogue();
+        add("ProblemPath", ProblemType.values(), ProblemType::path);
+        add("ProblemTitle", ProblemType.values(), ProblemType::title);
+    }
+
+    private Words() {}
+
+    /** All of them. */
+    static Map<String, List<String>> ofCode() {
+        return OF_CODE;
+    }
+
+    private static void ofTheRequest() {
+        add("LengthUnit", LengthUnit.values(), LengthUnit::symbol);
+        add("TemperatureUnit", Temperature.Scale.values(), Temperature.Scale::symbol);
+        add("Condition", Condition.values(), Condition::label);
+        add("KnownFrom", PresentSize.KnownFrom.values(), PresentSize.KnownFrom::label);
+        add("FindingKind", Finding.Kind.values(), Finding.Kind::label);
+    }
+
+    private static void ofTheMatch() {
+        add("Verdict", Verdict.values(), Verdict::label);
+        add("Certainty", Certainty.values(), Certainty::label);
+        add("Outcome", Outcome.values(), Outcome::label);
+        add("Sense", Sense.values(), Sense::label);
+        add("CheckTitle", Rule.values(), Rule::title);
+        add("HoldReason", Hold.Reason.values(), Hold.Reason::sentence);
+        add("BlockReason", Block.Reason.values(), Block.Reason::sentence);
+        add("WhatToRead", Settling.What.values(), Settling.What::label);
+        add("BoreForm", BoreShape.Form.values(), BoreShape.Form::label);
+        add("FindingWeight", Finding.Weight.values(), Finding.Weight::says);
+        add("WhenNewFrom", WhenNew.From.values(), WhenNew.From::label);
+        add("Work", Work.values(), Work::label);
+        add("Caution", Caution.values(), Caution::text);
+        add("MissingReason", Withdrawal.State.values(), state -> state.label() + ", none left");
+        OF_CODE.get("MissingReason").add("out of stock, no more to be had");
+    }
+
+    private static void ofTheCatalogue() {
+        add("EngineLayout", Layout.values(), Layout::label);
+        add("Construction", Construction.values(), Construction::label);
+        add("BoreSurface", BoreSurface.values(), BoreSurface::label);
+        add("LabelNames", BoreSpec.LabelNames.values(), BoreSpec.LabelNames::label);
+        add("Hand", Hand.values(), Hand::label);
+        add("Strokes", Strokes.values(), strokes -> Integer.toString(strokes.count()));
+        add("ThreadCondition", ThreadCondition.values(), ThreadCondition::label);
+        add("PropertyClass", PropertyClass.values(), PropertyClass::label);
+        add("WithdrawnState", Withdrawal.State.values(), Withdrawal.State::label);
+        add("PriceFor", ShopOperation.Per.values(), ShopOperation.Per::label);
+        add("PartKind", Part.Kind.values(), Part.Kind::label);
+        add("Packed", Box.Kind.values(), Box.Kind::label);
+        add("BoxKind", Box.Kind.values(), Box.Kind::label);
+        // A part sold by itself is packed loose in a bill, and is no box of the catalogue.
+        OF_CODE.get("BoxKind").remove(Box.Kind.LOOSE.label());
+        OF_CODE.put("WhatItIs", whatItIs());
+    }
+
+    private static List<String> whatItIs() {
+        Listing unknown = new Listing(
+                new PartNumber("GONE"), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
+        return Stream.of(OF_CODE.get("PartKind"), OF_CODE.get("BoxKind"), List.of(PartAnswer.what(unknown)))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static <E> void add(String schema, E[] values, Function<E, String> word) {
+        OF_CODE.put(schema, new ArrayList<>(Arrays.stream(values).map(word).toList()));
+    }
+}
