@@ -6,14 +6,11 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Shelf;
-import org.borewright.catalog.load.Delivery;
-import org.borewright.catalog.store.Stocktaking;
 import org.borewright.kit.Match;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
@@ -59,8 +56,7 @@ class TwoProcessesTest {
     /** Says all that the demo catalogue holds, what fits, and an answer for every engine. */
     public static void main(String... none) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        Delivery delivery = Delivery.from(Path.of("catalog-data"));
-        Catalogue catalogue = Stocktaking.of(delivery.rows(), delivery.revision(), Instant.EPOCH);
+        Catalogue catalogue = Demo.CATALOGUE;
         out.println(catalogue.offers());
         out.println(catalogue.listings());
         for (Shelf shelf : catalogue.shelves().values()) {
