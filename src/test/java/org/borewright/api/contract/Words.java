@@ -108,11 +108,24 @@ final class Words {
     }
 
     private static List<String> whatItIs() {
-        Listing unknown = new Listing(
-                new PartNumber("GONE"), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
-        return Stream.of(OF_CODE.get("PartKind"), OF_CODE.get("BoxKind"), List.of(PartAnswer.what(unknown)))
+        return Stream.of(
+                        OF_CODE.get("PartKind"),
+                        OF_CODE.get("BoxKind"),
+                        List.of(withoutPart(Withdrawal.State.DISCONTINUED), withoutPart(Withdrawal.State.NEVER_MADE)))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /** What a number is of which no more is known than its withdrawal. */
+    private static String withoutPart(Withdrawal.State state) {
+        PartNumber number = new PartNumber("GONE");
+        return PartAnswer.what(new Listing(
+                number,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Withdrawal(number, state, Optional.empty(), "")),
+                List.of(),
+                List.of()));
     }
 
     private static <E> void add(String schema, E[] values, Function<E, String> word) {

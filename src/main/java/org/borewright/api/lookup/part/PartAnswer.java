@@ -8,6 +8,7 @@ import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Listing;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Revision;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.shape.MassRange;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
@@ -96,6 +97,12 @@ public record PartAnswer(
         return listing.part()
                 .map(part -> part.kind().label())
                 .or(() -> listing.box().map(box -> box.kind().label()))
-                .orElse("number no longer listed");
+                .orElseGet(() -> isNeverMade(listing) ? "number that was never made" : "number no longer listed");
+    }
+
+    private static boolean isNeverMade(Listing listing) {
+        return listing.withdrawal()
+                .filter(withdrawal -> withdrawal.state() == Withdrawal.State.NEVER_MADE)
+                .isPresent();
     }
 }

@@ -31,7 +31,12 @@ class PartLookupTest {
     /** What each number is, by the file it stands in; a withdrawn one may stand in no other. */
     private static SortedMap<String, String> whatByNumber() {
         SortedMap<String, String> what = new TreeMap<>();
-        column("withdrawn.csv", "number").forEach(number -> what.put(number, "number no longer listed"));
+        lines("withdrawn.csv")
+                .forEach(line -> what.put(
+                        line.getField("number"),
+                        line.getField("state").equals("never made")
+                                ? "number that was never made"
+                                : "number no longer listed"));
         column("pistons.csv", "piston").forEach(number -> what.put(number, "piston"));
         column("ring_sets.csv", "ring_set").forEach(number -> what.put(number, "ring set"));
         column("pins.csv", "pin").forEach(number -> what.put(number, "wrist pin"));
@@ -158,6 +163,7 @@ class PartLookupTest {
                 "KV-DF2-075 | discontinued | '' | '' | piston",
                 "NH-OS4-EB075 | discontinued | '' | '' | engine box",
                 "NH-TP2-R075 | never made | '' | '' | ring set",
+                "TV-SV3-075 | never made | '' | '' | number that was never made",
             })
     void aWithdrawnNumberTellsWhyAndWhatToOrderInstead(
             String number, String state, String replacements, String replacement, String what) {
