@@ -195,6 +195,19 @@ class HostileBodiesTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"zz\n{}\n0\n\n", "-1\n{}\n0\n\n", "FFFFFFFFFF\n{}\n0\n\n", "2\n{}\nzz\n\n", "\n\n\n"})
+    void chunksThatDoNotHoldTogetherEndTheirConnectionAndNoOther(String chunks) throws IOException {
+        try (Wire broken = Wire.open();
+                Wire other = Wire.open()) {
+            String head = "POST /api/match HTTP/1.1\nHost: shop\nContent-Type: application/json\n";
+            assertThat(broken.send(head + "Transfer-Encoding: chunked\n\n" + chunks)
+                            .answer())
+                    .isEqualTo("(closed)");
+            assertThat(Refusal.status(other.post("/api/match", BODY).answer())).isEqualTo(200);
+        }
+    }
+
     private static Refusal refusal(Wire wire, String body) throws IOException {
         return refusal(wire, body.getBytes(StandardCharsets.UTF_8));
     }
