@@ -34,8 +34,14 @@ public record Length(long nanometres) implements Comparable<Length> {
      * @throws IllegalArgumentException if it has more decimals than the unit allows, or is beyond ±10 m
      */
     public static Length parse(BigDecimal value, LengthUnit unit) {
-        BigDecimal typed = value.stripTrailingZeros();
-        if (typed.scale() > unit.typedDecimals()) {
+        if (value.signum() == 0) {
+            return ZERO;
+        }
+        if ((long) value.precision() - value.scale() > 6) {
+            throw tooLong(value, unit);
+        }
+        BigDecimal steps = value.scaleByPowerOfTen(unit.typedDecimals());
+        if (steps.scale() > 0 && steps.stripTrailingZeros().scale() > 0) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "%s has more than the %d decimals that %s can be typed with",
@@ -43,16 +49,16 @@ public record Length(long nanometres) implements Comparable<Length> {
                     unit.typedDecimals(),
                     unit.symbol()));
         }
-        if ((long) typed.precision() - typed.scale() > 6) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
-        }
-        Length length = ofNanometres(typed.multiply(unit.inNanometres()).longValueExact());
+        Length length = ofNanometres(steps.longValueExact() * unit.typedStep());
         if (length.absolute().isMoreThan(LONGEST_TYPED)) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
+            throw tooLong(value, unit);
         }
         return length;
+    }
+
+    private static IllegalArgumentException tooLong(BigDecimal value, LengthUnit unit) {
+        return new IllegalArgumentException(
+                String.format(Locale.ROOT, "%s %s is longer than 10 m", value, unit.symbol()));
     }
 
     /** This length in millimetres: the text of a catalogue column or of a message; always exact. */
@@ -122,7 +128,35 @@ public record Length(long nanometres) implements Comparable<Length> {
 
     /** The length in a unit, rounded to the unit's shown decimals in the direction that does not flatter. */
     public BigDecimal to(LengthUnit unit, RoundingMode rounding) {
-        return BigDecimal.valueOf(nanometres).divide(unit.inNanometres(), unit.shownDecimals(), rounding);
+        return BigDecimal.valueOf(toMillionths(unit, rounding), unit.shownDecimals());
+    }
+
+    /**
+     * The length in millionths of a unit: of a millimetre exactly, of an inch rounded.
+     *
+     * @throws ArithmeticException beyond 9 000 km, or when no rounding is allowed and it is needed
+     */
+    public long toMillionths(LengthUnit unit, RoundingMode rounding) {
+        return unit == LengthUnit.MILLIMETRE ? nanometres : millionthsOfAnInch(rounding);
+    }
+
+    /** 0.000 001 in is 25.4 nm. */
+    private long millionthsOfAnInch(RoundingMode rounding) {
+        long fifths = Math.multiplyExact(nanometres, 5L);
+        long below = Math.floorDiv(fifths, 127L);
+        long rest = fifths - below * 127L;
+        if (rest == 0) {
+            return below;
+        }
+        return switch (rounding) {
+            case FLOOR -> below;
+            case CEILING -> below + 1;
+            case DOWN -> nanometres < 0 ? below + 1 : below;
+            case UP -> nanometres < 0 ? below : below + 1;
+            // 127 is odd, so that no rest is ever a half.
+            case HALF_EVEN, HALF_UP, HALF_DOWN -> 2 * rest < 127 ? below : below + 1;
+            case UNNECESSARY -> throw new ArithmeticException("rounding is needed");
+        };
     }
 
     /** The length in millimetres as a binary fraction: for volumes and ratios only, never to compare with a limit. */

@@ -1,24 +1,22 @@
 package org.borewright.measure;
 
-import java.math.BigDecimal;
-
 /** A unit in which lengths are typed and shown. One inch is 25.4 mm exactly (international inch, 1959). */
 public enum LengthUnit {
     /** Millimetre: six decimals are whole nanometres, so every length is shown exactly. */
-    MILLIMETRE("mm", 1_000_000, 6, 6),
+    MILLIMETRE("mm", 1_000_000, 6, 1),
     /** Inch: five decimals are the most that are always whole nanometres (0.000 01 in = 254 nm). */
-    INCH("in", 25_400_000, 5, 6);
+    INCH("in", 25_400_000, 5, 254);
 
     private final String symbol;
     private final long nanometres;
     private final int typedDecimals;
-    private final int shownDecimals;
+    private final long typedStep;
 
-    LengthUnit(String symbol, long nanometres, int typedDecimals, int shownDecimals) {
+    LengthUnit(String symbol, long nanometres, int typedDecimals, long typedStep) {
         this.symbol = symbol;
         this.nanometres = nanometres;
         this.typedDecimals = typedDecimals;
-        this.shownDecimals = shownDecimals;
+        this.typedStep = typedStep;
     }
 
     /** The symbol as written after a number: {@code mm} or {@code in}. */
@@ -36,13 +34,13 @@ public enum LengthUnit {
         return typedDecimals;
     }
 
-    /** The decimals a length is shown with in this unit. */
+    /** The decimals a length is shown with: millionths of the unit, finer than any gauge of a shop. */
     public int shownDecimals() {
-        return shownDecimals;
+        return 6;
     }
 
-    /** One of this unit in nanometres, as a decimal. */
-    BigDecimal inNanometres() {
-        return BigDecimal.valueOf(nanometres);
+    /** How many nanometres the last decimal that may be typed is, exactly. */
+    long typedStep() {
+        return typedStep;
     }
 }

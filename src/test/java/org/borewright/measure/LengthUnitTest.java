@@ -22,8 +22,8 @@ class LengthUnitTest {
     @ParameterizedTest
     @EnumSource
     void theLastDigitTypedIsWholeNanometresAndOneMoreWouldNotBe(LengthUnit unit) {
-        BigDecimal lastDigit = unit.inNanometres().movePointLeft(unit.typedDecimals());
-        assertThat(lastDigit.stripTrailingZeros().scale()).isNotPositive();
+        BigDecimal lastDigit = BigDecimal.valueOf(unit.nanometres(), unit.typedDecimals());
+        assertThat(lastDigit).isEqualByComparingTo(BigDecimal.valueOf(unit.typedStep()));
         assertThat(lastDigit.movePointLeft(1).stripTrailingZeros().scale()).isPositive();
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownMoney;
+import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.Caution;
@@ -52,15 +53,16 @@ public record MatchAnswer(
         @Nullable SizeAnswer bringsTogether,
         List<SizeRowAnswer> sizes,
         List<CylinderAnswer> cylinders,
-        List<ShownCheck> checks,
-        @Nullable BillAnswer bill,
+        List<Stencil<ShownCheck>> checks,
+        @Nullable Stencil<BillAnswer> bill,
         OperationsAnswer operations,
-        List<TorqueAnswer> torques,
+        List<Stencil<TorqueAnswer>> torques,
         @Nullable ShownMoney total,
         List<String> cautions) {
 
-    /** The answer to a request, in its unit. */
-    public static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, LengthUnit unit) {
+    /** The answer to a request, in the unit of the stencils. */
+    static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, Stencils stencils) {
+        LengthUnit unit = stencils.unit();
         SizeRow named = match.ruling().row().orElse(null);
         List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
                 .map(hole -> FinishedHoleAnswer.of(hole, unit))
@@ -82,21 +84,19 @@ public record MatchAnswer(
                 finished.isEmpty() ? null : finished,
                 match.bringTogether(request.condition()).map(SizeAnswer::of).orElse(null),
                 match.table().stream()
-                        .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), unit))
+                        .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), stencils))
                         .toList(),
                 match.holes().stream()
                         .map(report -> CylinderAnswer.of(report, unit))
                         .toList(),
-                match.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
+                stencils.checks(match.checks()),
                 named == null
                         ? null
                         : named.kit()
-                                .map(kit -> BillAnswer.of(kit, request.on()))
+                                .map(kit -> stencils.bill(kit, request.on()))
                                 .orElse(null),
-                OperationsAnswer.of(match.work()),
-                match.torques().stream()
-                        .map(torque -> TorqueAnswer.of(torque, unit))
-                        .toList(),
+                OperationsAnswer.of(match.work(), stencils),
+                stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
     }

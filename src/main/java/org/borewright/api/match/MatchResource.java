@@ -15,12 +15,15 @@ import org.borewright.kit.Match;
 public class MatchResource {
 
     private final MatchReader reader;
-    private final KitFinders kitFinders;
+    private final com.fasterxml.jackson.databind.ObjectMapper json;
+    private final Workbenches workbenches;
 
     /** Made by the container. */
-    public MatchResource(MatchReader reader, KitFinders kitFinders) {
+    public MatchResource(
+            MatchReader reader, Workbenches workbenches, com.fasterxml.jackson.databind.ObjectMapper json) {
         this.reader = reader;
-        this.kitFinders = kitFinders;
+        this.json = json;
+        this.workbenches = workbenches;
     }
 
     /** One size for the engine and a complete kit, or what stands in the way. */
@@ -28,10 +31,11 @@ public class MatchResource {
     @NonBlocking
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public MatchAnswer match(byte[] body) {
+    public byte[] match(byte[] body) throws com.fasterxml.jackson.core.JsonProcessingException {
         Asked asked = reader.read(body);
-        Match match = Match.of(
-                asked.fits(), kitFinders.of(asked.fits(), asked.catalogue().offers()), asked.request());
-        return MatchAnswer.of(asked.fits().shelf(), asked.request(), match, asked.unit());
+        Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
+        Match match = Match.of(bench.fits(), bench.kits(), asked.request());
+        return json.writeValueAsBytes(
+                MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit())));
     }
 }

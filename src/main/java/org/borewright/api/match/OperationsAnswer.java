@@ -2,6 +2,7 @@ package org.borewright.api.match;
 
 import java.util.List;
 import org.borewright.api.shown.ShownMoney;
+import org.borewright.api.shown.Stencil;
 import org.borewright.kit.bill.ShopWork;
 
 /**
@@ -10,7 +11,7 @@ import org.borewright.kit.bill.ShopWork;
  * @param lines each operation
  * @param days all of it takes
  */
-public record OperationsAnswer(List<LineAnswer> lines, int days) {
+public record OperationsAnswer(List<Stencil<OperationsAnswer.LineAnswer>> lines, int days) {
 
     /**
      * One operation.
@@ -38,7 +39,7 @@ public record OperationsAnswer(List<LineAnswer> lines, int days) {
         }
     }
 
-    static OperationsAnswer of(ShopWork work) {
-        return new OperationsAnswer(work.lines().stream().map(LineAnswer::of).toList(), work.days());
+    static OperationsAnswer of(ShopWork work, Stencils stencils) {
+        return new OperationsAnswer(stencils.operations(work), work.days());
     }
 }

@@ -10,6 +10,7 @@ import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownMoney;
+import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Engine;
 import org.borewright.fit.Amount;
 import org.borewright.fit.Check;
@@ -54,7 +55,7 @@ public record SizeRowAnswer(
         RebuildsLeft rebuildsLeft,
         @Nullable BigDecimal displacement,
         @Nullable BigDecimal compressionRatio,
-        @Nullable KitSummary kit) {
+        @Nullable Stencil<SizeRowAnswer.KitSummary> kit) {
 
     /**
      * Why a size is not offered.
@@ -126,7 +127,8 @@ public record SizeRowAnswer(
         }
     }
 
-    static SizeRowAnswer of(Engine engine, SizeRow row, LocalDate on, LengthUnit unit) {
+    static SizeRowAnswer of(Engine engine, SizeRow row, LocalDate on, Stencils stencils) {
+        LengthUnit unit = stencils.unit();
         Choice choice = row.choice().orElse(null);
         return new SizeRowAnswer(
                 SizeAnswer.of(row),
@@ -140,7 +142,7 @@ public record SizeRowAnswer(
                 row.left(),
                 choice == null ? null : displacement(engine, choice.finish()),
                 ratio(row),
-                row.kit().map(kit -> KitSummary.of(kit, on)).orElse(null));
+                row.kit().map(kit -> stencils.brief(kit, on)).orElse(null));
     }
 
     private static BigDecimal displacement(Engine engine, Length finish) {

@@ -1,23 +1,26 @@
 package org.borewright.api.shown;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import java.math.BigDecimal;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonSerializable;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
+import java.io.IOException;
 import org.borewright.fit.Amount;
 import org.borewright.fit.Quantity;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
-import org.jspecify.annotations.Nullable;
 
 /**
- * An amount on the wire.
+ * An amount on the wire: {@code {"value": 0.075, "unit": "mm", "nm": 75000}}. It writes itself, for every check holds several.
  *
- * @param value the figure
+ * @param millionths the figure in millionths of its unit
+ * @param leastDecimals the decimals it is shown with at the least
  * @param unit mm, in, g, %, or 1 for a ratio
- * @param nm the exact length in nanometres; absent for other amounts
+ * @param nm the exact length in nanometres; of no meaning for other amounts
+ * @param isLength whether it is a length, and so {@code nm} is shown
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
-public record ShownAmount(
-        BigDecimal value, String unit, @Nullable Long nm) {
+public record ShownAmount(long millionths, int leastDecimals, String unit, long nm, boolean isLength)
+        implements JsonSerializable {
 
     static ShownAmount of(Amount amount, LengthUnit unit, Flattery kind) {
         return of(amount.units(), amount.quantity(), unit, kind);
@@ -25,13 +28,38 @@ public record ShownAmount(
 
     static ShownAmount of(long units, Quantity quantity, LengthUnit unit, Flattery kind) {
         return switch (quantity) {
-            case LENGTH -> {
-                ShownLength length = ShownLength.of(Length.ofNanometres(units), unit, kind);
-                yield new ShownAmount(length.value(), unit.symbol(), length.nm());
-            }
-            case RATIO -> new ShownAmount(BigDecimal.valueOf(units, 6), "1", null);
-            case MASS -> new ShownAmount(BigDecimal.valueOf(units, 3), "g", null);
-            case PER_CENT -> new ShownAmount(BigDecimal.valueOf(units, 4), "%", null);
+            case LENGTH ->
+                new ShownAmount(
+                        Length.ofNanometres(units).toMillionths(unit, kind.rounding()), 3, unit.symbol(), units, true);
+            case RATIO -> other(units, 6, "1");
+            case MASS -> other(Math.multiplyExact(units, 1_000L), 3, "g");
+            case PER_CENT -> other(Math.multiplyExact(units, 100L), 4, "%");
         };
+    }
+
+    private static ShownAmount other(long millionths, int leastDecimals, String unit) {
+        return new ShownAmount(millionths, leastDecimals, unit, 0, false);
+    }
+
+    @Override
+    public void serialize(JsonGenerator json, SerializerProvider provider) throws IOException {
+        Figure figure = new Figure();
+        figure.text("{\"value\":");
+        figure.decimal(millionths, leastDecimals);
+        figure.text(",\"unit\":\"");
+        figure.text(unit);
+        figure.text("\"");
+        if (isLength) {
+            figure.text(",\"nm\":");
+            figure.whole(nm);
+        }
+        figure.text("}");
+        figure.writeTo(json);
+    }
+
+    @Override
+    public void serializeWithType(JsonGenerator json, SerializerProvider provider, TypeSerializer type)
+            throws IOException {
+        serialize(json, provider);
     }
 }

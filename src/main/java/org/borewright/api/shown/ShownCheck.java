@@ -114,8 +114,6 @@ public record ShownCheck(
         return close.settledWithin()
                 .map(within -> "measure again with a gauge whose expanded uncertainty is at most "
                         + ShownLength.of(within, unit, Flattery.UPPER_LIMIT)
-                                .value()
-                                .toPlainString()
                         + " " + unit.symbol())
                 .orElse("the value lies on the limit and no gauge settles it: move off the limit");
     }

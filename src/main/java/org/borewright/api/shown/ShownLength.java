@@ -1,18 +1,22 @@
 package org.borewright.api.shown;
 
-import java.math.BigDecimal;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonSerializable;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
+import java.io.IOException;
 import java.util.Optional;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A length on the wire.
+ * A length on the wire: {@code {"value": 70.26, "nm": 70260000}}. It writes itself, for an answer holds hundreds of them.
  *
- * @param value in the unit of the request: exact in mm, six decimals in inches
+ * @param millionths the figure in millionths of the unit of the request: exact in mm, rounded in inches
  * @param nm the exact length in nanometres
  */
-public record ShownLength(BigDecimal value, long nm) {
+public record ShownLength(long millionths, long nm) implements JsonSerializable {
 
     private static final int LEAST_DECIMALS = 3;
 
@@ -23,17 +27,36 @@ public record ShownLength(BigDecimal value, long nm) {
 
     /** A length of a kind that decides its rounding. */
     public static ShownLength of(Length length, LengthUnit unit, Flattery kind) {
-        return new ShownLength(trimmed(length.to(unit, kind.rounding())), length.nanometres());
+        return new ShownLength(length.toMillionths(unit, kind.rounding()), length.nanometres());
     }
 
     /** A length that may be absent. */
     public static @Nullable ShownLength of(Optional<Length> length, LengthUnit unit) {
-        return length.map(known -> of(known, unit)).orElse(null);
+        return length.isPresent() ? of(length.get(), unit) : null;
     }
 
-    /** Without needless zeros, but never fewer than three decimals. */
-    private static BigDecimal trimmed(BigDecimal value) {
-        BigDecimal stripped = value.stripTrailingZeros();
-        return stripped.scale() < LEAST_DECIMALS ? stripped.setScale(LEAST_DECIMALS) : stripped;
+    /** The figure, without needless zeros, but never fewer than three decimals. */
+    @Override
+    public String toString() {
+        Figure figure = new Figure();
+        figure.decimal(millionths, LEAST_DECIMALS);
+        return figure.toString();
+    }
+
+    @Override
+    public void serialize(JsonGenerator json, SerializerProvider provider) throws IOException {
+        Figure figure = new Figure();
+        figure.text("{\"value\":");
+        figure.decimal(millionths, LEAST_DECIMALS);
+        figure.text(",\"nm\":");
+        figure.whole(nm);
+        figure.text("}");
+        figure.writeTo(json);
+    }
+
+    @Override
+    public void serializeWithType(JsonGenerator json, SerializerProvider provider, TypeSerializer type)
+            throws IOException {
+        serialize(json, provider);
     }
 }

@@ -2,7 +2,7 @@ package org.borewright.api.match.request;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,18 +33,23 @@ record GridReader(Ruler ruler) {
         List<Place> depths = members(place.at("depths"), MOST_DEPTHS, "depths");
         List<Place> axes = members(place.at("axes"), MOST_AXES, "axes");
         List<Place> rows = members(place.at("readings"), MOST_DEPTHS, "rows of readings");
-        List<List<Place>> cells =
-                rows.stream().map(row -> cells(row, axes.size())).toList();
+        List<List<Place>> cells = new ArrayList<>(rows.size());
+        rows.forEach(row -> cells.add(cells(row, axes.size())));
         checkRows(place.at("readings"), cells, depths.size());
         List<Length> depthsRead = depths(depths);
         List<Axis> axesRead = axes(axes);
-        List<List<Optional<Length>>> readings = cells.stream()
-                .map(row -> row.stream().map(ruler::diameter).toList())
-                .toList();
+        List<List<Optional<Length>>> readings = new ArrayList<>(cells.size());
+        cells.forEach(row -> readings.add(readings(row)));
         boolean whole = depthsRead.size() == readings.size()
                 && readings.stream().allMatch(row -> row.size() == axesRead.size())
-                && readings.stream().flatMap(List::stream).anyMatch(Optional::isPresent);
+                && readings.stream().anyMatch(row -> row.stream().anyMatch(Optional::isPresent));
         return whole ? new Grid(depthsRead, axesRead, readings) : new NotMeasured();
+    }
+
+    private List<Optional<Length>> readings(List<Place> row) {
+        List<Optional<Length>> readings = new ArrayList<>(row.size());
+        row.forEach(cell -> readings.add(ruler.diameter(cell)));
+        return readings;
     }
 
     private static List<Place> members(Place place, int most, String what) {
@@ -76,14 +81,14 @@ record GridReader(Ruler ruler) {
     }
 
     private static List<Axis> axes(List<Place> places) {
-        Set<Axis> axes = new HashSet<>();
-        return places.stream()
-                .flatMap(place -> axis(place).stream().filter(axis -> isNew(place, axis, axes)))
-                .toList();
+        Set<Axis> axes = new LinkedHashSet<>();
+        places.forEach(
+                place -> axis(place).filter(axis -> isNew(place, axis, axes)).ifPresent(axes::add));
+        return List.copyOf(axes);
     }
 
     private static boolean isNew(Place place, Axis axis, Set<Axis> before) {
-        boolean isNew = before.add(axis);
+        boolean isNew = !before.contains(axis);
         if (!isNew) {
             place.fault(ProblemType.BAD_GRID, "The axis is named twice.", "each axis once");
         }
@@ -131,7 +136,7 @@ record GridReader(Ruler ruler) {
                     String.format(Locale.ROOT, "There are %d rows of readings for %d depths.", rows.size(), depths);
             place.add(Fault.of(ProblemType.BAD_GRID, place.pointer(), reason).against("one row per depth"));
         }
-        if (rows.stream().flatMap(List::stream).noneMatch(Place::isGiven)) {
+        if (rows.stream().allMatch(row -> row.stream().noneMatch(Place::isGiven))) {
             place.add(Fault.of(ProblemType.BAD_GRID, place.pointer(), "No place of the grid holds a reading.")
                     .wayOut("Leave the grid out when nothing was measured."));
         }

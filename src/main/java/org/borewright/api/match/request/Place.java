@@ -3,11 +3,12 @@ package org.borewright.api.match.request;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.NearNames;
@@ -26,22 +27,27 @@ final class Place {
     /** Beyond these a figure is no length, no temperature and no angle of an engine, and reckoning with it is not safe. */
     private static final int MOST_DIGITS = 18;
 
-    private final String pointer;
+    private final @Nullable Place around;
+    private final Object step;
     private final JsonNode node;
     private final Faults faults;
 
-    private Place(String pointer, JsonNode node, Faults faults) {
-        this.pointer = pointer;
+    private Place(@Nullable Place around, Object step, JsonNode node, Faults faults) {
+        this.around = around;
+        this.step = step;
         this.node = node;
         this.faults = faults;
     }
 
     static Place top(JsonNode node, Faults faults) {
-        return new Place("", node, faults);
+        return new Place(null, "", node, faults);
     }
 
+    /** Where this is (RFC 6901); worked out only when asked, for most places have no fault. */
     String pointer() {
-        return pointer;
+        return around == null
+                ? ""
+                : around.pointer() + "/" + step.toString().replace("~", "~0").replace("/", "~1");
     }
 
     /** Whether something stands here. */
@@ -61,10 +67,7 @@ final class Place {
 
     /** The member of a name. */
     Place at(String name) {
-        return new Place(
-                pointer + "/" + name.replace("~", "~0").replace("/", "~1"),
-                node.isObject() ? node.path(name) : MissingNode.getInstance(),
-                faults);
+        return new Place(this, name, node.isObject() ? node.path(name) : MissingNode.getInstance(), faults);
     }
 
     /** Whether an object stands here; notes members other than those known. */
@@ -76,7 +79,8 @@ final class Place {
             wrongForm("an object");
             return false;
         }
-        node.fieldNames().forEachRemaining(name -> checkKnown(name, List.of(known)));
+        List<String> names = Arrays.asList(known);
+        node.fieldNames().forEachRemaining(name -> checkKnown(name, names));
         return true;
     }
 
@@ -85,7 +89,7 @@ final class Place {
             return;
         }
         Fault unknown = Fault.of(
-                        ProblemType.UNKNOWN_FIELD, at(name).pointer, "\"" + shortened(name) + "\" is not known here.")
+                        ProblemType.UNKNOWN_FIELD, at(name).pointer(), "\"" + shortened(name) + "\" is not known here.")
                 .against("known here: " + String.join(", ", known));
         List<String> near = isTold() ? NearNames.of(name, known) : List.of();
         faults.add(near.isEmpty() ? unknown : unknown.suggesting(new Suggestion(near.get(0), "the nearest name")));
@@ -101,14 +105,16 @@ final class Place {
             return List.of();
         }
         if (node.size() > most) {
-            add(Fault.of(ProblemType.WRONG_FORM, pointer, node.size() + " " + what + " are more than are read.")
+            add(Fault.of(ProblemType.WRONG_FORM, pointer(), node.size() + " " + what + " are more than are read.")
                     .against("at most " + most)
                     .wayOut("Leave out what the question does not need."));
             return List.of();
         }
-        return IntStream.range(0, node.size())
-                .mapToObj(i -> new Place(pointer + "/" + i, node.get(i), faults))
-                .toList();
+        List<Place> items = new ArrayList<>(node.size());
+        for (int i = 0; i < node.size(); i++) {
+            items.add(new Place(this, i, node.get(i), faults));
+        }
+        return items;
     }
 
     /** The text here. */
@@ -149,7 +155,7 @@ final class Place {
             wrongForm("a number");
         } else {
             String sent = node.isTextual() ? "\"" + shortened(node.textValue()) + "\"" : node.asText();
-            add(Fault.of(ProblemType.BAD_FIGURE, pointer, sent + " is not a number.")
+            add(Fault.of(ProblemType.BAD_FIGURE, pointer(), sent + " is not a number.")
                     .sent(sent())
                     .wayOut("Send a plain decimal number without quotes, with a point before the decimals."));
         }
@@ -158,8 +164,7 @@ final class Place {
     /** One of several words. */
     <W> Optional<W> word(List<W> allowed, Function<W, String> label) {
         Optional<String> typed = text();
-        Optional<W> meant = typed.flatMap(text ->
-                allowed.stream().filter(word -> label.apply(word).equals(text)).findFirst());
+        Optional<W> meant = typed.flatMap(text -> among(allowed, label, text));
         if (typed.isPresent() && meant.isEmpty()) {
             unknownWord(
                     ProblemType.UNKNOWN_WORD,
@@ -169,9 +174,18 @@ final class Place {
         return meant;
     }
 
+    private static <W> Optional<W> among(List<W> allowed, Function<W, String> label, String text) {
+        for (W word : allowed) {
+            if (label.apply(word).equals(text)) {
+                return Optional.of(word);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Notes a word that is not one of those allowed. */
     void unknownWord(ProblemType type, String typed, List<String> allowed) {
-        Fault unknown = Fault.of(type, pointer, "\"" + shortened(typed) + "\" is not known here.")
+        Fault unknown = Fault.of(type, pointer(), "\"" + shortened(typed) + "\" is not known here.")
                 .sent(sent())
                 .against(NearNames.either(allowed))
                 .wayOut("Use one of: " + String.join(", ", allowed) + ".");
@@ -182,20 +196,20 @@ final class Place {
     /** Notes that something is needed here; what was sent in a wrong form is noted already. */
     void need(String why) {
         if (!isGiven()) {
-            add(Fault.of(ProblemType.MISSING_FIELD, pointer, why));
+            add(Fault.of(ProblemType.MISSING_FIELD, pointer(), why));
         }
     }
 
     /** Notes that what stands here has another form. */
     void wrongForm(String expected) {
-        add(Fault.of(ProblemType.WRONG_FORM, pointer, "This is " + form() + " where " + expected + " belongs.")
+        add(Fault.of(ProblemType.WRONG_FORM, pointer(), "This is " + form() + " where " + expected + " belongs.")
                 .sent(sent())
                 .against(expected));
     }
 
     /** Notes a fault of what stands here. */
     void fault(ProblemType type, String reason, String limit) {
-        add(Fault.of(type, pointer, reason).sent(sent()).against(limit));
+        add(Fault.of(type, pointer(), reason).sent(sent()).against(limit));
     }
 
     /** Whether a fault of this place would still be told; if not, nothing need be worked out for it. */

@@ -51,22 +51,22 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
 
     /** A length above zero, up to a most. */
     Optional<Length> above(Place place, Length most) {
-        return within(place, new Limits(Length.ofNanometres(1), most), "above 0, at most " + upper(most));
+        return within(place, new Limits(Length.ofNanometres(1), most), "above 0, at most ");
     }
 
     /** A length from zero to a most, both allowed. */
     Optional<Length> upTo(Place place, Length most) {
-        return within(place, new Limits(Length.ZERO, most), "0 to " + upper(most));
+        return within(place, new Limits(Length.ZERO, most), "0 to ");
     }
 
-    private Optional<Length> within(Place place, Limits limits, String limit) {
+    private Optional<Length> within(Place place, Limits limits, String upTo) {
         Optional<Length> length = length(place);
         if (length.isPresent() && !limits.hold(length.get())) {
             boolean negative = length.get().isNegative();
             place.fault(
                     ProblemType.BAD_FIGURE,
                     negative ? "The length is negative." : "The length is outside its range.",
-                    limit);
+                    upTo + upper(limits.greatest()));
             return Optional.empty();
         }
         return length;
@@ -126,8 +126,6 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
     }
 
     private String figure(Length length, Flattery kind) {
-        return ShownLength.of(length, unit.orElse(LengthUnit.MILLIMETRE), kind)
-                .value()
-                .toPlainString();
+        return ShownLength.of(length, unit.orElse(LengthUnit.MILLIMETRE), kind).toString();
     }
 }
