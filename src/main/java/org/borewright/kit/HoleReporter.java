@@ -3,7 +3,6 @@ package org.borewright.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.fit.Check;
 import org.borewright.fit.CleanUp;
@@ -39,9 +38,11 @@ final class HoleReporter {
 
     /** The reports, in the engine's order. */
     List<HoleReport> report(List<Hole> holes, Optional<SizeRow> named) {
-        return IntStream.range(0, holes.size())
-                .mapToObj(i -> report(holes.get(i), named, i))
-                .toList();
+        List<HoleReport> reports = new ArrayList<>(holes.size());
+        for (Hole hole : holes) {
+            reports.add(report(hole, named, reports.size()));
+        }
+        return reports;
     }
 
     private HoleReport report(Hole hole, Optional<SizeRow> named, int index) {
@@ -97,9 +98,12 @@ final class HoleReporter {
         PistonShape piston = fate.piston().shape();
         Limits measured = hole.diameters().orElse(piston.finishes());
         Limits in = fate.work() == Work.AS_IS ? measured : piston.finishes();
-        return row.kit().stream()
-                .flatMap(kit -> kit.outfit().rings().rings().stream())
-                .map(ring -> new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))
-                .toList();
+        List<HoleReport.GapInHole> gaps = new ArrayList<>();
+        row.kit()
+                .ifPresent(kit -> kit.outfit()
+                        .rings()
+                        .rings()
+                        .forEach(ring -> gaps.add(new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))));
+        return gaps;
     }
 }

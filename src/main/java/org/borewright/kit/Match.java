@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
@@ -19,6 +20,7 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.CylinderSurvey;
 
 /**
  * The answer to a request: one size for the engine and a complete kit, or what stands in the way. The same request on the same catalogue
@@ -56,9 +58,8 @@ public record Match(
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);
         ShopWork work = ShopWork.of(shelf, first.row().map(SizeRow::holes).orElse(List.of()), request.skim());
-        List<TorqueReminder> torques = fits.torques().stream()
-                .filter(reminder -> work.touches(reminder.fastener()))
-                .toList();
+        List<TorqueReminder> torques = new ArrayList<>(fits.torques());
+        torques.removeIf(reminder -> !work.touches(reminder.fastener()));
         return new Match(
                 ruling,
                 table,
@@ -96,14 +97,12 @@ public record Match(
     private static List<Hole> holes(FitTable fits, MatchRequest request) {
         Engine engine = fits.shelf().engine();
         Optional<Length> presentLeast = request.present().reliable().map(fits::smallestHole);
-        return IntStream.range(0, engine.cylinders().size())
-                .mapToObj(i -> Hole.of(
-                        engine.bore(),
-                        engine.cylinders().get(i),
-                        request.cylinders().get(i),
-                        request,
-                        presentLeast))
-                .toList();
+        List<Hole> holes = new ArrayList<>(engine.cylinders().size());
+        for (Cylinder cylinder : engine.cylinders()) {
+            CylinderSurvey survey = request.cylinders().get(holes.size());
+            holes.add(Hole.of(engine.bore(), cylinder, survey, request, presentLeast));
+        }
+        return holes;
     }
 
     private static Ruling rule(List<Hole> holes, List<SizeRow> table, MatchRequest request) {

@@ -1,11 +1,14 @@
 package org.borewright.api.match;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
 import org.borewright.kit.Match;
@@ -15,23 +18,22 @@ import org.borewright.kit.Match;
 public class MatchResource {
 
     private final MatchReader reader;
-    private final com.fasterxml.jackson.databind.ObjectMapper json;
     private final Workbenches workbenches;
+    private final ObjectMapper json;
 
     /** Made by the container. */
-    public MatchResource(
-            MatchReader reader, Workbenches workbenches, com.fasterxml.jackson.databind.ObjectMapper json) {
+    public MatchResource(MatchReader reader, Workbenches workbenches, ObjectMapper json) {
         this.reader = reader;
-        this.json = json;
         this.workbenches = workbenches;
+        this.json = json;
     }
 
-    /** One size for the engine and a complete kit, or what stands in the way. */
+    /** A {@link MatchAnswer}, in one piece: written to a stream it would leave in chunks, and each of them costs a write. */
     @POST
     @NonBlocking
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public byte[] match(byte[] body) throws com.fasterxml.jackson.core.JsonProcessingException {
+    public byte[] match(byte[] body) throws JsonProcessingException {
         Asked asked = reader.read(body);
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());

@@ -1,6 +1,7 @@
 package org.borewright.api.match;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import org.borewright.api.match.answer.Stencils;
 import org.borewright.catalog.Offers;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;

@@ -7,7 +7,8 @@ import java.io.IOException;
 final class Figure {
 
     private static final int DECIMALS = 6;
-    private static final int LONGEST = 96;
+    private static final int MILLION = 1_000_000;
+    private static final int LONGEST = 80;
 
     private final char[] text = new char[LONGEST];
     private int length;
@@ -20,7 +21,11 @@ final class Figure {
 
     /** A whole number. */
     void whole(long number) {
-        text(Long.toString(number));
+        if (number < 0) {
+            text[length++] = '-';
+        }
+        long size = Math.abs(number);
+        digits(size, count(size));
     }
 
     /** Millionths as a decimal: so many decimals at least, and no further zeros. */
@@ -29,17 +34,30 @@ final class Figure {
             text[length++] = '-';
         }
         long size = Math.abs(millionths);
-        whole(size / 1_000_000);
+        whole(size / MILLION);
         text[length++] = '.';
-        int rest = (int) (size % 1_000_000);
         int point = length;
-        for (int place = DECIMALS - 1; place >= 0; place--) {
-            text[point + place] = (char) ('0' + rest % 10);
-            rest /= 10;
-        }
-        length = point + DECIMALS;
+        digits(size % MILLION, DECIMALS);
         while (length > point + leastDecimals && text[length - 1] == '0') {
             length--;
+        }
+    }
+
+    private static int count(long number) {
+        int count = 1;
+        for (long above = number / 10; above > 0; above /= 10) {
+            count++;
+        }
+        return count;
+    }
+
+    /** So many digits of a number that is not negative, zeros first where it has fewer. */
+    private void digits(long number, int count) {
+        length += count;
+        long rest = number;
+        for (int place = length - 1; place >= length - count; place--) {
+            text[place] = (char) ('0' + rest % 10);
+            rest /= 10;
         }
     }
 

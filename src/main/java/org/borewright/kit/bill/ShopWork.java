@@ -1,5 +1,6 @@
 package org.borewright.kit.bill;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
@@ -33,10 +34,14 @@ public record ShopWork(List<Line> lines) {
 
     /** The operations for holes that are to be bored, honed or left, and a deck to be skimmed by so much. */
     public static ShopWork of(Shelf shelf, List<HoleAtSize> holes, Length skim) {
-        return new ShopWork(shelf.operations().stream()
-                .map(operation -> new Line(operation, quantity(shelf, operation, holes, skim)))
-                .filter(line -> line.quantity() > 0)
-                .toList());
+        List<Line> lines = new ArrayList<>(shelf.operations().size());
+        for (ShopOperation operation : shelf.operations()) {
+            int quantity = quantity(shelf, operation, holes, skim);
+            if (quantity > 0) {
+                lines.add(new Line(operation, quantity));
+            }
+        }
+        return new ShopWork(lines);
     }
 
     /** The days all of it takes. */
@@ -51,24 +56,30 @@ public record ShopWork(List<Line> lines) {
 
     /** Whether an operation touches a group of fasteners. */
     public boolean touches(Fastener fastener) {
-        return lines.stream()
-                .anyMatch(
-                        line -> fastener.operations().contains(line.operation().code()));
+        for (Line line : lines) {
+            if (fastener.operations().contains(line.operation().code())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int quantity(Shelf shelf, ShopOperation operation, List<HoleAtSize> holes, Length skim) {
-        int touched = Math.toIntExact(
-                switch (operation.when()) {
-                    case ALWAYS -> (long) holes.size();
-                    case BORE -> count(holes, Work.REBORE);
-                    case HONE -> count(holes, Work.REBORE) + count(holes, Work.HONE_ONLY);
-                    case PORTS -> shelf.engine().build().strokes() == Strokes.TWO ? count(holes, Work.REBORE) : 0;
-                    case SKIM -> skim.isMoreThan(Length.ZERO) ? (long) holes.size() : 0;
-                });
+        int touched = switch (operation.when()) {
+            case ALWAYS -> holes.size();
+            case BORE -> count(holes, Work.REBORE);
+            case HONE -> count(holes, Work.REBORE) + count(holes, Work.HONE_ONLY);
+            case PORTS -> shelf.engine().build().strokes() == Strokes.TWO ? count(holes, Work.REBORE) : 0;
+            case SKIM -> skim.isMoreThan(Length.ZERO) ? holes.size() : 0;
+        };
         return operation.per() == ShopOperation.Per.ENGINE ? Math.min(touched, 1) : touched;
     }
 
-    private static long count(List<HoleAtSize> holes, Work work) {
-        return holes.stream().filter(hole -> hole.work() == work).count();
+    private static int count(List<HoleAtSize> holes, Work work) {
+        int count = 0;
+        for (HoleAtSize hole : holes) {
+            count += hole.work() == work ? 1 : 0;
+        }
+        return count;
     }
 }

@@ -3,7 +3,7 @@ package org.borewright.api.lookup.engine;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.util.List;
-import org.borewright.api.match.TorqueAnswer;
+import org.borewright.api.match.answer.TorqueAnswer;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
 import org.borewright.catalog.Cylinder;

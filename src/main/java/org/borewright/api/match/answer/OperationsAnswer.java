@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import java.util.List;
 import org.borewright.api.shown.ShownMoney;

@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.borewright.kit.SizeRow;

@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.LocalDate;
@@ -24,7 +24,7 @@ import org.borewright.measure.LengthUnit;
  * is that, and it is written once. They go by the identity of what they were cut from, for the fit table and the kit finder hand out
  * the same objects every time; anything else is written when asked for, and so no answer can be an old one.
  */
-final class Stencils {
+public final class Stencils {
 
     private final ObjectMapper json;
     private final LengthUnit unit;
@@ -37,7 +37,8 @@ final class Stencils {
     /** The bill of a kit on the last day it was asked for. */
     private record Bill(LocalDate on, Stencil<BillAnswer> whole, Stencil<SizeRowAnswer.KitSummary> brief) {}
 
-    Stencils(ObjectMapper json, FitTable fits, LengthUnit unit) {
+    /** Cut by a mapper from what fits an engine, in a unit. */
+    public Stencils(ObjectMapper json, FitTable fits, LengthUnit unit) {
         this.json = json;
         this.unit = unit;
         fits.choices().values().forEach(choices -> choices.forEach(this::cut));

@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;

@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
@@ -68,12 +68,16 @@ public record BillAnswer(
      * @param part what it is
      * @param number its number
      * @param quantity how many are needed
-     * @param cylinders the hole of each one; {@code engine} for a part of no hole
+     * @param cylinders the holes they are for; {@code engine} for parts of no hole
      */
     public record CoversAnswer(String part, String number, int quantity, List<String> cylinders) {
 
         static CoversAnswer of(Need need) {
-            return new CoversAnswer(need.part().kind().label(), need.number().text(), need.count(), need.holes());
+            return new CoversAnswer(
+                    need.part().kind().label(),
+                    need.number().text(),
+                    need.count(),
+                    need.holes().stream().distinct().toList());
         }
     }
 

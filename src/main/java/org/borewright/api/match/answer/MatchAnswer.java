@@ -1,4 +1,4 @@
-package org.borewright.api.match;
+package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
@@ -61,7 +61,7 @@ public record MatchAnswer(
         List<String> cautions) {
 
     /** The answer to a request, in the unit of the stencils. */
-    static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, Stencils stencils) {
+    public static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, Stencils stencils) {
         LengthUnit unit = stencils.unit();
         SizeRow named = match.ruling().row().orElse(null);
         List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
