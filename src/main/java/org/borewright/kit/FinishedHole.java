@@ -8,7 +8,6 @@ import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
-import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -17,13 +16,19 @@ import org.borewright.measure.Limits;
  * Where one finished hole stands among the sizes.
  *
  * @param cylinder its name
- * @param size the size whose window holds it nearest to target; empty when it lies between sizes
+ * @param size the size whose window holds it nearest to target, proven before not proven; empty when it lies between sizes
+ * @param certainty whether the readings prove that the window holds it; no between sizes
  * @param others other sizes whose windows hold it too
  * @param tooLooseFor between sizes: the next smaller size, and by how much the hole is too loose for it
  * @param toGo between sizes: the next larger size, and how much metal to its target
  */
 public record FinishedHole(
-        String cylinder, Optional<Size> size, List<Size> others, Optional<Gap> tooLooseFor, Optional<Gap> toGo) {
+        String cylinder,
+        Optional<Size> size,
+        Certainty certainty,
+        List<Size> others,
+        Optional<Gap> tooLooseFor,
+        Optional<Gap> toGo) {
 
     /**
      * A size and how far away it is.
@@ -38,26 +43,35 @@ public record FinishedHole(
         List<SizeRow> made = table.stream()
                 .filter(row -> row.choice().isPresent() && row.isOpen())
                 .toList();
-        List<Size> holding = made.stream()
-                .filter(row -> isHeld(row.holes().get(index)))
-                .sorted(Comparator.comparing((SizeRow row) ->
-                        FinishedHoles.offTarget(hole, row.holes().get(index).piston())))
-                .map(SizeRow::size)
-                .distinct()
+        List<SizeRow> holding = made.stream()
+                .filter(row -> row.holes().get(index).work() == Work.AS_IS)
+                .sorted(Comparator.comparing(
+                                (SizeRow row) -> row.holes().get(index).certainty())
+                        .thenComparing(row -> FinishedHoles.offTarget(
+                                hole, row.holes().get(index).piston())))
                 .toList();
-        return holding.isEmpty()
-                ? new FinishedHole(
-                        hole.name(), Optional.empty(), List.of(), tooLoose(hole, index, made), toGo(hole, index, made))
-                : new FinishedHole(
-                        hole.name(),
-                        Optional.of(holding.get(0)),
-                        holding.subList(1, holding.size()),
-                        Optional.empty(),
-                        Optional.empty());
+        return holding.isEmpty() ? between(hole, index, made) : held(hole, index, holding);
     }
 
-    private static boolean isHeld(HoleAtSize fate) {
-        return fate.work() == Work.AS_IS && fate.certainty() == Certainty.CERTAIN;
+    private static FinishedHole held(Hole hole, int index, List<SizeRow> holding) {
+        List<Size> sizes = holding.stream().map(SizeRow::size).distinct().toList();
+        return new FinishedHole(
+                hole.name(),
+                Optional.of(sizes.get(0)),
+                holding.get(0).holes().get(index).certainty(),
+                sizes.subList(1, sizes.size()),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static FinishedHole between(Hole hole, int index, List<SizeRow> made) {
+        return new FinishedHole(
+                hole.name(),
+                Optional.empty(),
+                Certainty.NO,
+                List.of(),
+                tooLoose(hole, index, made),
+                toGo(hole, index, made));
     }
 
     private static Optional<Gap> tooLoose(Hole hole, int index, List<SizeRow> made) {

@@ -54,6 +54,21 @@ class FinishedHolesMatchTest {
                 .isEqualTo("+0.25");
     }
 
+    /** Just in, on the limit and just not out for the U of the reading: the hole belongs to the size, proven or not. */
+    @ParameterizedTest
+    @CsvSource({"69.995280, possible", "70.010, certain", "70.034719, certain", "70.034720, possible"})
+    void a_hole_near_the_edge_of_a_window_still_belongs_to_its_size(String diameter, String certainty) {
+        FinishedHole hole = new TwinShop()
+                .finished(diameter, "70.010")
+                .finishedHoles(Condition.FINISHED)
+                .get(0);
+
+        assertThat(hole.size()).contains(size("standard", "0"));
+        assertThat(hole.certainty().label()).isEqualTo(certainty);
+        assertThat(hole.tooLooseFor()).isEmpty();
+        assertThat(hole.toGo()).isEmpty();
+    }
+
     @Test
     void a_hole_between_sizes_hears_how_much_too_loose_and_how_much_to_go() {
         Match match = new TwinShop().finished("70.100", "70.010");

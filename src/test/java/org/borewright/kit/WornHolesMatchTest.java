@@ -5,6 +5,7 @@ import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.survey;
 import static org.borewright.kit.TwinShop.surveys;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
@@ -13,6 +14,9 @@ import org.borewright.kit.choice.Block;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Length;
+import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.SingleDiameter;
@@ -96,7 +100,35 @@ class WornHolesMatchTest {
         assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
     }
 
+    /** ISO 1: a radius read in a cold barrel is smaller than at 20 °C, and must not pass by that. */
+    @Test
+    void a_wall_probed_in_the_cold_is_corrected_like_a_diameter() {
+        TwinShop shop = new TwinShop();
+        MatchRequest warm = probing(shop, "35.070");
+        MatchRequest cold = new MatchRequest(
+                warm.condition(),
+                warm.present(),
+                warm.cylinders(),
+                warm.gauge(),
+                Climate.at(Temperature.parse(BigDecimal.TEN, Temperature.Scale.CELSIUS)),
+                warm.skim(),
+                warm.asked(),
+                warm.on());
+
+        assertThat(worst(shop.ask(warm))).isEqualTo(mm("70.180"));
+        // 35.070 mm / (1 − 10 × α), α of the twin 11.4 × 10⁻⁶: 35.073998 mm
+        assertThat(worst(shop.ask(cold))).isEqualTo(mm("70.187996"));
+    }
+
+    private static Length worst(Match match) {
+        return match.holes().get(0).cleanUp().orElseThrow().worst().orElseThrow();
+    }
+
     private static Match probed(TwinShop shop, String radius) {
+        return shop.ask(probing(shop, radius));
+    }
+
+    private static MatchRequest probing(TwinShop shop, String radius) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),
@@ -105,7 +137,7 @@ class WornHolesMatchTest {
                 Optional.empty(),
                 false);
         CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
-        return shop.ask(shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020"))));
+        return shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020")));
     }
 
     @ParameterizedTest(name = "{0}, {1} deep: {2}, {3}")

@@ -46,18 +46,16 @@ public record Hole(
             MatchRequest request,
             Optional<Length> presentLeast) {
         Temperature temperature = request.climate().temperature();
-        Survey at20 = survey.asRead().map(reading -> bore.expansion().atReference(reading, temperature));
+        CylinderSurvey corrected = survey.map(reading -> bore.expansion().atReference(reading, temperature));
+        Survey at20 = corrected.asRead();
         Optional<Limits> diameters = at20.diameters();
         Optional<Uncertainty> budget = diameters
                 .map(Limits::greatest)
-                .or(() -> survey.wall().reach().map(reach -> reach.radius().doubled()))
+                .or(() -> corrected.wall().reach().map(reach -> reach.radius().doubled()))
                 .map(diameter -> Uncertainty.of(diameter, request.gauge(), request.climate(), bore.expansion()));
         Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
-        Optional<Length> unworn =
-                survey.wall().unworn().map(reading -> bore.expansion().atReference(reading, temperature));
-        Optional<WhenNew> whenNew =
-                WhenNew.of(survey.wall().lastFinish(), unworn, presentLeast, diameters.map(Limits::least));
-        CleanUp cleanUp = HoleCleanUp.byBar(survey, at20, whenNew, bore.centringError(), uncertainty);
+        Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
+        CleanUp cleanUp = HoleCleanUp.byBar(corrected, whenNew, bore.centringError(), uncertainty);
         return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, cleanUp);
     }
 
@@ -74,6 +72,6 @@ public record Hole(
 
     /** What the hone alone must reach; empty when nothing was measured. */
     public Optional<Length> honeCleanUp() {
-        return HoleCleanUp.byHone(survey, at20);
+        return HoleCleanUp.byHone(at20, survey.findings());
     }
 }

@@ -1,5 +1,6 @@
 package org.borewright.kit.hole;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import org.borewright.fit.CleanUp;
@@ -15,15 +16,19 @@ public final class HoleCleanUp {
     private HoleCleanUp() {}
 
     /** By the bar. The worst is not known where a defect's depth, the size when new or the hole itself is not. */
-    static CleanUp byBar(
-            CylinderSurvey survey, Survey at20, Optional<WhenNew> whenNew, Length centringError, Length uncertainty) {
-        Optional<Length> worst = isOpen(survey) ? Optional.empty() : worst(survey, at20, whenNew, centringError);
-        return new CleanUp(worst, largestOf(survey, at20, CleanUp::bestAt), uncertainty.doubled(), uncertainty);
+    static CleanUp byBar(CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError, Length uncertainty) {
+        Optional<Length> largest = at20.asRead().largest();
+        Optional<Length> worst = isOpen(at20) ? Optional.empty() : worst(at20, largest, whenNew, centringError);
+        return new CleanUp(
+                worst,
+                needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt),
+                uncertainty.doubled(),
+                uncertainty);
     }
 
     /** By the hone alone; empty when nothing was measured. */
-    static Optional<Length> byHone(CylinderSurvey survey, Survey at20) {
-        return largestOf(survey, at20, HoneOnly::cleanUp);
+    static Optional<Length> byHone(Survey at20, List<Finding> findings) {
+        return needed(at20, findings, at20.largest(), HoneOnly::cleanUp);
     }
 
     /** Whether something stands in the way of calling any size certain: a depth not measured, or work to be done first. */
@@ -32,27 +37,30 @@ public final class HoleCleanUp {
     }
 
     private static Optional<Length> worst(
-            CylinderSurvey survey, Survey at20, Optional<WhenNew> whenNew, Length centringError) {
-        return survey.wall()
+            CylinderSurvey at20, Optional<Length> largest, Optional<WhenNew> whenNew, Length centringError) {
+        return at20.wall()
                 .reach()
                 .map(reach -> CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis())
-                        .plus(deepest(survey).doubled()))
-                .or(() -> whenNew.flatMap(known -> largestOf(
-                        survey,
-                        at20,
+                        .plus(deepest(at20).doubled()))
+                .or(() -> whenNew.flatMap(known -> needed(
+                        at20.asRead(),
+                        at20.findings(),
+                        largest,
                         (diameter, defect) -> CleanUp.worstAt(diameter, known.diameter(), centringError, defect))));
     }
 
-    private static Length deepest(CylinderSurvey survey) {
-        return survey.findings().stream().map(Finding::cut).reduce(Length.ZERO, Length::max);
+    private static Length deepest(CylinderSurvey at20) {
+        return at20.findings().stream().map(Finding::cut).reduce(Length.ZERO, Length::max);
     }
 
-    private static Optional<Length> largestOf(CylinderSurvey survey, Survey at20, BinaryOperator<Length> cleanUp) {
-        return at20.largest().map(largest -> {
-            Length needed = cleanUp.apply(largest, Length.ZERO);
-            for (Finding finding : survey.findings()) {
-                Length diameter = finding.height().flatMap(at20::largestNear).orElse(largest);
-                needed = needed.max(cleanUp.apply(diameter, finding.cut()));
+    /** The largest that any place needs: the largest diameter without a defect, or a defect where it lies. */
+    private static Optional<Length> needed(
+            Survey at20, List<Finding> findings, Optional<Length> largest, BinaryOperator<Length> cleanUp) {
+        return largest.map(diameter -> {
+            Length needed = cleanUp.apply(diameter, Length.ZERO);
+            for (Finding finding : findings) {
+                Length there = finding.height().flatMap(at20::largestNear).orElse(diameter);
+                needed = needed.max(cleanUp.apply(there, finding.cut()));
             }
             return needed;
         });

@@ -2,6 +2,7 @@ package org.borewright.kit.hole;
 
 import java.util.Optional;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.Wall;
 
 /**
  * The size a hole had when new, D0: the finish on record, else a reading of unworn wall, else the smallest hole the present size can
@@ -36,14 +37,10 @@ public record WhenNew(Length diameter, From from) {
     }
 
     /** The size when new from the best that is known; empty when nothing tells. */
-    static Optional<WhenNew> of(
-            Optional<Length> lastFinish,
-            Optional<Length> unworn,
-            Optional<Length> presentLeast,
-            Optional<Length> smallestReading) {
-        Optional<WhenNew> told = lastFinish
+    static Optional<WhenNew> of(Wall wall, Optional<Length> presentLeast, Optional<Length> smallestReading) {
+        Optional<WhenNew> told = wall.lastFinish()
                 .map(diameter -> new WhenNew(diameter, From.LAST_FINISH))
-                .or(() -> unworn.map(diameter -> new WhenNew(diameter, From.UNWORN_WALL)))
+                .or(() -> wall.unworn().map(diameter -> new WhenNew(diameter, From.UNWORN_WALL)))
                 .or(() -> presentLeast.map(diameter -> new WhenNew(diameter, From.PRESENT_SIZE)));
         return told.map(known -> smallestReading
                 .filter(reading -> reading.isLessThan(known.diameter))

@@ -2,6 +2,8 @@ package org.borewright.measure.survey;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import org.borewright.measure.Length;
 
 /**
  * All that was noted of one hole, as read: nothing corrected yet.
@@ -21,6 +23,11 @@ public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Fin
     /** A hole of which nothing is known but its name. */
     public static CylinderSurvey unsurveyed(String cylinder) {
         return new CylinderSurvey(cylinder, new NotMeasured(), Wall.UNKNOWN, List.of());
+    }
+
+    /** The same survey with what was read inside the hole changed: corrected to 20 °C. */
+    public CylinderSurvey map(UnaryOperator<Length> change) {
+        return new CylinderSurvey(cylinder, asRead.map(change), wall.map(change), findings);
     }
 
     /** Whether a finding of this weight is among them. */

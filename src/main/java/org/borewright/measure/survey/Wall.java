@@ -1,10 +1,11 @@
 package org.borewright.measure.survey;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.borewright.measure.Length;
 
 /**
- * What is known of the wall of one hole beyond its diameters, at 20 °C.
+ * What is known of the wall of one hole beyond its diameters, as read: the record of the last finish and what is known of a sleeve hold at 20 °C.
  *
  * @param lastFinish the finished size on record from the last visit
  * @param unworn a diameter read where no ring runs
@@ -32,4 +33,15 @@ public record Wall(
      * @param fromBarAxis whether it was taken from the axis the bar itself will turn on, so that no centring error is added
      */
     public record Reach(Length radius, boolean fromBarAxis) {}
+
+    /** The same wall with what was read inside the hole changed: corrected to 20 °C. */
+    Wall map(UnaryOperator<Length> change) {
+        return new Wall(
+                lastFinish,
+                unworn.map(change),
+                reach.map(probed -> new Reach(change.apply(probed.radius), probed.fromBarAxis)),
+                sleeveOutside,
+                least,
+                sleevedBefore);
+    }
 }

@@ -1,6 +1,7 @@
 package org.borewright.api.lookup.part;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import org.borewright.api.shown.Days;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.catalog.Offer;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ public record OfferAnswer(
             return "in stock";
         }
         return offer.leadDays().isPresent()
-                ? "to be ordered, " + offer.leadDays().getAsInt() + " days"
+                ? "to be ordered, " + Days.inWords(offer.leadDays().getAsInt())
                 : "out of stock, no more to be had";
     }
 }

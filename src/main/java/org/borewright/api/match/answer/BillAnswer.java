@@ -3,6 +3,7 @@ package org.borewright.api.match.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
+import org.borewright.api.shown.Days;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.Need;
@@ -57,7 +58,7 @@ public record BillAnswer(
                     line.covers().stream().map(CoversAnswer::of).toList(),
                     ShownMoney.of(line.price()),
                     ShownMoney.of(line.total()),
-                    line.leadDays() == 0 ? "in stock" : "to be ordered, " + line.leadDays() + " days",
+                    line.leadDays() == 0 ? "in stock" : "to be ordered, " + Days.inWords(line.leadDays()),
                     on.plusDays(line.leadDays()));
         }
     }

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * Where one finished hole stands among the sizes.
  *
  * @param cylinder the hole
- * @param size the size whose window holds it nearest to target; absent between sizes
+ * @param size the size whose window holds it nearest to target, proven before not proven; absent between sizes
+ * @param certainty whether the readings prove that the window holds it; no between sizes
  * @param otherSizes other sizes whose windows hold it too
  * @param tooLooseFor between sizes: the smaller size and by how much it is too loose for it
  * @param toGo between sizes: the larger size and how much metal to it
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 public record FinishedHoleAnswer(
         String cylinder,
         @Nullable String size,
+        String certainty,
         List<String> otherSizes,
         @Nullable GapAnswer tooLooseFor,
         @Nullable GapAnswer toGo) {
@@ -42,6 +44,7 @@ public record FinishedHoleAnswer(
         return new FinishedHoleAnswer(
                 hole.cylinder(),
                 hole.size().map(Size::label).orElse(null),
+                hole.certainty().label(),
                 hole.others().stream().map(Size::label).toList(),
                 hole.tooLooseFor().map(gap -> GapAnswer.of(gap, unit)).orElse(null),
                 hole.toGo().map(gap -> GapAnswer.of(gap, unit)).orElse(null));

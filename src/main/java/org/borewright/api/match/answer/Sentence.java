@@ -1,5 +1,6 @@
 package org.borewright.api.match.answer;
 
+import org.borewright.api.shown.Days;
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;
 import org.borewright.kit.Settling;
@@ -29,7 +30,8 @@ final class Sentence {
     private static String serves(SizeRow row) {
         String ready = row.kit().filter(Kit::isCompleteNow).isPresent()
                 ? "the kit is complete from the shelf"
-                : "the kit is complete in " + row.kit().map(Kit::leadDays).orElse(0) + " days";
+                : "the kit is complete in "
+                        + Days.inWords(row.kit().map(Kit::leadDays).orElse(0));
         return "Every cylinder goes to " + row.size().label() + ": every check is in, and " + ready + ".";
     }
 
