@@ -1,5 +1,7 @@
 package org.borewright.measure;
 
+import java.util.List;
+
 /**
  * The uncertainty of a diameter, as standard uncertainties in nanometres that add in squares (JCGM 100, 5.1.2).
  *
@@ -10,6 +12,38 @@ package org.borewright.measure;
  */
 public record Uncertainty(double gauge, double resolution, double temperature, double expansion) {
 
+    /** Where a share of the uncertainty comes from, and what makes it smaller in a workshop. */
+    public enum Term {
+        /** The gauge's calibration. */
+        GAUGE("gauge", "use a gauge with a smaller calibration uncertainty"),
+        /** Its smallest step. */
+        RESOLUTION("resolution", "use a gauge that shows a finer step"),
+        /** How well the temperature is known. */
+        TEMPERATURE("temperature", "let block and gauge come to one temperature, and state it"),
+        /** How well the growth of the wall is known. */
+        EXPANSION("expansion", "measure nearer to 20 °C: how the wall grows is only roughly known");
+
+        private final String label;
+        private final String wayOut;
+
+        Term(String label, String wayOut) {
+            this.label = label;
+            this.wayOut = wayOut;
+        }
+
+        /** The word as shown. */
+        public String label() {
+            return label;
+        }
+
+        /** What to do about it. */
+        public String wayOut() {
+            return wayOut;
+        }
+    }
+
+    private static final List<Term> TERMS = List.of(Term.values());
+
     /** The terms for a diameter taken with a gauge in a climate, of a material. Source: JCGM 100, 4.3.7 and 5.1.2. */
     public static Uncertainty of(Length diameter, Gauge gauge, Climate climate, Expansion material) {
         double size = diameter.nanometres();
@@ -18,6 +52,25 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
                 gauge.resolution().nanometres() / Math.sqrt(12),
                 size * material.perKelvin() * climate.standardUncertainty(),
                 size * Math.abs(climate.temperature().kelvinsAboveReference()) * material.standardUncertainty());
+    }
+
+    /** The standard uncertainty from one source in nanometres; zero where it adds nothing. */
+    public double from(Term term) {
+        return switch (term) {
+            case GAUGE -> gauge;
+            case RESOLUTION -> resolution;
+            case TEMPERATURE -> temperature;
+            case EXPANSION -> expansion;
+        };
+    }
+
+    /** The largest term; of equal ones the first. */
+    public Term mattersMost() {
+        Term most = Term.GAUGE;
+        for (Term term : TERMS) {
+            most = from(term) > from(most) ? term : most;
+        }
+        return most;
     }
 
     /** The combined standard uncertainty in nanometres. */

@@ -85,6 +85,24 @@ class UncertaintyTest {
                 .isEqualTo(expanded);
     }
 
+    /** The square of the combined uncertainty is the sum of the squares of the terms (JCGM 100, 5.1.2), and none is larger than the largest. */
+    @Property
+    boolean noTermIsForgottenAndTheLargestMattersMost(
+            @ForAll @DoubleRange(min = 0, max = 1e6) double gauge,
+            @ForAll @DoubleRange(min = 0, max = 1e6) double resolution,
+            @ForAll @DoubleRange(min = 0, max = 1e6) double temperature,
+            @ForAll @DoubleRange(min = 0, max = 1e6) double expansion) {
+        Uncertainty budget = new Uncertainty(gauge, resolution, temperature, expansion);
+        double squares = 0;
+        double largest = 0;
+        for (Uncertainty.Term term : Uncertainty.Term.values()) {
+            squares += budget.from(term) * budget.from(term);
+            largest = Math.max(largest, budget.from(term));
+        }
+        return Math.abs(Math.sqrt(squares) - budget.combined()) <= 1e-9 * budget.combined()
+                && budget.from(budget.mattersMost()) == largest;
+    }
+
     @Property
     boolean theExpandedUncertaintyIsNeverShownSmaller(
             @ForAll @DoubleRange(min = 0, max = 1e6) double gauge,

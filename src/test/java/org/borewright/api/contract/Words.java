@@ -39,6 +39,7 @@ import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Temperature;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
 
@@ -79,6 +80,7 @@ final class Words {
         add("HoldReason", Hold.Reason.values(), Hold.Reason::sentence);
         add("BlockReason", Block.Reason.values(), Block.Reason::sentence);
         add("WhatToRead", Settling.What.values(), Settling.What::label);
+        add("UncertaintyTerm", Uncertainty.Term.values(), Uncertainty.Term::label);
         add("BoreForm", BoreShape.Form.values(), BoreShape.Form::label);
         add("FindingWeight", Finding.Weight.values(), Finding.Weight::says);
         add("WhenNewFrom", WhenNew.From.values(), WhenNew.From::label);

@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param largest the largest diameter
  * @param smallest the smallest diameter
  * @param uncertainty expanded uncertainty of one diameter
+ * @param budget that uncertainty term by term
  * @param shape taper and out-of-round; absent without a grid
  * @param whenNew the size when new, and what tells
  * @param wear the largest diameter less the size when new
@@ -50,6 +51,7 @@ public record CylinderAnswer(
         @Nullable ShownLength largest,
         @Nullable ShownLength smallest,
         @Nullable ShownLength uncertainty,
+        @Nullable BudgetAnswer budget,
         @Nullable ShapeAnswer shape,
         @Nullable WhenNewAnswer whenNew,
         @Nullable ShownLength wear,
@@ -137,6 +139,7 @@ public record CylinderAnswer(
                 ShownLength.of(hole.diameters().map(Limits::greatest), unit),
                 ShownLength.of(hole.diameters().map(Limits::least), unit),
                 hole.budget().isEmpty() ? null : ShownLength.of(hole.uncertainty(), unit, Flattery.UNCERTAINTY),
+                hole.budget().map(budget -> BudgetAnswer.of(budget, unit)).orElse(null),
                 report.shape().map(shape -> ShapeAnswer.of(shape, unit)).orElse(null),
                 hole.whenNew()
                         .map(known -> new WhenNewAnswer(
