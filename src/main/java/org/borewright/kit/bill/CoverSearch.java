@@ -27,7 +27,6 @@ final class CoverSearch {
     private final List<Packed> boxes;
     private final List<Offer> offers;
     private final int[] taken;
-    private final List<Cover> found = new ArrayList<>();
 
     private CoverSearch(List<Packed> boxes, Offers offers) {
         this.boxes = boxes;
@@ -49,8 +48,7 @@ final class CoverSearch {
                         .thenComparing(packed -> packed.box().number()))
                 .toList();
         CoverSearch search = new CoverSearch(boxes, offers);
-        search.take(0, needs.stream().mapToInt(Need::count).toArray());
-        return search.found.stream().min(Cover.PREFERENCE);
+        return search.best(0, needs.stream().mapToInt(Need::count).toArray());
     }
 
     /** Whether every piston and ring set in a box is needed: nobody opens a box of another size for its pins. */
@@ -71,19 +69,20 @@ final class CoverSearch {
                         .toList());
     }
 
-    private void take(int index, int[] open) {
+    /** The preferred way to cover what is open with the boxes from an index on, given what was taken of those before. */
+    private Optional<Cover> best(int index, int[] open) {
         if (index == boxes.size()) {
-            if (Arrays.stream(open).allMatch(count -> count <= 0)) {
-                keep(open);
-            }
-            return;
+            return Arrays.stream(open).allMatch(count -> count <= 0) ? Optional.of(taken(open)) : Optional.empty();
         }
+        Optional<Cover> best = Optional.empty();
         int most = Math.min(useful(index, open), obtainable(index));
         for (int quantity = least(index, open); quantity <= most; quantity++) {
             taken[index] = quantity;
-            take(index + 1, less(open, index, quantity));
+            Optional<Cover> found = best(index + 1, less(open, index, quantity));
+            best = Stream.concat(best.stream(), found.stream()).min(Cover.PREFERENCE);
         }
         taken[index] = 0;
+        return best;
     }
 
     /** How many are needed at the least, because no later box holds a part that is still open. */
@@ -132,7 +131,7 @@ final class CoverSearch {
         return (count + by - 1) / by;
     }
 
-    private void keep(int[] open) {
+    private Cover taken(int[] open) {
         List<Cover.Pick> picks = new ArrayList<>();
         int surplus = -Arrays.stream(open).sum();
         for (int i = 0; i < taken.length; i++) {
@@ -141,7 +140,7 @@ final class CoverSearch {
                 surplus += taken[i] * boxes.get(i).strangers();
             }
         }
-        found.add(new Cover(picks, surplus));
+        return new Cover(picks, surplus);
     }
 
     /** What is left over of a cover, strangers included, by number. */

@@ -32,35 +32,44 @@ final class KitAssembly {
     /** The kit of an outfit and a gasket kit. */
     Kit of(List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
         List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
-        List<Need> coverable = coverable(needs);
-        Cover cover = CoverSearch.find(coverable, shelf, offers).orElseGet(() -> new Cover(List.of(), 0));
+        Covered covered = covered(needs);
         List<Kit.Missing> missing = needs.stream()
-                .filter(need -> !coverable.contains(need))
+                .filter(need -> !covered.needs.contains(need))
                 .map(this::missing)
                 .toList();
         return new Kit(
                 outfit,
                 gaskets,
                 needs,
-                lines(cover, coverable),
-                CoverSearch.surplus(cover, coverable),
+                lines(covered.cover, covered.needs),
+                CoverSearch.surplus(covered.cover, covered.needs),
                 missing,
-                cover.total());
+                covered.cover.total());
     }
 
     /** All needs when they can be covered together, else those that can still be covered after leaving out, in order, what cannot. */
-    private List<Need> coverable(List<Need> needs) {
-        if (CoverSearch.find(needs, shelf, offers).isPresent()) {
-            return needs;
+    private Covered covered(List<Need> needs) {
+        Optional<Covered> all = cover(needs);
+        if (all.isPresent()) {
+            return all.get();
         }
-        List<Need> kept = new ArrayList<>();
+        Covered kept = Covered.NOTHING;
         for (Need need : needs) {
-            kept.add(need);
-            if (CoverSearch.find(kept, shelf, offers).isEmpty()) {
-                kept.remove(need);
-            }
+            List<Need> more = new ArrayList<>(kept.needs);
+            more.add(need);
+            kept = cover(more).orElse(kept);
         }
         return kept;
+    }
+
+    private Optional<Covered> cover(List<Need> needs) {
+        return CoverSearch.find(needs, shelf, offers).map(cover -> new Covered(needs, cover));
+    }
+
+    /** Needs and the cover found for them. */
+    private record Covered(List<Need> needs, Cover cover) {
+
+        static final Covered NOTHING = new Covered(List.of(), new Cover(List.of(), 0));
     }
 
     private Kit.Missing missing(Need need) {
