@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.hole.Hole;
 import org.borewright.measure.survey.Finding;
@@ -88,10 +89,20 @@ final class WornRuling {
     }
 
     private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {
-        List<String> cylinders = where(concerned);
+        List<String> cylinders = where(concerned.and(this::isInTheWay));
         if (!cylinders.isEmpty()) {
             holds.add(Hold.in(reason, cylinders));
         }
+    }
+
+    /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
+    private boolean isInTheWay(Hole hole) {
+        return table.stream()
+                .filter(SizeRow::mightServe)
+                .limit(1)
+                .anyMatch(row -> row.holes().stream()
+                        .anyMatch(
+                                fate -> fate.cylinder().equals(hole.name()) && fate.certainty() != Certainty.CERTAIN));
     }
 
     private List<String> where(Predicate<Hole> concerned) {
