@@ -44,6 +44,7 @@ class LengthTest {
             -0.000001,  MILLIMETRE,         -1
             0,          INCH,                0
             0E+40,      MILLIMETRE,          0
+            0.0000010,  MILLIMETRE,          1
             8E+1,       MILLIMETRE,   80000000
             10000,      MILLIMETRE, 10000000000
             -10000,     MILLIMETRE, -10000000000
@@ -58,6 +59,7 @@ class LengthTest {
             80.0100001,     MILLIMETRE, more than the 6 decimals that mm can be typed with
             3.150001,       INCH,       more than the 5 decimals that in can be typed with
             1E-999999999,   MILLIMETRE, more than the 6 decimals
+            100000.0000001, MILLIMETRE, more than the 6 decimals
             10000.000001,   MILLIMETRE, longer than 10 m
             -10000.000001,  MILLIMETRE, longer than 10 m
             393.70079,      INCH,       longer than 10 m

@@ -62,6 +62,12 @@ class TemperatureTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"CELSIUS, C", "FAHRENHEIT, F"})
+    void aScaleIsWrittenByItsLetter(Scale scale, String letter) {
+        assertThat(scale.symbol()).isEqualTo(letter);
+    }
+
+    @ParameterizedTest
     @CsvSource({"-60, CELSIUS, -540000", "200, CELSIUS, 1800000", "20.000, CELSIUS, 180000", "68, FAHRENHEIT, 180000"})
     void isKeptInNinthsOfAMillikelvin(BigDecimal typed, Scale scale, long ninths) {
         assertThat(Temperature.parse(typed, scale)).isEqualTo(new Temperature(ninths));

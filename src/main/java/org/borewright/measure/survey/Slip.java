@@ -73,7 +73,7 @@ public record Slip(BigDecimal value, String slip) {
 
     /** Nobody means 071.10, so it must not make 70.11 doubtful. */
     private static boolean hasLeadingNought(String text) {
-        return text.length() > 1 && text.charAt(0) == '0' && text.charAt(1) != '.';
+        return text.charAt(0) == '0' && text.charAt(1) != '.';
     }
 
     private static String exchanged(String text, int first, int second) {

@@ -30,6 +30,7 @@ class SlipTest {
             0.276,     INCH,       2.76,             the decimal point one place too far left
             17.02,     MILLIMETRE, 71.02,            two digits exchanged
             74.03,     MILLIMETRE, 70.43,            two digits exchanged
+            0.27600000000000000000, INCH, 2.76,      the decimal point one place too far left
             """)
     void theOneCorrectionThatFitsIsSuggested(BigDecimal typed, LengthUnit unit, BigDecimal meant, String slip) {
         assertThat(Slip.suggest(typed, unit, PLAUSIBLE)).hasValueSatisfying(suggestion -> {
@@ -61,6 +62,15 @@ class SlipTest {
             """)
     void theCorrectionMustLieInThePlausibleRange(BigDecimal typed, boolean suggested) {
         assertThat(Slip.suggest(typed, LengthUnit.MILLIMETRE, PLAUSIBLE).isPresent())
+                .isEqualTo(suggested);
+    }
+
+    /** A range that no engine has, so that only the 10 m that can be typed stand in the way. */
+    @ParameterizedTest
+    @CsvSource({"1000, true", "1000.000001, false"})
+    void theCorrectionMustBeALengthThatCanBeTyped(BigDecimal typed, boolean suggested) {
+        Limits tenToTwentyMetres = new Limits(Length.LONGEST_TYPED, Length.LONGEST_TYPED.doubled());
+        assertThat(Slip.suggest(typed, LengthUnit.MILLIMETRE, tenToTwentyMetres).isPresent())
                 .isEqualTo(suggested);
     }
 
