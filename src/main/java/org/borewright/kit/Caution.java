@@ -17,6 +17,11 @@ public enum Caution {
     /** Far from 20 °C. */
     TEMPERATURE_FAR(
             "Measured more than 5 K away from 20 °C: let block, gauge and pistons come to one temperature and measure again."),
+    /** Nobody said what the gauge is worth. */
+    GAUGE_NOT_STATED("The calibration uncertainty of the gauge was not stated: the usual one of its kind is taken."),
+    /** Calibrated too long ago. */
+    CALIBRATION_OVERDUE(
+            "The calibration of the gauge is overdue: have it checked before metal is cut on the strength of its readings."),
     /** The present size stands on hearsay. */
     PRESENT_SIZE_HEARSAY(
             "The present size is hearsay: a reading alone cannot tell a worn standard hole from a fresh oversize."),

@@ -11,6 +11,8 @@ import org.borewright.fit.Rule;
 import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.SingleDiameter;
@@ -27,6 +29,7 @@ final class Cautions {
         Set<Caution> cautions = EnumSet.of(Caution.MAKER_FIRST, Caution.TRAINED_PEOPLE);
         ofBuild(cautions, engine);
         ofReadings(cautions, request, holes);
+        ofGauge(cautions, request, holes);
         ofTorques(cautions, torques);
         addIf(cautions, request.skim().isMoreThan(Length.ZERO), Caution.SKIMMED_DECK);
         return List.copyOf(cautions);
@@ -41,7 +44,7 @@ final class Cautions {
     }
 
     private static void ofReadings(Set<Caution> cautions, MatchRequest request, List<HoleReport> holes) {
-        addIf(cautions, request.climate().isFarFromReference(), Caution.TEMPERATURE_FAR);
+        addIf(cautions, isFarFromReference(request), Caution.TEMPERATURE_FAR);
         addIf(cautions, request.climate().stated().isEmpty(), Caution.TEMPERATURE_NOT_STATED);
         addIf(
                 cautions,
@@ -60,6 +63,22 @@ final class Cautions {
                     report.checks().stream().anyMatch(check -> check.rule() == Rule.RING_GAP_TO_FILE),
                     Caution.FILE_RINGS);
         }
+    }
+
+    /** Of block or setting ring. */
+    private static boolean isFarFromReference(MatchRequest request) {
+        return request.climate().isFarFromReference()
+                || request.gauge()
+                        .ring()
+                        .filter(ring -> Climate.at(ring.temperature()).isFarFromReference())
+                        .isPresent();
+    }
+
+    private static void ofGauge(Set<Caution> cautions, MatchRequest request, List<HoleReport> holes) {
+        boolean used = holes.stream().anyMatch(report -> report.hole().budget().isPresent());
+        Gauge.Calibration calibration = request.gauge().calibration();
+        addIf(cautions, used && calibration.expandedUncertainty().isEmpty(), Caution.GAUGE_NOT_STATED);
+        addIf(cautions, used && calibration.isOverdue(request.on()), Caution.CALIBRATION_OVERDUE);
     }
 
     private static void ofTorques(Set<Caution> cautions, List<TorqueReminder> torques) {

@@ -13,6 +13,12 @@ public record Expansion(double perKelvin, double standardUncertainty) {
     /** The standard uncertainty of α where none is stated: 1 × 10⁻⁶ /K (common practice). */
     public static final double USUAL_UNCERTAINTY = 1e-6;
 
+    /**
+     * The standard uncertainty of α where none is stated, for an iron sleeve pressed in aluminium: 3 × 10⁻⁶ /K, for how far the sleeve
+     * follows the barrel is only estimated (theory of thick cylinders).
+     */
+    public static final double SLEEVE_IN_ALUMINIUM_UNCERTAINTY = 3e-6;
+
     /** @throws IllegalArgumentException if either is negative, above 1e-4 or not a number */
     public Expansion {
         if (!(perKelvin >= 0 && perKelvin <= 1e-4)) {
@@ -32,7 +38,16 @@ public record Expansion(double perKelvin, double standardUncertainty) {
      * to a whole nanometre, half to even. Source: ISO 1 and the definition of α.
      */
     public Length atReference(Length measured, Temperature temperature) {
+        return atReference(measured, 0, temperature);
+    }
+
+    /**
+     * The same, read with a gauge that was zeroed on a ring not at 20 °C: what the ring had grown goes on to the reading first.
+     *
+     * @param ringGrowth in nanometres
+     */
+    public Length atReference(Length read, double ringGrowth, Temperature temperature) {
         double growth = 1 + perKelvin * temperature.kelvinsAboveReference();
-        return Length.ofNanometres((long) Math.rint(measured.nanometres() / growth));
+        return Length.ofNanometres((long) Math.rint((read.nanometres() + ringGrowth) / growth));
     }
 }

@@ -7,10 +7,13 @@ import java.util.List;
  *
  * @param gauge from the gauge's calibration, U/2
  * @param resolution from the smallest step, resolution/√12
+ * @param repeatability from the scatter of one reading, its standard deviation
  * @param temperature from the temperature, D·α·u(t)
  * @param expansion from the material, D·|t − 20|·u(α)
+ * @param ring from the growth of the setting ring
  */
-public record Uncertainty(double gauge, double resolution, double temperature, double expansion) {
+public record Uncertainty(
+        double gauge, double resolution, double repeatability, double temperature, double expansion, double ring) {
 
     /** Where a share of the uncertainty comes from, and what makes it smaller in a workshop. */
     public enum Term {
@@ -18,10 +21,14 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
         GAUGE("gauge", "use a gauge with a smaller calibration uncertainty"),
         /** Its smallest step. */
         RESOLUTION("resolution", "use a gauge that shows a finer step"),
+        /** How readings of one place scatter. */
+        REPEATABILITY("repeatability", "clean gauge and wall, and take the mean of several readings of each place"),
         /** How well the temperature is known. */
         TEMPERATURE("temperature", "let block and gauge come to one temperature, and state it"),
         /** How well the growth of the wall is known. */
-        EXPANSION("expansion", "measure nearer to 20 °C: how the wall grows is only roughly known");
+        EXPANSION("expansion", "measure nearer to 20 °C: how the wall grows is only roughly known"),
+        /** How well the growth of the setting ring is known. */
+        RING("ring", "let the setting ring come to 20 °C before the gauge is zeroed on it");
 
         private final String label;
         private final String wayOut;
@@ -50,8 +57,10 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
         return new Uncertainty(
                 gauge.expandedUncertainty().nanometres() / 2.0,
                 gauge.resolution().nanometres() / Math.sqrt(12),
+                gauge.repeatability().nanometres(),
                 size * material.perKelvin() * climate.standardUncertainty(),
-                size * Math.abs(climate.temperature().kelvinsAboveReference()) * material.standardUncertainty());
+                size * Math.abs(climate.temperature().kelvinsAboveReference()) * material.standardUncertainty(),
+                gauge.ring().isPresent() ? gauge.ring().get().standardUncertainty() : 0);
     }
 
     /** The standard uncertainty from one source in nanometres; zero where it adds nothing. */
@@ -59,8 +68,10 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
         return switch (term) {
             case GAUGE -> gauge;
             case RESOLUTION -> resolution;
+            case REPEATABILITY -> repeatability;
             case TEMPERATURE -> temperature;
             case EXPANSION -> expansion;
+            case RING -> ring;
         };
     }
 
@@ -75,7 +86,12 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
 
     /** The combined standard uncertainty in nanometres. */
     public double combined() {
-        return Math.sqrt(gauge * gauge + resolution * resolution + temperature * temperature + expansion * expansion);
+        return Math.sqrt(gauge * gauge
+                + resolution * resolution
+                + repeatability * repeatability
+                + temperature * temperature
+                + expansion * expansion
+                + ring * ring);
     }
 
     /** The expanded uncertainty U = 2u, rounded up to a whole nanometre. */
@@ -84,11 +100,12 @@ public record Uncertainty(double gauge, double resolution, double temperature, d
     }
 
     /**
-     * The expanded uncertainty of a difference of two readings of one gauge: all but the resolution falls out of a difference, and
-     * that counts twice (JCGM 100, 5.2), rounded up.
+     * The expanded uncertainty of a difference of two readings of one gauge: all but resolution and repeatability falls out of a
+     * difference, and these count twice (JCGM 100, 5.2), rounded up.
      */
     public static Length ofDifference(Gauge gauge) {
-        return Length.ofNanometres(
-                (long) Math.ceil(2 * Math.sqrt(2) * gauge.resolution().nanometres() / Math.sqrt(12)));
+        double step = gauge.resolution().nanometres() / Math.sqrt(12);
+        double scatter = gauge.repeatability().nanometres();
+        return Length.ofNanometres((long) Math.ceil(2 * Math.sqrt(2) * Math.hypot(step, scatter)));
     }
 }

@@ -3,36 +3,71 @@ package org.borewright.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.util.Map;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.borewright.measure.Gauge.Calibration;
+import org.borewright.measure.Gauge.Kind;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class GaugeTest {
 
-    private static final Map<String, Gauge> USUAL =
-            Map.of("bore gauge", Gauge.USUAL_BORE_GAUGE, "micrometer", Gauge.USUAL_MICROMETER);
-
     /** Common practice: a mastered dial bore gauge, an outside micrometer. */
     @ParameterizedTest
-    @CsvSource({"bore gauge, 0.005, 0.001", "micrometer, 0.003, 0.001"})
-    void whereNoneIsNamedTheUsualOneIsTaken(String gauge, Length uncertainty, Length resolution) {
-        assertThat(USUAL).containsEntry(gauge, new Gauge(uncertainty, resolution));
+    @CsvSource({"bore gauge, BORE_GAUGE, 0.005, 0.001", "micrometer, MICROMETER, 0.003, 0.001"})
+    void whereNothingIsStatedTheUsualOneOfItsKindIsTaken(
+            String label, Kind kind, Length uncertainty, Length resolution) {
+        Gauge usual = kind.usual();
+        assertThat(kind.label()).isEqualTo(label);
+        assertThat(usual.expandedUncertainty()).isEqualTo(uncertainty);
+        assertThat(usual.resolution()).isEqualTo(resolution);
+        assertThat(usual.repeatability()).isEqualTo(Length.ZERO);
+        assertThat(usual.ringGrowth()).isZero();
+        assertThat(usual.calibration().expandedUncertainty()).isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.000001, 0.001", "0.005, -0.000001"})
-    void aGaugeBetterThanExactIsRefused(Length uncertainty, Length resolution) {
+    @CsvSource({"0.003", "0", "0.000001"})
+    void whatItsCalibrationStatesStandsInPlaceOfTheUsual(Length stated) {
+        for (Kind kind : Kind.values()) {
+            assertThat(gauge(kind, stated, Length.ZERO, Length.ZERO).expandedUncertainty())
+                    .isEqualTo(stated);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.000001, 0.001, 0", "0.005, -0.000001, 0", "0.005, 0.001, -0.000001"})
+    void aGaugeBetterThanExactIsRefused(Length uncertainty, Length resolution, Length repeatability) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Gauge(uncertainty, resolution))
-                .withMessageContaining(uncertainty.toString())
-                .withMessageContaining(resolution.toString());
+                .isThrownBy(() -> gauge(Kind.BORE_GAUGE, uncertainty, resolution, repeatability))
+                .withMessageContaining("-0.000001 mm");
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "0.000001, 0", "0, 0.000001"})
-    void anExactGaugeIsTaken(Length uncertainty, Length resolution) {
-        Gauge gauge = new Gauge(uncertainty, resolution);
-        assertThat(gauge.expandedUncertainty()).isEqualTo(uncertainty);
-        assertThat(gauge.resolution()).isEqualTo(resolution);
+    @CsvSource({
+        "2026-03-03, 2026-03-02, false",
+        "2026-03-02, 2026-03-02, false",
+        "2026-03-01, 2026-03-02, true",
+        ", 2026-03-02, false"
+    })
+    void aCalibrationHoldsToItsLastDay(LocalDate due, LocalDate day, boolean overdue) {
+        assertThat(new Calibration(Optional.empty(), Optional.empty(), Optional.ofNullable(due)).isOverdue(day))
+                .isEqualTo(overdue);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-03-02, 2026-03-01"})
+    void aCalibrationThatFallsDueBeforeItWasMadeIsRefused(LocalDate on, LocalDate due) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Calibration(Optional.empty(), Optional.of(on), Optional.of(due)))
+                .withMessageContaining("2026-03-02")
+                .withMessageContaining("2026-03-01");
+        assertThat(new Calibration(Optional.empty(), Optional.of(on), Optional.of(on)).isOverdue(on))
+                .isFalse();
+    }
+
+    private static Gauge gauge(Kind kind, Length uncertainty, Length resolution, Length repeatability) {
+        Calibration calibration = new Calibration(Optional.of(uncertainty), Optional.empty(), Optional.empty());
+        return new Gauge(kind, Optional.empty(), calibration, resolution, repeatability, Optional.empty());
     }
 }

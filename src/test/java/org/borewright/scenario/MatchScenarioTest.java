@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.hasItem;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import org.borewright.kit.Caution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +40,36 @@ class MatchScenarioTest {
                 .body("cylinders[1].cleanUp.worst.nm", equalTo(77_580_000))
                 .body("bill.complete", equalTo(true))
                 .body("bill.lines.number", hasItem("OVS4-GK"));
+    }
+
+    /**
+     * A sleeve in aluminium, α 15 ± 3 × 10⁻⁶ /K, read at 26 °C with a gauge zeroed on a ring as warm: (53.720 + 53.600 · 11.5e-6 · 6) / (1 + 15e-6 · 6),
+     * and the terms of its uncertainty, worked out by hand.
+     */
+    @Test
+    void a_warm_sleeve_in_aluminium_is_turned_back_to_twenty_degrees_and_says_how_well_it_is_known() {
+        match("""
+                {"engine":"HALVERN-131","unit":"mm","condition":"worn","date":"2026-03-02","temperature":26,
+                 "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1","diameter":53.720}],
+                 "gauge":{"kind":"bore gauge","name":"bench 2","uncertainty":0.005,"calibratedOn":"2025-03-01","due":"2026-03-01",
+                 "ring":{"size":53.600,"temperature":26}}}""")
+                .statusCode(200)
+                .body("gauge.name", equalTo("bench 2"))
+                .body("gauge.source", equalTo("as stated"))
+                .body("gauge.ringGrowth.nm", equalTo(3698))
+                .body("cylinders[0].largestAsRead.nm", equalTo(53_720_000))
+                .body("cylinders[0].largest.nm", equalTo(53_718_864))
+                .body("cylinders[0].budget.gauge.nm", equalTo(2500))
+                .body("cylinders[0].budget.resolution.nm", equalTo(289))
+                .body("cylinders[0].budget.temperature.nm", equalTo(806))
+                .body("cylinders[0].budget.expansion.nm", equalTo(967))
+                .body("cylinders[0].budget.ring.nm", equalTo(696))
+                .body("cylinders[0].budget.combined.nm", equalTo(2899))
+                .body("cylinders[0].uncertainty.nm", equalTo(5797))
+                .body("cylinders[0].budget.mattersMost", equalTo("gauge"))
+                .body("cautions", hasItem(Caution.SLEEVE_IN_ALUMINIUM.text()))
+                .body("cautions", hasItem(Caution.CALIBRATION_OVERDUE.text()))
+                .body("cautions", hasItem(Caution.TEMPERATURE_FAR.text()));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Build;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.EngineName;
@@ -46,6 +47,13 @@ final class EngineOfRows {
                 perKelvin / 1e6, uncertainty.map(figure -> figure / 1e6).orElse(Expansion.USUAL_UNCERTAINTY));
     }
 
+    private static Expansion wallExpansion(EngineRow row) {
+        if (row.expansionUncertainty == null && row.construction == Construction.SLEEVED_ALUMINIUM_BARREL) {
+            return new Expansion(row.expansion / 1e6, Expansion.SLEEVE_IN_ALUMINIUM_UNCERTAINTY);
+        }
+        return expansion(row.expansion, Optional.ofNullable(row.expansionUncertainty));
+    }
+
     private static Cylinder cylinder(CylinderRow row) {
         return new Cylinder(row.cylinder, row.hand, Optional.ofNullable(row.pitchToNext));
     }
@@ -54,7 +62,7 @@ final class EngineOfRows {
         return new BoreSpec(
                 row.bore,
                 row.newBore,
-                expansion(row.expansion, Optional.ofNullable(row.expansionUncertainty)),
+                wallExpansion(row),
                 row.labelNames,
                 Optional.ofNullable(row.honeStock).orElseGet(CommonPractice::honeStock),
                 Optional.ofNullable(row.centring).orElseGet(CommonPractice::centringError),

@@ -46,7 +46,10 @@ public record Hole(
             MatchRequest request,
             Optional<Length> presentLeast) {
         Temperature temperature = request.climate().temperature();
-        CylinderSurvey corrected = survey.map(reading -> bore.expansion().atReference(reading, temperature));
+        double ringGrowth = request.gauge().ringGrowth();
+        CylinderSurvey corrected = survey.map(
+                diameter -> bore.expansion().atReference(diameter, ringGrowth, temperature),
+                radius -> bore.expansion().atReference(radius, temperature));
         Survey at20 = corrected.asRead();
         Optional<Limits> diameters = at20.diameters();
         Optional<Uncertainty> budget = diameters

@@ -25,9 +25,14 @@ public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Fin
         return new CylinderSurvey(cylinder, new NotMeasured(), Wall.UNKNOWN, List.of());
     }
 
-    /** The same survey with what was read inside the hole changed: corrected to 20 °C. */
-    public CylinderSurvey map(UnaryOperator<Length> change) {
-        return new CylinderSurvey(cylinder, asRead.map(change), wall.map(change), findings);
+    /**
+     * The same survey with what was read inside the hole changed: corrected to 20 °C.
+     *
+     * @param gauged what becomes of a diameter, which the gauge took
+     * @param probed what becomes of a radius, which it did not take
+     */
+    public CylinderSurvey map(UnaryOperator<Length> gauged, UnaryOperator<Length> probed) {
+        return new CylinderSurvey(cylinder, asRead.map(gauged), wall.map(gauged, probed), findings);
     }
 
     /** Whether a finding of this weight is among them. */

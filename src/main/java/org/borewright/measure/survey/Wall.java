@@ -35,11 +35,11 @@ public record Wall(
     public record Reach(Length radius, boolean fromBarAxis) {}
 
     /** The same wall with what was read inside the hole changed: corrected to 20 °C. */
-    Wall map(UnaryOperator<Length> change) {
+    Wall map(UnaryOperator<Length> gauged, UnaryOperator<Length> probed) {
         return new Wall(
                 lastFinish,
-                unworn.map(change),
-                reach.map(probed -> new Reach(change.apply(probed.radius), probed.fromBarAxis)),
+                unworn.map(gauged),
+                reach.map(known -> new Reach(probed.apply(known.radius), known.fromBarAxis)),
                 sleeveOutside,
                 least,
                 sleevedBefore);

@@ -38,8 +38,8 @@ class ContractRequestsTest {
         members.note(Contract.schema("MatchRequest"), EVERY_FIELD);
 
         assertThat(members.neverMet())
-                .noneMatch(
-                        member -> member.matches("(MatchRequest|PresentSize|Gauge|Survey|Grid|WallReach|Seen)\\..*"));
+                .noneMatch(member ->
+                        member.matches("(MatchRequest|PresentSize|Gauge|SettingRing|Survey|Grid|WallReach|Seen)\\..*"));
     }
 
     @ParameterizedTest(name = "{2}")

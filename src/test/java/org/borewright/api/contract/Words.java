@@ -37,6 +37,7 @@ import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
@@ -66,6 +67,7 @@ final class Words {
     private static void ofTheRequest() {
         add("LengthUnit", LengthUnit.values(), LengthUnit::symbol);
         add("TemperatureUnit", Temperature.Scale.values(), Temperature.Scale::symbol);
+        add("GaugeKind", Gauge.Kind.values(), Gauge.Kind::label);
         add("Condition", Condition.values(), Condition::label);
         add("KnownFrom", PresentSize.KnownFrom.values(), PresentSize.KnownFrom::label);
         add("FindingKind", Finding.Kind.values(), Finding.Kind::label);

@@ -1,16 +1,19 @@
 package org.borewright.catalog.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.OptionalInt;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.Offer;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.load.Delivery;
+import org.borewright.catalog.store.row.EngineRow;
 import org.borewright.fit.CommonPractice;
 import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PistonShape;
@@ -51,6 +54,30 @@ class StocktakingTest {
     @Test
     void whatAnEngineStatesStandsInItsPlace() {
         assertThat(shelf("OSTRAVEL-4").engine().bore().expansion()).isEqualTo(new Expansion(11.0e-6, 0.5e-6));
+    }
+
+    /** How far an iron sleeve follows the aluminium around it is only estimated: 3 × 10⁻⁶ /K where nothing is stated. */
+    @ParameterizedTest
+    @CsvSource({
+        "SLEEVED_ALUMINIUM_BARREL, , 3e-6",
+        "SLEEVED_ALUMINIUM_BARREL, 2.0, 2e-6",
+        "IRON_BARREL, , 1e-6",
+        "IRON_BARREL, 2.0, 2e-6"
+    })
+    void theGrowthOfASleeveInAluminiumIsLessWellKnown(Construction construction, Double stated, double uncertainty) {
+        CatalogRows rows =
+                Delivery.from(Path.of("src/test/resources/catalog-small")).rows();
+        rows.of(EngineRow.class).stream()
+                .filter(row -> row.engine.equals("HALVERN-T2"))
+                .forEach(row -> {
+                    row.construction = construction;
+                    row.expansionUncertainty = stated;
+                });
+        Shelf shelf = Stocktaking.of(rows, SMALL.revision(), Instant.EPOCH)
+                .shelf("HALVERN-T2")
+                .orElseThrow();
+
+        assertThat(shelf.engine().bore().expansion().standardUncertainty()).isCloseTo(uncertainty, within(1e-18));
     }
 
     @ParameterizedTest

@@ -14,8 +14,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param gauge from the gauge's calibration
  * @param resolution from its smallest step
+ * @param repeatability from the scatter of one reading; absent where it adds nothing
  * @param temperature from the temperature of the block
  * @param expansion from the growth of the wall; absent where it adds nothing
+ * @param ring from the growth of the setting ring; absent where it adds nothing
  * @param combined of all terms
  * @param mattersMost the largest term
  * @param next what makes that term smaller
@@ -24,8 +26,10 @@ import org.jspecify.annotations.Nullable;
 record BudgetAnswer(
         @Nullable ShownLength gauge,
         @Nullable ShownLength resolution,
+        @Nullable ShownLength repeatability,
         @Nullable ShownLength temperature,
         @Nullable ShownLength expansion,
+        @Nullable ShownLength ring,
         ShownLength combined,
         String mattersMost,
         String next) {
@@ -35,8 +39,10 @@ record BudgetAnswer(
         return new BudgetAnswer(
                 term(budget.gauge(), unit),
                 term(budget.resolution(), unit),
+                term(budget.repeatability(), unit),
                 term(budget.temperature(), unit),
                 term(budget.expansion(), unit),
+                term(budget.ring(), unit),
                 standard(budget.combined(), unit),
                 most.label(),
                 most.wayOut());

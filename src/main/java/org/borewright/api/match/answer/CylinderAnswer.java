@@ -29,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param stoodOn the knowledge it stands on: nothing measured, single diameter, grid, each perhaps with a probed wall
  * @param largest the largest diameter
  * @param smallest the smallest diameter
+ * @param largestAsRead the largest as the gauge showed it
+ * @param smallestAsRead the smallest as the gauge showed it
  * @param uncertainty expanded uncertainty of one diameter
  * @param budget that uncertainty term by term
  * @param shape taper and out-of-round; absent without a grid
@@ -50,6 +52,8 @@ public record CylinderAnswer(
         String stoodOn,
         @Nullable ShownLength largest,
         @Nullable ShownLength smallest,
+        @Nullable ShownLength largestAsRead,
+        @Nullable ShownLength smallestAsRead,
         @Nullable ShownLength uncertainty,
         @Nullable BudgetAnswer budget,
         @Nullable ShapeAnswer shape,
@@ -138,6 +142,8 @@ public record CylinderAnswer(
                 stoodOn(hole),
                 ShownLength.of(hole.diameters().map(Limits::greatest), unit),
                 ShownLength.of(hole.diameters().map(Limits::least), unit),
+                ShownLength.of(hole.survey().asRead().largest(), unit),
+                ShownLength.of(hole.survey().asRead().smallest(), unit),
                 hole.budget().isEmpty() ? null : ShownLength.of(hole.uncertainty(), unit, Flattery.UNCERTAINTY),
                 hole.budget().map(budget -> BudgetAnswer.of(budget, unit)).orElse(null),
                 report.shape().map(shape -> ShapeAnswer.of(shape, unit)).orElse(null),

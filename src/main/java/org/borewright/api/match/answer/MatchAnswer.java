@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param revision the catalogue revision it stands on
  * @param unit of all lengths
  * @param date from which dates are reckoned
+ * @param gauge what the readings were judged by; absent when nothing was measured
  * @param verdict what may be done now
  * @param says the verdict in one plain sentence
  * @param size the size for the whole engine; absent when none is named
@@ -44,6 +45,7 @@ public record MatchAnswer(
         Revision revision,
         String unit,
         LocalDate date,
+        @Nullable GaugeAnswer gauge,
         String verdict,
         String says,
         @Nullable SizeAnswer size,
@@ -72,6 +74,7 @@ public record MatchAnswer(
                 shelf.revision(),
                 unit.symbol(),
                 request.on(),
+                gauge(request, match, unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match),
                 named == null ? null : SizeAnswer.of(named),
@@ -99,5 +102,11 @@ public record MatchAnswer(
                 stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
+    }
+
+    private static @Nullable GaugeAnswer gauge(MatchRequest request, Match match, LengthUnit unit) {
+        boolean used =
+                match.holes().stream().anyMatch(report -> report.hole().budget().isPresent());
+        return used ? GaugeAnswer.of(request.gauge(), unit) : null;
     }
 }

@@ -5,37 +5,25 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.measure.Climate;
-import org.borewright.measure.Gauge;
-import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Temperature.Scale;
 
-/** Reads what the readings were taken with, and how warm it was. */
+/** Reads how warm it was. */
 final class ClimateReader {
-
-    /** A gauge worse than half a millimetre measures no bore. */
-    private static final Length WORST_GAUGE = Length.ofMicrometres(500);
 
     private ClimateReader() {}
 
-    /** The gauge; what is not said of it is that of the usual bore gauge. */
-    static Gauge gauge(Place place, Ruler ruler) {
-        Gauge usual = Gauge.USUAL_BORE_GAUGE;
-        if (!place.isObject("uncertainty", "resolution")) {
-            return usual;
-        }
-        return new Gauge(
-                ruler.above(place.at("uncertainty"), WORST_GAUGE).orElse(usual.expandedUncertainty()),
-                ruler.above(place.at("resolution"), WORST_GAUGE).orElse(usual.resolution()));
+    /** The scale of all temperatures; empty when it is none that is known. */
+    static Optional<Scale> scale(Place place) {
+        return place.isGiven() ? place.word(List.of(Scale.values()), Scale::symbol) : Optional.of(Scale.CELSIUS);
     }
 
-    static Climate climate(Place degrees, Place scale) {
-        Optional<Scale> on =
-                scale.isGiven() ? scale.word(List.of(Scale.values()), Scale::symbol) : Optional.of(Scale.CELSIUS);
-        return degrees.number()
-                .flatMap(typed -> on.flatMap(known -> temperature(degrees, typed, known)))
-                .map(Climate::at)
-                .orElse(Climate.NOT_STATED);
+    static Climate climate(Place degrees, Optional<Scale> scale) {
+        return temperature(degrees, scale).map(Climate::at).orElse(Climate.NOT_STATED);
+    }
+
+    static Optional<Temperature> temperature(Place place, Optional<Scale> scale) {
+        return place.number().flatMap(typed -> scale.flatMap(known -> temperature(place, typed, known)));
     }
 
     private static Optional<Temperature> temperature(Place place, BigDecimal typed, Scale scale) {

@@ -19,6 +19,7 @@ import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.borewright.measure.Temperature.Scale;
 
 /** Reads the question of a match out of a body of JSON. */
 @ApplicationScoped
@@ -67,13 +68,14 @@ public class MatchReader {
     /** What is faulty reads as something harmless: the faults are raised before anybody sees it. */
     private MatchRequest request(Place top, Optional<Shelf> shelf, Ruler ruler) {
         Condition condition = condition(top.at("condition"));
+        Optional<Scale> scale = ClimateReader.scale(top.at("temperatureUnit"));
         CylindersReader cylinders = new CylindersReader(new CylinderReader(ruler, condition), shelf.map(Shelf::engine));
         return new MatchRequest(
                 condition,
                 presentSize(top.at("presentSize"), shelf),
                 cylinders.read(top.at("cylinders")),
-                ClimateReader.gauge(top.at("gauge"), ruler),
-                ClimateReader.climate(top.at("temperature"), top.at("temperatureUnit")),
+                new GaugeReader(ruler, scale).read(top.at("gauge")),
+                ClimateReader.climate(top.at("temperature"), scale),
                 ruler.upTo(top.at("deckSkim"), DEEPEST_SKIM).orElse(Length.ZERO),
                 size(top.at("askedSize"), shelf),
                 DateReader.read(top.at("date")).orElseGet(() -> LocalDate.now(clock)));

@@ -44,6 +44,14 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
                         diameters.least().halfRoundedUp(), diameters.greatest().halfRoundedDown())));
     }
 
+    /** A size not far from the holes: from half the smallest that is believed to twice the largest. */
+    Optional<Length> nearHole(Place place) {
+        Limits near = believed.map(diameters -> new Limits(
+                        diameters.least().halfRoundedUp(), diameters.greatest().doubled()))
+                .orElse(new Limits(Length.ofNanometres(1), Length.LONGEST_TYPED));
+        return within(place, near, figure(near.least(), Flattery.LOWER_LIMIT) + " to ");
+    }
+
     /** A distance below the deck. */
     Optional<Length> belowDeck(Place place) {
         return upTo(place, deepest);

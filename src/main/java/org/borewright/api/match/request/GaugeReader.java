@@ -1,0 +1,102 @@
+package org.borewright.api.match.request;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.measure.Expansion;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Gauge.Calibration;
+import org.borewright.measure.Gauge.Kind;
+import org.borewright.measure.Length;
+import org.borewright.measure.SettingRing;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.Temperature.Scale;
+
+/**
+ * Reads what the holes were read with.
+ *
+ * @param ruler for its lengths
+ * @param scale of the temperature of its setting ring; empty when that could not be read
+ */
+record GaugeReader(Ruler ruler, Optional<Scale> scale) {
+
+    /** A gauge worse than half a millimetre measures no bore. */
+    private static final Length WORST_GAUGE = Length.ofMicrometres(500);
+
+    private static final int LONGEST_NAME = 60;
+
+    /** No ring grows more than aluminium does, with room to spare. */
+    private static final BigDecimal MOST_EXPANSION = BigDecimal.valueOf(30);
+
+    /** The gauge; what is not said of it is that of the usual one of its kind, and that is a bore gauge where none is named. */
+    Gauge read(Place place) {
+        if (!place.isObject(
+                "kind", "name", "uncertainty", "resolution", "repeatability", "calibratedOn", "due", "ring")) {
+            return Gauge.USUAL_BORE_GAUGE;
+        }
+        return new Gauge(
+                place.at("kind").word(List.of(Kind.values()), Kind::label).orElse(Kind.BORE_GAUGE),
+                name(place.at("name")),
+                calibration(place),
+                ruler.above(place.at("resolution"), WORST_GAUGE).orElse(Kind.USUAL_RESOLUTION),
+                ruler.upTo(place.at("repeatability"), WORST_GAUGE).orElse(Length.ZERO),
+                ring(place.at("ring")));
+    }
+
+    private static Optional<String> name(Place place) {
+        Optional<String> name = place.text();
+        if (name.isPresent() && (name.get().isBlank() || name.get().length() > LONGEST_NAME)) {
+            place.fault(
+                    ProblemType.WRONG_FORM,
+                    "The name of the gauge is empty or too long.",
+                    "1 to " + LONGEST_NAME + " characters");
+            return Optional.empty();
+        }
+        return name;
+    }
+
+    private Calibration calibration(Place place) {
+        Optional<LocalDate> on = DateReader.read(place.at("calibratedOn"));
+        Optional<LocalDate> due = DateReader.read(place.at("due"));
+        if (on.isPresent() && due.isPresent() && due.get().isBefore(on.get())) {
+            place.at("due")
+                    .fault(
+                            ProblemType.BAD_DATE,
+                            "The calibration falls due before it was made.",
+                            on.get() + " or later");
+            due = Optional.empty();
+        }
+        return new Calibration(ruler.above(place.at("uncertainty"), WORST_GAUGE), on, due);
+    }
+
+    private Optional<SettingRing> ring(Place place) {
+        if (!place.isObject("size", "temperature", "expansion")) {
+            return Optional.empty();
+        }
+        place.at("size").need("The marked size of the setting ring is missing.");
+        place.at("temperature")
+                .need("The temperature of the setting ring is missing; leave the ring out when it was at 20 °C.");
+        Optional<Length> size = ruler.nearHole(place.at("size"));
+        Optional<Temperature> temperature = ClimateReader.temperature(place.at("temperature"), scale);
+        Expansion expansion = expansion(place.at("expansion"));
+        return size.flatMap(marked -> temperature.map(warm -> new SettingRing(marked, warm, expansion)));
+    }
+
+    /** In millionths per kelvin, as the engine's own is shown. */
+    private static Expansion expansion(Place place) {
+        Optional<BigDecimal> typed = place.number();
+        if (typed.isEmpty()) {
+            return SettingRing.STEEL;
+        }
+        if (typed.get().signum() < 0 || typed.get().compareTo(MOST_EXPANSION) > 0) {
+            place.fault(
+                    ProblemType.BAD_FIGURE,
+                    "No setting ring expands so.",
+                    "0 to " + MOST_EXPANSION + " millionths per kelvin");
+            return SettingRing.STEEL;
+        }
+        return new Expansion(typed.get().movePointLeft(6).doubleValue(), Expansion.USUAL_UNCERTAINTY);
+    }
+}

@@ -1,0 +1,109 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.SettingRing;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.Temperature.Scale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is said of the gauge, and what its ring does to a reading. */
+class GaugeCautionsTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "70.110, , true",
+        "70.110, 0.005, false",
+        // a gauge that measured nothing needs no caution
+        "-, , false"
+    })
+    void a_gauge_of_which_nothing_is_stated_is_a_caution(String diameter, Length stated, boolean caution) {
+        Match match = ask(diameter, gauge(stated, null, Optional.empty()));
+
+        assertThat(match.cautions().contains(Caution.GAUGE_NOT_STATED)).isEqualTo(caution);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"70.110, -1, true", "70.110, 0, false", "70.110, 1, false", "70.110, , false", "-, -1, false"})
+    void a_calibration_past_its_last_day_is_a_caution(String diameter, Integer daysLeft, boolean caution) {
+        LocalDate due = daysLeft == null ? null : request(diameter).on().plusDays(daysLeft);
+        Match match = ask(diameter, gauge(mm("0.005"), due, Optional.empty()));
+
+        assertThat(match.cautions().contains(Caution.CALIBRATION_OVERDUE)).isEqualTo(caution);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, false", "25, false", "25.001, true", "14.999, true"})
+    void a_ring_far_from_twenty_degrees_is_a_caution_as_a_block_is(BigDecimal celsius, boolean caution) {
+        Match match = ask("70.110", gauge(mm("0.005"), null, Optional.of(ring(celsius))));
+
+        assertThat(match.cautions().contains(Caution.TEMPERATURE_FAR)).isEqualTo(caution);
+    }
+
+    /** 70.000 mm of steel, 11.5 × 10⁻⁶ /K, grow 0.805 µm in 1 K; the block is at 20 °C. */
+    @ParameterizedTest
+    @CsvSource({"22, 70.111610", "20, 70.110000", "18, 70.108390"})
+    void what_the_ring_had_grown_goes_on_to_every_diameter(BigDecimal celsius, Length at20) {
+        Match match = ask("70.110", gauge(mm("0.005"), null, Optional.of(ring(celsius))));
+
+        assertThat(match.holes().get(0).hole().diameters().orElseThrow().greatest())
+                .isEqualTo(at20);
+        assertThat(match.holes().get(0).hole().survey().asRead().largest()).contains(mm("70.110"));
+    }
+
+    @Test
+    void a_ring_makes_a_reading_worth_less_and_is_left_out_where_it_is_not_stated() {
+        Gauge without = gauge(mm("0.005"), null, Optional.empty());
+        Gauge with = gauge(mm("0.005"), null, Optional.of(ring(BigDecimal.valueOf(20))));
+
+        assertThat(uncertainty(with).isMoreThan(uncertainty(without))).isTrue();
+        assertThat(uncertainty(without)).isEqualTo(uncertainty(Gauge.USUAL_BORE_GAUGE));
+    }
+
+    private static Length uncertainty(Gauge gauge) {
+        return ask("70.110", gauge).holes().get(0).hole().uncertainty();
+    }
+
+    private static SettingRing ring(BigDecimal celsius) {
+        return new SettingRing(mm("70.000"), Temperature.parse(celsius, Scale.CELSIUS), SettingRing.STEEL);
+    }
+
+    private static Gauge gauge(Length stated, LocalDate due, Optional<SettingRing> ring) {
+        Gauge usual = Gauge.USUAL_BORE_GAUGE;
+        return new Gauge(
+                usual.kind(),
+                Optional.of("bench 2"),
+                new Gauge.Calibration(Optional.ofNullable(stated), Optional.empty(), Optional.ofNullable(due)),
+                usual.resolution(),
+                usual.repeatability(),
+                ring);
+    }
+
+    private static MatchRequest request(String diameter) {
+        return new TwinShop().request(Condition.WORN, "standard", TwinShop.surveys(diameter, diameter));
+    }
+
+    private static Match ask(String diameter, Gauge gauge) {
+        MatchRequest asked = request(diameter);
+        return new TwinShop()
+                .ask(new MatchRequest(
+                        asked.condition(),
+                        asked.present(),
+                        asked.cylinders(),
+                        gauge,
+                        asked.climate(),
+                        asked.skim(),
+                        asked.asked(),
+                        asked.on()));
+    }
+}
