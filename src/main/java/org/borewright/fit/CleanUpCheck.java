@@ -12,6 +12,11 @@ public final class CleanUpCheck {
         return Rule.CLEAN_UP.atMost("by the bar", worst, barSize).within(uncertainty, Carried.TWICE);
     }
 
+    /** By the bar in a finished hole, which is true: its largest reading against the finish less hone stock. */
+    public static Comparison byBarInFinished(Length largest, Length barSize, Length uncertainty) {
+        return Rule.CLEAN_UP.atMost("by the bar", largest, barSize).within(uncertainty);
+    }
+
     /** By the hone alone: the largest reading + 0.005 mm against the finish. */
     public static Comparison byHone(Length cleanUp, Length finish, Length uncertainty) {
         return Rule.CLEAN_UP.atMost("by the hone", cleanUp, finish).within(uncertainty);

@@ -6,6 +6,8 @@ import org.borewright.measure.Length;
 public enum Rule {
     /** The hole comes out clean at the size. */
     CLEAN_UP("clean-up", "geometry of the bar; ISO 14253-1", "probe the wall, or take the next size"),
+    /** The probed wall does not lie nearer the axis than half the diameter. */
+    PROBED_WALL("probed wall", "geometry", "probe the wall again: the diameter and the probe contradict each other"),
     /** The wall of sleeve or block left around the hole. */
     WALL_LEFT("wall left", "limit: engines.csv; geometry", "take a smaller size, or fit a new sleeve"),
     /** The wall left of the spigot. */

@@ -8,7 +8,6 @@ import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
-import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 
@@ -44,7 +43,7 @@ public record FinishedHole(
                 .filter(row -> row.choice().isPresent() && row.isOpen())
                 .toList();
         List<SizeRow> holding = made.stream()
-                .filter(row -> row.holes().get(index).work() == Work.AS_IS)
+                .filter(row -> row.holes().get(index).runsAsItIs())
                 .sorted(Comparator.comparing(
                                 (SizeRow row) -> row.holes().get(index).certainty())
                         .thenComparing(row -> FinishedHoles.offTarget(

@@ -1,13 +1,17 @@
 package org.borewright.kit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
@@ -27,7 +31,7 @@ final class FinishedRuling {
     }
 
     /** The ruling, before the checks of the size it names are asked. */
-    Ruling rule() {
+    Ruling rule(Optional<Size> asked) {
         List<String> lost = holes.stream()
                 .filter(hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING))
                 .map(Hole::name)
@@ -35,16 +39,40 @@ final class FinishedRuling {
         if (!lost.isEmpty()) {
             return Ruling.without(Verdict.REFER, List.of(Hold.in(Hold.Reason.BEYOND_MACHINING, lost)));
         }
-        return nearest(row -> asItIs(row) && row.serves())
-                .or(() -> nearest(row -> asItIs(row) && row.mightServe()))
+        return asked.flatMap(this::bestAt)
                 .map(row -> Ruling.on(row, List.of()))
-                .orElseGet(this::differ);
+                .orElseGet(() -> ruleUnasked(
+                        asked.isPresent() ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of()));
     }
 
-    private Ruling differ() {
-        return bringTogether(table).isPresent()
-                ? Ruling.without(Verdict.HOLD, List.of(Hold.of(Hold.Reason.HOLES_DIFFER)))
-                : Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_COMMON_SIZE)));
+    private Ruling ruleUnasked(List<Hold> holds) {
+        return nearest(row -> asItIs(row) && row.serves())
+                .or(() -> nearest(row -> asItIs(row) && row.mightServe()))
+                .map(row -> Ruling.on(row, holds))
+                .orElseGet(() -> differ(holds));
+    }
+
+    /** A size asked for: as it is, or by boring or honing every hole to it. */
+    private Optional<SizeRow> bestAt(Size size) {
+        return table.stream()
+                .filter(row -> row.size().equals(size) && row.serves())
+                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
+                        .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
+    }
+
+    private Ruling differ(List<Hold> before) {
+        boolean together = bringTogether(table).isPresent();
+        List<Hold> holds = new ArrayList<>(before);
+        holds.add(Hold.of(together ? apart() : Hold.Reason.NO_COMMON_SIZE));
+        return Ruling.without(together ? Verdict.HOLD : Verdict.NO_COMMON_SIZE, holds);
+    }
+
+    /** Whether some hole has a size already and others another, or all lie between two. */
+    private Hold.Reason apart() {
+        return table.stream()
+                        .anyMatch(row -> row.isOpen() && row.holes().stream().anyMatch(HoleAtSize::runsAsItIs))
+                ? Hold.Reason.HOLES_DIFFER
+                : Hold.Reason.BETWEEN_SIZES;
     }
 
     /** The smallest size to which every hole either belongs or can be honed: never below the largest hole. */
@@ -55,7 +83,7 @@ final class FinishedRuling {
     }
 
     private static boolean asItIs(SizeRow row) {
-        return !row.has(Work.HONE_ONLY);
+        return !row.has(Work.HONE_ONLY) && !row.has(Work.REBORE);
     }
 
     /** The row whose worst hole lies nearest to target; on a tie the larger clearance, which is the smaller piston. */

@@ -48,7 +48,11 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         /** Finished holes of different sizes. */
         HOLES_DIFFER(
                 "The finished holes do not take one size.",
-                "Hone the smaller holes to the size that brings all together, or sleeve the odd one."),
+                "Bore or hone the smaller holes to the size that brings all together, or sleeve the odd one."),
+        /** Finished holes that fit no size as they are, all between the same two. */
+        BETWEEN_SIZES(
+                "The finished holes lie between two sizes: too loose for the smaller, too tight for the larger.",
+                "Take all of them to the size that brings them together."),
         /** Finished holes that no size brings together. */
         NO_COMMON_SIZE("No size brings the finished holes together.", "Sleeve the largest hole."),
         /** A larger size was asked for and does not serve. */

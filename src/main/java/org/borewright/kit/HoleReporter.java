@@ -63,6 +63,7 @@ final class HoleReporter {
         HoleAtSize fate = row.holes().get(index);
         List<Check> checks = new ArrayList<>();
         cleanUp(hole, fate).ifPresent(checks::add);
+        hole.contradictedProbe().ifPresent(checks::add);
         row.choice().flatMap(choice -> sizes.wall(hole, choice)).ifPresent(checks::add);
         if (fate.work() == Work.AS_IS) {
             hole.diameters().ifPresent(diameters -> {
@@ -84,12 +85,19 @@ final class HoleReporter {
     private Optional<Check> cleanUp(Hole hole, HoleAtSize fate) {
         Length finish = fate.piston().shape().finishForCleanUp();
         return switch (fate.work()) {
-            case REBORE ->
-                hole.cleanUp()
-                        .worst()
-                        .map(worst -> CleanUpCheck.byBar(worst, finish.minus(bore.honeStock()), hole.uncertainty()));
+            case REBORE -> byBar(hole, finish.minus(bore.honeStock()));
             case HONE_ONLY -> hole.honeCleanUp().map(needed -> CleanUpCheck.byHone(needed, finish, hole.uncertainty()));
             case AS_IS -> Optional.empty();
+        };
+    }
+
+    private Optional<Check> byBar(Hole hole, Length barSize) {
+        return switch (request.condition()) {
+            case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.uncertainty()));
+            case FINISHED ->
+                hole.diameters()
+                        .map(measured ->
+                                CleanUpCheck.byBarInFinished(measured.greatest(), barSize, hole.uncertainty()));
         };
     }
 

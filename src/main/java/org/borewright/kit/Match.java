@@ -108,7 +108,7 @@ public record Match(
     private static Ruling rule(List<Hole> holes, List<SizeRow> table, MatchRequest request) {
         return switch (request.condition()) {
             case WORN -> new WornRuling(holes, table).rule(request.asked());
-            case FINISHED -> new FinishedRuling(holes, table).rule();
+            case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
         };
     }
 

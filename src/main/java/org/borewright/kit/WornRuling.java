@@ -71,10 +71,7 @@ final class WornRuling {
         add(holds, Hold.Reason.DEPTH_NOT_MEASURED, hole -> hole.survey().hasUnknownDepth());
         add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, WornRuling::lacksSizeWhenNew);
         if (holds.isEmpty()) {
-            add(
-                    holds,
-                    Hold.Reason.WALL_NOT_PROBED,
-                    hole -> hole.survey().wall().reach().isEmpty());
+            add(holds, Hold.Reason.WALL_NOT_PROBED, hole -> !hole.isProbed());
         }
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
@@ -83,9 +80,7 @@ final class WornRuling {
     }
 
     private static boolean lacksSizeWhenNew(Hole hole) {
-        return !(hole.at20() instanceof NotMeasured)
-                && hole.whenNew().isEmpty()
-                && hole.survey().wall().reach().isEmpty();
+        return !(hole.at20() instanceof NotMeasured) && hole.whenNew().isEmpty() && !hole.isProbed();
     }
 
     private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.Size;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,7 +32,9 @@ class FinishedHolesMatchTest {
         // two sizes, brought together by honing the smaller
         "70.010, 70.260, hold, -, HOLES_DIFFER",
         // between sizes: both can be honed to +0.25
-        "70.100, 70.120, hold, -, HOLES_DIFFER",
+        "70.100, 70.120, hold, -, BETWEEN_SIZES",
+        // one has its size, the other lies between
+        "70.010, 70.120, hold, -, HOLES_DIFFER",
         // beyond the last window
         "71.100, 70.010, no common size, -, NO_COMMON_SIZE",
     })
@@ -41,6 +47,79 @@ class FinishedHolesMatchTest {
                         .map(hold -> hold.reason().name())
                         .toList())
                 .isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    /**
+     * To +0.25 a hole must be 70.250. A hone takes what is left where that is no more than its stock of 0.05, from the largest reading
+     * + 0.005 on; the bar takes the rest before it.
+     */
+    @ParameterizedTest(name = "{0}: {1}, {2}")
+    @CsvSource({
+        "70.190, rebore, certain",
+        "70.194700, rebore, certain",
+        "70.194800, hone only, certain",
+        "70.234700, hone only, certain",
+        "70.234800, as it is, possible",
+    })
+    void what_is_left_to_a_larger_size_is_bored_or_honed(String diameter, String work, String certainty) {
+        HoleAtSize fate = new TwinShop()
+                .finished(diameter, "70.260")
+                .table()
+                .get(1)
+                .holes()
+                .get(0);
+
+        assertThat(fate.work().label()).isEqualTo(work);
+        assertThat(fate.certainty().label()).isEqualTo(certainty);
+    }
+
+    @ParameterizedTest(name = "asked for {0}: {1} {2}")
+    @CsvSource({
+        "standard, serves, standard",
+        "+0.50, serves, +0.50",
+        "+1.00, serves, +1.00",
+    })
+    void a_larger_size_may_be_asked_for(String asked, String verdict, String size) {
+        TwinShop shop = new TwinShop();
+        Match match = asking(shop, asked, "70.010", "70.010");
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+    }
+
+    @Test
+    void a_size_asked_for_that_is_too_small_is_held() {
+        Match match = asking(new TwinShop(), "standard", "70.260", "70.260");
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.25");
+        assertThat(match.ruling().holds())
+                .extracting(hold -> hold.reason().name())
+                .containsExactly("ASKED_SIZE_DOES_NOT_SERVE");
+    }
+
+    @Test
+    void a_plated_hole_is_never_sent_to_the_hone() {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+
+        Match match = shop.finished("70.100", "70.100");
+
+        assertThat(match.ruling().verdict().label()).isEqualTo("no common size");
+        assertThat(match.table().get(0).holes()).allMatch(hole -> hole.work() == Work.AS_IS);
+    }
+
+    private static Match asking(TwinShop shop, String asked, String first, String second) {
+        MatchRequest plain = shop.request(
+                Condition.FINISHED, "standard", List.of(TwinShop.survey("1", first), TwinShop.survey("2", second)));
+        return shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                plain.skim(),
+                shop.sizes.stream().filter(size -> size.label().equals(asked)).findFirst(),
+                plain.on()));
     }
 
     @Test

@@ -100,6 +100,23 @@ class WornHolesMatchTest {
         assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
     }
 
+    /** Geometry: 70.110 across needs a wall 35.055 off the axis at the least, known to U = 0.005 281. */
+    @ParameterizedTest(name = "wall at {0}: {1} {2}")
+    @CsvSource({
+        "35.055000, serves, +0.25",
+        "35.049720, serves, +0.25",
+        "35.049719, hold, +0.50",
+        "34.000000, hold, +0.50",
+    })
+    void a_probe_shorter_than_half_the_diameter_proves_nothing(String radius, String verdict, String size) {
+        Match match = probed(new TwinShop(), radius);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(match.holes().get(0).cleanUp().orElseThrow().worst().orElseThrow())
+                .isGreaterThanOrEqualTo(mm("70.110"));
+    }
+
     /** ISO 1: a radius read in a cold barrel is smaller than at 20 °C, and must not pass by that. */
     @Test
     void a_wall_probed_in_the_cold_is_corrected_like_a_diameter() {

@@ -6,6 +6,7 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Clearance;
+import org.borewright.fit.HoneOnly;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
@@ -13,36 +14,49 @@ import org.borewright.measure.Limits;
 
 /**
  * Which pistons already finished holes take: the size of each hole is the one whose clearance window holds it. A finished hole is true, so
- * a larger size owes only the hone its stock.
+ * a larger size owes only the hone its stock: where more than that is left, the bar takes it first; where less is left, the hone alone.
  */
 public final class FinishedHoles {
 
     private final Length honeStock;
+    private final boolean mayBeCut;
 
     /** For the holes of an engine. */
     public FinishedHoles(Engine engine) {
         this.honeStock = engine.bore().honeStock();
+        this.mayBeCut = engine.build().construction().mayBeBored();
     }
 
     /** What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. */
     public HoleAtSize at(Hole hole, List<Piston> pistons) {
         return pistons.stream()
                 .map(piston -> at(hole, piston))
-                .min(Comparator.comparing((HoleAtSize fate) -> fate.work() == Work.AS_IS ? 0 : 1)
-                        .thenComparing(HoleAtSize::certainty)
-                        .thenComparing(fate -> offTarget(hole, fate.piston())))
+                .min(bestFitting(hole))
                 .orElseThrow();
+    }
+
+    /** As it is before any work, the more certain first, then the nearest to target. */
+    static Comparator<HoleAtSize> bestFitting(Hole hole) {
+        return Comparator.comparing((HoleAtSize fate) -> fate.work() == Work.AS_IS ? 0 : 1)
+                .thenComparing(HoleAtSize::certainty)
+                .thenComparing(fate -> offTarget(hole, fate.piston()));
     }
 
     private HoleAtSize at(Hole hole, Piston piston) {
         Limits diameters = hole.diameters().orElseThrow();
         Certainty asItIs = WornHoles.of(Clearance.check(diameters, hole.uncertainty(), piston.shape()));
-        if (asItIs != Certainty.NO) {
+        if (asItIs != Certainty.NO || !mayBeCut) {
             return HoleAtSize.of(hole, Work.AS_IS, asItIs, piston);
         }
-        Length margin = piston.shape().finishForCleanUp().minus(honeStock).minus(diameters.greatest());
-        boolean canBeHoned = !margin.isLessThan(hole.uncertainty());
-        return HoleAtSize.of(hole, Work.HONE_ONLY, canBeHoned ? Certainty.CERTAIN : Certainty.NO, piston);
+        Length finish = piston.shape().finishForCleanUp();
+        Length leftForTheBar = finish.minus(diameters.greatest()).minus(honeStock);
+        return leftForTheBar.isLessThan(hole.uncertainty())
+                ? HoleAtSize.of(
+                        hole,
+                        Work.HONE_ONLY,
+                        HoneOnly.at(finish, HoneOnly.cleanUp(diameters.greatest(), Length.ZERO), hole.uncertainty()),
+                        piston)
+                : HoleAtSize.of(hole, Work.REBORE, Certainty.CERTAIN, piston);
     }
 
     /** How far the mean clearance of a hole lies from the piston's target, doubled so that it stays whole. */

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Cylinder;
 import org.borewright.fit.CleanUp;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Outcome;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -71,6 +73,16 @@ public record Hole(
     public Optional<Length> wear() {
         return diameters.flatMap(
                 measured -> whenNew.map(known -> measured.greatest().minus(known.diameter())));
+    }
+
+    /** The probe, where it contradicts the diameters so that nothing is computed from it; both are compared as read. */
+    public Optional<Comparison> contradictedProbe() {
+        return HoleCleanUp.ofProbe(survey, uncertainty).filter(check -> check.outcome() == Outcome.OUT);
+    }
+
+    /** Whether the wall was probed, and the diameters bear it out. */
+    public boolean isProbed() {
+        return survey.wall().reach().isPresent() && contradictedProbe().isEmpty();
     }
 
     /** What the hone alone must reach; empty when nothing was measured. */

@@ -17,6 +17,11 @@ import org.borewright.measure.Length;
  */
 public record HoleAtSize(String cylinder, Work work, Certainty certainty, Piston piston, Optional<Length> metal) {
 
+    /** Whether the piston may run in the hole with nothing cut, proven or not. */
+    public boolean runsAsItIs() {
+        return work == Work.AS_IS && certainty != Certainty.NO;
+    }
+
     static HoleAtSize of(Hole hole, Work work, Certainty certainty, Piston piston) {
         Optional<Length> metal = work == Work.AS_IS
                 ? Optional.of(Length.ZERO)

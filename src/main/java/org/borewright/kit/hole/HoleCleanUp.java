@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import org.borewright.fit.CleanUp;
+import org.borewright.fit.Comparison;
 import org.borewright.fit.HoneOnly;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.ProbedWall;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
@@ -18,12 +21,13 @@ public final class HoleCleanUp {
     /** By the bar. The worst is not known where a defect's depth, the size when new or the hole itself is not. */
     static CleanUp byBar(CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError, Length uncertainty) {
         Optional<Length> largest = at20.asRead().largest();
-        Optional<Length> worst = isOpen(at20) ? Optional.empty() : worst(at20, largest, whenNew, centringError);
-        return new CleanUp(
-                worst,
-                needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt),
-                uncertainty.doubled(),
-                uncertainty);
+        Optional<Length> best = needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt);
+        Optional<Length> worst = isOpen(at20)
+                ? Optional.empty()
+                : probed(at20, centringError, uncertainty)
+                        .or(() -> unprobed(at20, largest, whenNew, centringError))
+                        .map(needed -> best.map(needed::max).orElse(needed));
+        return new CleanUp(worst, best, uncertainty.doubled(), uncertainty);
     }
 
     /** By the hone alone; empty when nothing was measured. */
@@ -36,17 +40,30 @@ public final class HoleCleanUp {
         return survey.hasUnknownDepth() || survey.has(Finding.Weight.HOLD);
     }
 
-    private static Optional<Length> worst(
-            CylinderSurvey at20, Optional<Length> largest, Optional<WhenNew> whenNew, Length centringError) {
+    /** By the probed wall; empty when it was not probed, or when the probe contradicts the diameters. */
+    private static Optional<Length> probed(CylinderSurvey at20, Length centringError, Length uncertainty) {
         return at20.wall()
                 .reach()
+                .filter(reach -> ofProbe(at20, uncertainty).stream().noneMatch(check -> check.outcome() == Outcome.OUT))
                 .map(reach -> CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis())
-                        .plus(deepest(at20).doubled()))
-                .or(() -> whenNew.flatMap(known -> needed(
-                        at20.asRead(),
-                        at20.findings(),
-                        largest,
-                        (diameter, defect) -> CleanUp.worstAt(diameter, known.diameter(), centringError, defect))));
+                        .plus(deepest(at20).doubled()));
+    }
+
+    /** The probed wall against the largest diameter; empty unless both were read. */
+    static Optional<Comparison> ofProbe(CylinderSurvey at20, Length uncertainty) {
+        return at20.wall()
+                .reach()
+                .flatMap(reach ->
+                        at20.asRead().largest().map(largest -> ProbedWall.check(reach.radius(), largest, uncertainty)));
+    }
+
+    private static Optional<Length> unprobed(
+            CylinderSurvey at20, Optional<Length> largest, Optional<WhenNew> whenNew, Length centringError) {
+        return whenNew.flatMap(known -> needed(
+                at20.asRead(),
+                at20.findings(),
+                largest,
+                (diameter, defect) -> CleanUp.worstAt(diameter, known.diameter(), centringError, defect)));
     }
 
     private static Length deepest(CylinderSurvey at20) {

@@ -27,8 +27,19 @@ public final class WornHoles {
         this.present = present.size();
     }
 
-    /** What becomes of a hole with a choice of pistons; of several grades the smallest that is certain, else the most hopeful. */
+    /**
+     * What becomes of a hole with a choice of pistons. Of several grades the smallest that is certain, for it takes out least metal;
+     * where nothing is cut, the one nearest to its target.
+     */
     public HoleAtSize at(Choice choice, Hole hole, List<Piston> pistons) {
+        if (pistons.size() > 1
+                && workFor(choice.size()) == Work.AS_IS
+                && hole.diameters().isPresent()) {
+            return pistons.stream()
+                    .map(piston -> at(choice.size(), hole, piston))
+                    .min(FinishedHoles.bestFitting(hole))
+                    .orElseThrow();
+        }
         HoleAtSize best = at(choice.size(), hole, pistons.get(0));
         for (int i = 1; i < pistons.size() && best.certainty() != Certainty.CERTAIN; i++) {
             HoleAtSize next = at(choice.size(), hole, pistons.get(i));

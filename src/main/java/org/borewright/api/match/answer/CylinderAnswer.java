@@ -152,7 +152,7 @@ public record CylinderAnswer(
                                 ShownLength.of(known.diameter(), unit),
                                 known.from().label()))
                         .orElse(null),
-                ShownLength.of(hole.wear(), unit),
+                report.cleanUp().isPresent() ? ShownLength.of(hole.wear(), unit) : null,
                 report.cleanUp().map(cleanUp -> CleanUpAnswer.of(cleanUp, unit)).orElse(null),
                 hole.survey().findings().stream()
                         .map(finding -> FindingAnswer.of(finding, unit))
@@ -172,7 +172,7 @@ public record CylinderAnswer(
 
     private static String stoodOn(Hole hole) {
         String measured = label(hole.at20());
-        return hole.survey().wall().reach().isPresent() ? measured + ", wall probed" : measured;
+        return hole.isProbed() ? measured + ", wall probed" : measured;
     }
 
     private static String label(Survey survey) {

@@ -66,6 +66,7 @@ class PhysicalSenseTest {
                         Blame.CELLS.stream().map(Blame::rule).collect(toCollection(() -> EnumSet.noneOf(Rule.class)))))
                 .containsExactly(
                         Rule.CLEAN_UP,
+                        Rule.PROBED_WALL,
                         Rule.CLEARANCE_LEAST,
                         Rule.CLEARANCE_GREATEST,
                         Rule.FINISHED_TAPER,
