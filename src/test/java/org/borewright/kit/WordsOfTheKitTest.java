@@ -1,0 +1,82 @@
+package org.borewright.kit;
+
+import static java.util.stream.Collectors.joining;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.hole.WhenNew;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.PresentSize;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The words and sentences in which a match is asked and answered. */
+class WordsOfTheKitTest {
+
+    @ParameterizedTest
+    @MethodSource
+    void a_word_is_written_as_in_the_trade(String words, String inOrder) {
+        assertThat(words).isEqualTo(inOrder);
+    }
+
+    static Stream<Arguments> a_word_is_written_as_in_the_trade() {
+        return Stream.of(
+                words(Condition.values(), Condition::label, "worn; finished"),
+                words(
+                        PresentSize.KnownFrom.values(),
+                        PresentSize.KnownFrom::label,
+                        "record; measured piston; crown stamp; hearsay"),
+                words(Work.values(), Work::label, "rebore; hone only; as it is"),
+                words(
+                        Verdict.values(),
+                        Verdict::label,
+                        "serves; hold; no certain size; no common size; refer to a specialist"),
+                words(
+                        WhenNew.From.values(),
+                        WhenNew.From::label,
+                        "recorded finish of the last visit; unworn wall; smallest hole of the present size; smallest reading"),
+                words(
+                        Settling.What.values(),
+                        Settling.What::label,
+                        "measure the hole; measure the depth of the finding; "
+                                + "probe the wall: it settles the size if it lies within this of the axis; "
+                                + "measure again with a gauge of a smaller uncertainty"));
+    }
+
+    private static <T> Arguments words(T[] values, Function<T, String> label, String inOrder) {
+        return Arguments.of(Arrays.stream(values).map(label).collect(joining("; ")), inOrder);
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void what_stands_in_the_way_is_told_in_sentences_of_its_own(List<String> sentences) {
+        assertThat(sentences).doesNotHaveDuplicates().allMatch(sentence -> sentence.matches("[A-Z].+[a-z]\\."));
+    }
+
+    static Stream<List<String>> what_stands_in_the_way_is_told_in_sentences_of_its_own() {
+        return Stream.of(
+                told(Hold.Reason.values(), Hold.Reason::sentence),
+                told(Hold.Reason.values(), Hold.Reason::wayOut),
+                told(Caution.values(), Caution::text));
+    }
+
+    private static <T> List<String> told(T[] values, Function<T, String> sentence) {
+        return Arrays.stream(values).map(sentence).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void a_block_is_told_after_the_name_of_the_size(String sentence) {
+        assertThat(sentence).matches("[a-z][a-z ,;]+[a-z]");
+    }
+
+    static Stream<String> a_block_is_told_after_the_name_of_the_size() {
+        return Arrays.stream(Block.Reason.values()).map(Block.Reason::sentence);
+    }
+}
