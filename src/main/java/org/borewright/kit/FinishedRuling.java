@@ -32,17 +32,27 @@ final class FinishedRuling {
 
     /** The ruling, before the checks of the size it names are asked. */
     Ruling rule(Optional<Size> asked) {
-        List<String> lost = holes.stream()
-                .filter(hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING))
-                .map(Hole::name)
-                .toList();
+        List<String> lost = where(Finding.Weight.BEYOND_MACHINING);
         if (!lost.isEmpty()) {
             return Ruling.without(Verdict.REFER, List.of(Hold.in(Hold.Reason.BEYOND_MACHINING, lost)));
         }
-        return asked.flatMap(this::bestAt)
-                .map(row -> Ruling.on(row, List.of()))
-                .orElseGet(() -> ruleUnasked(
-                        asked.isPresent() ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of()));
+        List<Hold> holds = new ArrayList<>();
+        List<String> notRight = where(Finding.Weight.HOLD);
+        if (!notRight.isEmpty()) {
+            holds.add(Hold.in(Hold.Reason.PUT_RIGHT_FIRST, notRight));
+        }
+        Optional<SizeRow> wanted = asked.flatMap(this::bestAt);
+        if (asked.isPresent() && wanted.isEmpty()) {
+            holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
+        }
+        return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
+    }
+
+    private List<String> where(Finding.Weight weight) {
+        return holes.stream()
+                .filter(hole -> hole.survey().has(weight))
+                .map(Hole::name)
+                .toList();
     }
 
     private Ruling ruleUnasked(List<Hold> holds) {

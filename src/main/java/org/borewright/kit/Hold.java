@@ -27,6 +27,10 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         DEPTH_NOT_MEASURED(
                 "The depth of a finding was not measured, so no size is certain.",
                 "Measure how deep it goes into the wall."),
+        /** The whole hole is smaller than it can be. */
+        SMALLER_THAN_PRESENT_SIZE(
+                "A hole reads smaller than any hole of the present size can be.",
+                "Find out the present size from a measured piston, and read the hole again."),
         /** D0 unknown. */
         SIZE_WHEN_NEW_NOT_KNOWN(
                 "The size when new is not known, so the wear may be all on one wall.",

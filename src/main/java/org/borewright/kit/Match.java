@@ -52,7 +52,7 @@ public record Match(
         List<Hole> holes = holes(fits, request);
         SizeTable sizes = new SizeTable(fits, kits, request, holes);
         List<SizeRow> table = sizes.rows();
-        Ruling first = rule(holes, table, request);
+        Ruling first = rule(holes, table, fits, request);
         List<HoleReport> reports = new HoleReporter(request, sizes, engine.bore()).report(holes, first.row());
         List<Check> checks = first.row().map(Match::checks).orElse(List.of());
         Ruling ruling =
@@ -105,11 +105,39 @@ public record Match(
         return holes;
     }
 
-    private static Ruling rule(List<Hole> holes, List<SizeRow> table, MatchRequest request) {
+    private static Ruling rule(List<Hole> holes, List<SizeRow> table, FitTable fits, MatchRequest request) {
+        List<String> smaller = smallerThanPresent(holes, presentLeast(fits, request));
+        if (!smaller.isEmpty()) {
+            return Ruling.without(Verdict.HOLD, List.of(Hold.in(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, smaller)));
+        }
         return switch (request.condition()) {
             case WORN -> new WornRuling(holes, table).rule(request.asked());
             case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
         };
+    }
+
+    /** The holes that read smaller, proven, than any hole of the present size: the size or the readings are wrong. */
+    private static List<String> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {
+        List<String> smaller = new ArrayList<>();
+        for (Hole hole : holes) {
+            boolean contradicts = presentLeast.isPresent()
+                    && hole.diameters().isPresent()
+                    && !hole.diameters()
+                            .get()
+                            .greatest()
+                            .plus(hole.uncertainty())
+                            .isMoreThan(presentLeast.get());
+            if (contradicts) {
+                smaller.add(hole.name());
+            }
+        }
+        return smaller;
+    }
+
+    private static Optional<Length> presentLeast(FitTable fits, MatchRequest request) {
+        return request.condition() == Condition.WORN
+                ? request.present().reliable().map(fits::smallestHole)
+                : Optional.empty();
     }
 
     private static List<Check> checks(SizeRow row) {

@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Size;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Pistons for finished holes. A standard piston is 69.940 to 69.950 mm with 0.040 to 0.100 mm: proven from 69.990 + U to 70.040 − U, where U is
@@ -85,6 +89,25 @@ class FinishedHolesMatchTest {
 
         assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
         assertThat(TwinShop.named(match)).isEqualTo(size);
+    }
+
+    /** Every kind of finding in one of two finished holes that read as standard. Deep or not measured, only what is cosmetic may pass. */
+    @ParameterizedTest
+    @EnumSource
+    void only_cosmetic_findings_let_a_finished_hole_pass(Finding.Kind kind) {
+        for (Optional<Length> depth : List.of(Optional.<Length>empty(), Optional.of(mm("0.010")))) {
+            TwinShop shop = new TwinShop();
+            Match match = shop.ask(shop.request(
+                    Condition.FINISHED,
+                    "standard",
+                    List.of(
+                            TwinShop.survey("1", "70.010", new Finding(kind, depth, Optional.empty())),
+                            TwinShop.survey("2", "70.010"))));
+
+            assertThat(match.ruling().verdict() == Verdict.SERVES)
+                    .as("%s %s", kind, depth)
+                    .isEqualTo(kind.weight() == Finding.Weight.COSMETIC || kind == Finding.Kind.FINISH_POOR);
+        }
     }
 
     @Test

@@ -100,6 +100,22 @@ class WornHolesMatchTest {
         assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
     }
 
+    /** The smallest hole +0.50 can have had is 70.480 (70.440 + 0.040); readings below it by U or more say that the size is wrong. */
+    @ParameterizedTest(name = "{0} in an engine recorded as +0.50: {1}")
+    @CsvSource({
+        "70.150000, SMALLER_THAN_PRESENT_SIZE",
+        "70.474600, SMALLER_THAN_PRESENT_SIZE",
+        "70.474800, ''",
+    })
+    void readings_smaller_than_the_present_size_allows_are_held(String diameter, String reason) {
+        Match match = new TwinShop().worn("+0.50", diameter, "70.500");
+
+        assertThat(match.ruling().holds())
+                .extracting(hold -> hold.reason().name())
+                .filteredOn(name -> name.equals("SMALLER_THAN_PRESENT_SIZE"))
+                .isEqualTo(reason.isEmpty() ? List.of() : List.of(reason));
+    }
+
     /** Geometry: 70.110 across needs a wall 35.055 off the axis at the least, known to U = 0.005 281. */
     @ParameterizedTest(name = "wall at {0}: {1} {2}")
     @CsvSource({

@@ -11,6 +11,7 @@ import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.survey.Finding;
 
 /**
  * Which pistons already finished holes take: the size of each hole is the one whose clearance window holds it. A finished hole is true, so
@@ -44,19 +45,24 @@ public final class FinishedHoles {
 
     private HoleAtSize at(Hole hole, Piston piston) {
         Limits diameters = hole.diameters().orElseThrow();
-        Certainty asItIs = WornHoles.of(Clearance.check(diameters, hole.uncertainty(), piston.shape()));
+        Certainty asItIs = hole.survey().has(Finding.Weight.MACHINABLE)
+                ? Certainty.NO
+                : proven(hole, WornHoles.of(Clearance.check(diameters, hole.uncertainty(), piston.shape())));
         if (asItIs != Certainty.NO || !mayBeCut) {
             return HoleAtSize.of(hole, Work.AS_IS, asItIs, piston);
         }
         Length finish = piston.shape().finishForCleanUp();
-        Length leftForTheBar = finish.minus(diameters.greatest()).minus(honeStock);
-        return leftForTheBar.isLessThan(hole.uncertainty())
-                ? HoleAtSize.of(
-                        hole,
-                        Work.HONE_ONLY,
-                        HoneOnly.at(finish, HoneOnly.cleanUp(diameters.greatest(), Length.ZERO), hole.uncertainty()),
-                        piston)
-                : HoleAtSize.of(hole, Work.REBORE, Certainty.CERTAIN, piston);
+        Length clean = hole.cleanUp().best().orElseThrow();
+        boolean byBar = !finish.minus(clean).minus(honeStock).isLessThan(hole.uncertainty());
+        Certainty clear = byBar
+                ? Certainty.CERTAIN
+                : HoneOnly.at(finish, HoneOnly.cleanUp(clean, Length.ZERO), hole.uncertainty());
+        return HoleAtSize.of(hole, byBar ? Work.REBORE : Work.HONE_ONLY, proven(hole, clear), piston);
+    }
+
+    /** At most possible while a depth was not measured, or something must be put right before measuring. */
+    private static Certainty proven(Hole hole, Certainty certainty) {
+        return HoleCleanUp.isOpen(hole.survey()) ? certainty.and(Certainty.POSSIBLE) : certainty;
     }
 
     /** How far the mean clearance of a hole lies from the piston's target, doubled so that it stays whole. */

@@ -21,10 +21,10 @@ public final class WornHoles {
     private final Engine engine;
     private final Optional<Size> present;
 
-    /** For the holes of an engine of a present size. */
+    /** For the holes of an engine of a present size; hearsay tells nothing. */
     public WornHoles(Engine engine, PresentSize present) {
         this.engine = engine;
-        this.present = present.size();
+        this.present = present.reliable();
     }
 
     /**
