@@ -1,14 +1,19 @@
 package org.borewright.kit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
@@ -76,6 +81,35 @@ public record Match(
         Stream<Money> parts = ruling.row().flatMap(SizeRow::kit).flatMap(Kit::total).stream();
         return Stream.concat(parts, work.lines().stream().map(ShopWork.Line::total))
                 .reduce(Money::plus);
+    }
+
+    /** The sizes below the smallest that serves that come out clean, or may, and that something else than the wear stands against. */
+    public List<SizeRow> passedOver() {
+        Optional<SizeRow> smallest = ruling.wouldServe().or(ruling::row).filter(SizeRow::isOpen);
+        Map<Size, SizeRow> passed = new LinkedHashMap<>();
+        table.stream()
+                .filter(row -> row.certainty() != Certainty.NO && !row.isOpen())
+                .filter(row -> smallest.filter(named -> row.size().compareTo(named.size()) < 0)
+                        .isPresent())
+                .forEach(row -> passed.putIfAbsent(row.size(), row));
+        return List.copyOf(passed.values());
+    }
+
+    /** All checks that were not made, of parts, holes and torques: they do not apply or cannot be reckoned. */
+    public List<Check> notMade() {
+        List<Check> all = new ArrayList<>(checks);
+        holes.forEach(report -> all.addAll(report.checks()));
+        torques.forEach(reminder -> all.addAll(reminder.checks()));
+        return Check.ended(all, Outcome.NOT_CHECKED);
+    }
+
+    /** The days until the job can go out: the kit complete, then the work, in calendar days; empty where no kit is complete. */
+    public OptionalInt days() {
+        return ruling.row()
+                .flatMap(SizeRow::kit)
+                .filter(Kit::isComplete)
+                .map(kit -> OptionalInt.of(kit.leadDays() + work.days()))
+                .orElse(OptionalInt.empty());
     }
 
     /** Where each finished hole stands among the sizes; empty for worn holes. */
@@ -154,12 +188,14 @@ public record Match(
         List<Check> open = Check.ended(all, Outcome.TOO_CLOSE);
         open.addAll(Check.ended(all, Outcome.UNKNOWN));
         List<Hold> holds = new ArrayList<>(ruling.holds());
-        addIfAny(holds, Hold.Reason.CHECK_OUT, Check.ended(all, Outcome.OUT));
+        List<Check> out = Check.ended(all, Outcome.OUT);
+        holds.forEach(hold -> out.removeAll(hold.checks()));
+        addIfAny(holds, Hold.Reason.CHECK_OUT, out);
         addIfAny(holds, Hold.Reason.CHECK_OPEN, open);
-        if (row.kit().filter(Kit::isComplete).isEmpty()) {
+        if (row.isOpen() && row.kit().filter(Kit::isComplete).isEmpty()) {
             holds.add(Hold.of(Hold.Reason.KIT_SHORT));
         }
-        return Ruling.on(row, holds);
+        return ruling.with(row, holds);
     }
 
     private static void addIfAny(List<Hold> holds, Hold.Reason reason, List<Check> checks) {

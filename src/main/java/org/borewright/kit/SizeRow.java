@@ -18,9 +18,10 @@ import org.borewright.kit.hole.Work;
  *
  * @param size the size
  * @param choice the pistons; empty where none was ever made
+ * @param certainty whether it cleans its least certain hole; without pistons at the least new hole of the size, and no for finished holes
  * @param holes what becomes of each hole, in the engine's order; empty without pistons
  * @param walls the wall left around each hole; empty where the engine states no least wall
- * @param left the rebuilds left after it
+ * @param left the rebuilds left after it; empty where it is not known whether the wall bears them
  * @param blocks why it is not offered for another reason than the wear
  * @param gasket the gasket kit that goes with it, and its checks; empty when none fits
  * @param kit parts, price and dates; empty when there is nothing to assemble
@@ -28,9 +29,10 @@ import org.borewright.kit.hole.Work;
 public record SizeRow(
         Size size,
         Optional<Choice> choice,
+        Certainty certainty,
         List<HoleAtSize> holes,
         List<Check> walls,
-        RebuildsLeft left,
+        Optional<RebuildsLeft> left,
         List<Block> blocks,
         Optional<GasketFit> gasket,
         Optional<Kit> kit) {
@@ -42,24 +44,30 @@ public record SizeRow(
         blocks = List.copyOf(blocks);
     }
 
-    /** The least certain of its holes; no without pistons. */
-    public Certainty certainty() {
-        Certainty least = holes.isEmpty() ? Certainty.NO : Certainty.CERTAIN;
-        for (HoleAtSize hole : holes) {
-            least = least.and(hole.certainty());
-        }
-        return least;
-    }
-
     /** A size for which no piston was ever made. */
-    static SizeRow neverMade(Size size, RebuildsLeft left, List<Block> blocks) {
+    static SizeRow neverMade(Size size, Certainty certainty, Optional<RebuildsLeft> left, List<Block> blocks) {
         return new SizeRow(
-                size, Optional.empty(), List.of(), List.of(), left, blocks, Optional.empty(), Optional.empty());
+                size,
+                Optional.empty(),
+                certainty,
+                List.of(),
+                List.of(),
+                left,
+                blocks,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Whether nothing but the wear stands against it. */
     public boolean isOpen() {
         return blocks.isEmpty();
+    }
+
+    /** Whether it has so much hope, and only parts, gasket or deck stand against it. */
+    boolean wantsParts(Certainty hope) {
+        return !isOpen()
+                && certainty() == hope
+                && blocks.stream().noneMatch(block -> block.reason().isOfMetal());
     }
 
     /** Whether the engine may go to it: certain in every hole and nothing against it. */

@@ -2,9 +2,11 @@ package org.borewright.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.WallLeft;
 import org.borewright.kit.bill.Kit;
@@ -17,6 +19,7 @@ import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.WornHoles;
+import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -43,12 +46,14 @@ final class SizeTable {
 
     /** All rows, rising by size; within a size by finish. */
     List<SizeRow> rows() {
+        Map<Size, RebuildsLeft> rebuilds =
+                isSurveyed() ? RebuildsLeft.of(fits.shelf(), fits.choices(), this::walls) : fits.left();
         List<SizeRow> rows = new ArrayList<>();
         for (Size size : fits.shelf().sizes()) {
             List<Choice> choices = fits.at(size);
-            RebuildsLeft left = fits.leftAfter(size);
+            Optional<RebuildsLeft> left = Optional.ofNullable(rebuilds.get(size));
             if (choices.isEmpty()) {
-                rows.add(SizeRow.neverMade(size, left, fits.neverMade(size)));
+                rows.add(SizeRow.neverMade(size, withoutPistons(size), left, fits.neverMade(size)));
             }
             for (Choice choice : choices) {
                 rows.add(row(choice, left));
@@ -57,11 +62,13 @@ final class SizeTable {
         return rows;
     }
 
-    private SizeRow row(Choice choice, RebuildsLeft left) {
+    private SizeRow row(Choice choice, Optional<RebuildsLeft> left) {
         List<HoleAtSize> fates = new ArrayList<>(holes.size());
         List<Check> walls = new ArrayList<>(holes.size());
+        Certainty least = Certainty.CERTAIN;
         for (int i = 0; i < holes.size(); i++) {
             fates.add(fate(choice, i));
+            least = least.and(fates.get(i).certainty());
             wall(holes.get(i), choice).ifPresent(walls::add);
         }
         List<GasketFit> gaskets = gaskets(choice);
@@ -72,12 +79,23 @@ final class SizeTable {
         return new SizeRow(
                 choice.size(),
                 Optional.of(choice),
+                least,
                 fates,
                 walls,
                 left,
                 choice.allBlocks(wouldBeCut(choice.size()), walls, gaskets),
                 gasket,
                 kit);
+    }
+
+    /** The never made stands beside the certainty, not mixed in; a finished hole is not asked what it might be honed to. */
+    private Certainty withoutPistons(Size size) {
+        Length finish = fits.shelf().engine().newBore(size).least();
+        return request.condition() == Condition.FINISHED
+                ? Certainty.NO
+                : holes.stream()
+                        .map(hole -> worn.withoutPiston(size, hole, finish))
+                        .reduce(Certainty.CERTAIN, Certainty::and);
     }
 
     private HoleAtSize fate(Choice choice, int hole) {
@@ -92,7 +110,7 @@ final class SizeTable {
             return choice.gaskets();
         }
         return choice.gaskets().stream()
-                .map(fit -> GasketFit.of(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
+                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
                 .toList();
     }
 
@@ -109,6 +127,10 @@ final class SizeTable {
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();
         }
+        return wall(hole, choice.largest().shape().largestFinish());
+    }
+
+    private Optional<Check> wall(Hole hole, Length finish) {
         Engine engine = fits.shelf().engine();
         if (engine.wall().wallLeast().isEmpty()) {
             return Optional.empty();
@@ -117,9 +139,20 @@ final class SizeTable {
                 hole.diameters().map(Limits::least).orElse(engine.bore().asNew().least());
         return WallLeft.check(
                 engine.wall(),
-                found,
+                hole.survey().wall(),
                 present,
-                choice.largest().shape().largestFinish(),
+                finish,
                 engine.bore().centringError());
+    }
+
+    private List<Check> walls(Length finish) {
+        return holes.stream().flatMap(hole -> wall(hole, finish).stream()).toList();
+    }
+
+    /** Whether the wall of some hole is known better than from the engine as it left the maker. */
+    private boolean isSurveyed() {
+        return holes.stream()
+                .map(hole -> hole.survey().wall())
+                .anyMatch(wall -> wall.sleevedBefore() || wall.least().isPresent());
     }
 }

@@ -49,8 +49,9 @@ final class WornRuling {
         Optional<SizeRow> wanted = larger.flatMap(this::bestAt);
         boolean refused = (larger.isPresent() && wanted.isEmpty())
                 || asked.filter(size -> size.compareTo(smallest.size()) < 0).isPresent();
-        return Ruling.on(
-                wanted.orElse(smallest), refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of());
+        return wanted.map(row -> Ruling.on(row, List.of()).where(smallest))
+                .orElseGet(() -> Ruling.on(
+                        smallest, refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of()));
     }
 
     private Optional<SizeRow> bestAt(Size size) {
@@ -61,10 +62,31 @@ final class WornRuling {
     }
 
     private Ruling noneCertain() {
-        boolean hope = table.stream().anyMatch(SizeRow::mightServe);
-        if (!hope) {
-            return Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT)));
+        Optional<SizeRow> wanting = wanting(Certainty.CERTAIN);
+        if (table.stream().noneMatch(SizeRow::mightServe)) {
+            return wanting.map(row -> Ruling.on(row, ofBlocks(row)))
+                    .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
+                    .orElseGet(
+                            () -> Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT))));
         }
+        List<Hold> holds = unread();
+        wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
+        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    /** Of sizes that are possible at the best, and all of them blocked, the block comes first: no reading settles it. */
+    private Ruling nonePossible(SizeRow blocked) {
+        List<Hold> holds = new ArrayList<>(ofBlocks(blocked));
+        holds.addAll(unread());
+        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    private Optional<SizeRow> wanting(Certainty hope) {
+        return table.stream().filter(row -> row.wantsParts(hope)).findFirst();
+    }
+
+    /** The readings that are wanting. */
+    private List<Hold> unread() {
         List<Hold> holds = new ArrayList<>();
         add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
         add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
@@ -76,7 +98,23 @@ final class WornRuling {
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
         }
-        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+        return holds;
+    }
+
+    /** What stands against a size. */
+    private static List<Hold> ofBlocks(SizeRow row) {
+        return row.blocks().stream()
+                .map(block -> new Hold(
+                        switch (block.reason()) {
+                            case SKIM -> Hold.Reason.SKIMMED_TOO_FAR;
+                            case GASKET -> Hold.Reason.NO_GASKET_KIT;
+                            case PARTS, PARTS_WITHDRAWN -> Hold.Reason.PARTS_DO_NOT_FIT;
+                            case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
+                                Hold.Reason.NO_SIZE_LEFT;
+                        },
+                        List.of(),
+                        block.checks()))
+                .toList();
     }
 
     private static boolean lacksSizeWhenNew(Hole hole) {
@@ -93,8 +131,9 @@ final class WornRuling {
     /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
     private boolean isInTheWay(Hole hole) {
         return table.stream()
-                .filter(SizeRow::mightServe)
-                .limit(1)
+                .filter(row -> row.mightServe() || row.wantsParts(Certainty.POSSIBLE))
+                .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size))
+                .stream()
                 .anyMatch(row -> row.holes().stream()
                         .anyMatch(
                                 fate -> fate.cylinder().equals(hole.name()) && fate.certainty() != Certainty.CERTAIN));
