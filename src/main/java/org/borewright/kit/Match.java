@@ -10,7 +10,6 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
 import org.borewright.fit.Check;
-import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
@@ -121,22 +120,11 @@ public record Match(
     }
 
     private static Ruling held(Ruling ruling, SizeRow row, List<HoleReport> reports, List<Check> checks) {
-        List<Check> all = new ArrayList<>(checks);
-        reports.forEach(report -> all.addAll(report.checks()));
-        List<Check> open = Check.ended(all, Outcome.TOO_CLOSE);
-        open.addAll(Check.ended(all, Outcome.UNKNOWN));
         List<Hold> holds = new ArrayList<>(ruling.holds());
-        addIfAny(holds, Hold.Reason.CHECK_OUT, Check.ended(all, Outcome.OUT));
-        addIfAny(holds, Hold.Reason.CHECK_OPEN, open);
+        holds.addAll(Hold.of(checks, reports));
         if (row.kit().filter(Kit::isComplete).isEmpty()) {
-            holds.add(Hold.of(Hold.Reason.KIT_SHORT));
+            holds.add(Hold.shortOf(row.kit().map(Kit::missing).orElse(List.of())));
         }
         return Ruling.on(row, holds);
-    }
-
-    private static void addIfAny(List<Hold> holds, Hold.Reason reason, List<Check> checks) {
-        if (!checks.isEmpty()) {
-            holds.add(new Hold(reason, List.of(), checks));
-        }
     }
 }
