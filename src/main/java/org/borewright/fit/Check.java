@@ -15,6 +15,9 @@ public sealed interface Check permits Comparison, Suitability, Unchecked {
     /** How it ended. */
     Outcome outcome();
 
+    /** The same check, said to be at another place. */
+    Check at(String elsewhere);
+
     /** Whether none of them stands in the way of a pass. */
     static boolean allPass(List<? extends Check> checks) {
         for (Check check : checks) {

@@ -52,6 +52,11 @@ public record Comparison(
     }
 
     @Override
+    public Comparison at(String elsewhere) {
+        return new Comparison(rule, elsewhere, value, sense, limit, uncertainty, carried);
+    }
+
+    @Override
     public Outcome outcome() {
         return Outcome.of(Decision.of(margin(), uncertainty));
     }

@@ -12,6 +12,11 @@ package org.borewright.fit;
 public record Suitability(Rule rule, String place, String found, String asked, boolean suits) implements Check {
 
     @Override
+    public Suitability at(String elsewhere) {
+        return new Suitability(rule, elsewhere, found, asked, suits);
+    }
+
+    @Override
     public Outcome outcome() {
         return suits ? Outcome.IN : Outcome.OUT;
     }

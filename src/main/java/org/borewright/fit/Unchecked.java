@@ -18,4 +18,9 @@ public record Unchecked(Rule rule, String place, Outcome outcome, String reason)
             throw new IllegalArgumentException(String.format(Locale.ROOT, "%s has no result, not %s", rule, outcome));
         }
     }
+
+    @Override
+    public Unchecked at(String elsewhere) {
+        return new Unchecked(rule, elsewhere, outcome, reason);
+    }
 }

@@ -71,10 +71,11 @@ final class FinishedRuling {
     }
 
     private Ruling differ(List<Hold> before) {
-        boolean together = bringTogether(table).isPresent();
+        Optional<SizeRow> together = bringTogether(table);
         List<Hold> holds = new ArrayList<>(before);
-        holds.add(Hold.of(together ? apart() : Hold.Reason.NO_COMMON_SIZE));
-        return Ruling.without(together ? Verdict.HOLD : Verdict.NO_COMMON_SIZE, holds);
+        holds.add(together.map(row -> Hold.in(apart(), toCut(row)))
+                .orElseGet(() -> Hold.in(Hold.Reason.NO_COMMON_SIZE, largest())));
+        return Ruling.without(together.isPresent() ? Verdict.HOLD : Verdict.NO_COMMON_SIZE, holds);
     }
 
     /** Whether some hole has a size already and others another, or all lie between two. */
@@ -83,6 +84,26 @@ final class FinishedRuling {
                         .anyMatch(row -> row.isOpen() && row.holes().stream().anyMatch(HoleAtSize::runsAsItIs))
                 ? Hold.Reason.HOLES_DIFFER
                 : Hold.Reason.BETWEEN_SIZES;
+    }
+
+    private static List<String> toCut(SizeRow together) {
+        return together.holes().stream()
+                .filter(hole -> !hole.runsAsItIs())
+                .map(HoleAtSize::cylinder)
+                .toList();
+    }
+
+    /** The largest hole; of several alike each. */
+    private List<String> largest() {
+        Length most = holes.stream().map(FinishedRuling::diameter).reduce(Length.ZERO, Length::max);
+        return holes.stream()
+                .filter(hole -> diameter(hole).equals(most))
+                .map(Hole::name)
+                .toList();
+    }
+
+    private static Length diameter(Hole hole) {
+        return hole.diameters().orElseThrow().greatest();
     }
 
     /** The smallest size to which every hole either belongs or can be honed: never below the largest hole. */

@@ -1,16 +1,31 @@
 package org.borewright.kit;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.kit.bill.Kit;
 
 /**
  * Something that stands between the engine and a pass.
  *
  * @param reason what
  * @param cylinders the holes it concerns; empty for the engine
- * @param checks the checks it stands on, where it was a check
+ * @param checks the checks it stands on, each with its place, where it was a check
+ * @param missing the parts that cannot be had, where the kit is short
  */
-public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
+public record Hold(Reason reason, List<String> cylinders, List<Check> checks, List<Kit.Missing> missing) {
+
+    /** Copies the lists. */
+    public Hold {
+        cylinders = List.copyOf(cylinders);
+        checks = List.copyOf(checks);
+        missing = List.copyOf(missing);
+    }
 
     /** What holds, and the way out. */
     public enum Reason {
@@ -39,6 +54,8 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         WALL_NOT_PROBED(
                 "The wear may be all on one wall, and then no size is certain.",
                 "Probe how far the worn wall stands off the axis."),
+        /** A better gauge would tell. */
+        READING_TOO_CLOSE("A reading is too close to call.", "Measure again with a gauge of a smaller uncertainty."),
         /** Nothing is large enough. */
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
@@ -59,14 +76,16 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
                 "The kit is short of a part that cannot be had.", "Find the part elsewhere, or ask for a larger size."),
         /** Finished holes of different sizes. */
         HOLES_DIFFER(
-                "The finished holes do not take one size.",
+                "The finished holes do not take one size, and the smaller ones must be cut.",
                 "Bore or hone the smaller holes to the size that brings all together, or sleeve the odd one."),
         /** Finished holes that fit no size as they are, all between the same two. */
         BETWEEN_SIZES(
-                "The finished holes lie between two sizes: too loose for the smaller, too tight for the larger.",
+                "The finished holes lie between two sizes, too loose for the smaller and too tight for the larger.",
                 "Take all of them to the size that brings them together."),
         /** Finished holes that no size brings together. */
-        NO_COMMON_SIZE("No size brings the finished holes together.", "Sleeve the largest hole."),
+        NO_COMMON_SIZE(
+                "No size brings the finished holes together, and the largest stands in the way.",
+                "Sleeve the largest hole."),
         /** A larger size was asked for and does not serve. */
         ASKED_SIZE_DOES_NOT_SERVE(
                 "The size asked for does not serve this engine.",
@@ -78,6 +97,11 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         Reason(String sentence, String wayOut) {
             this.sentence = sentence;
             this.wayOut = wayOut;
+        }
+
+        /** The reason in a few words. */
+        public String label() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
 
         /** What holds, in one sentence. */
@@ -92,10 +116,67 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
     }
 
     static Hold of(Reason reason) {
-        return new Hold(reason, List.of(), List.of());
+        return in(reason, List.of());
     }
 
     static Hold in(Reason reason, List<String> cylinders) {
-        return new Hold(reason, cylinders, List.of());
+        return new Hold(reason, cylinders, List.of(), List.of());
+    }
+
+    /** The kit lacks parts; empty where nothing can be assembled at all. */
+    static Hold shortOf(List<Kit.Missing> missing) {
+        return new Hold(Reason.KIT_SHORT, List.of(), List.of(), missing);
+    }
+
+    /** What holds of all the checks at a size: those beyond their limit, and those not proven; empty when all are in. */
+    static List<Hold> of(List<Check> engine, List<HoleReport> holes) {
+        List<Hold> holds = new ArrayList<>(2);
+        addIfAny(holds, Reason.CHECK_OUT, engine, holes, List.of(Outcome.OUT));
+        addIfAny(holds, Reason.CHECK_OPEN, engine, holes, List.of(Outcome.TOO_CLOSE, Outcome.UNKNOWN));
+        return holds;
+    }
+
+    private static void addIfAny(
+            List<Hold> holds, Reason reason, List<Check> engine, List<HoleReport> holes, List<Outcome> outcomes) {
+        List<Check> checks = new ArrayList<>();
+        Set<String> cylinders = new LinkedHashSet<>();
+        for (Outcome outcome : outcomes) {
+            checks.addAll(Check.ended(engine, outcome));
+            for (HoleReport report : holes) {
+                for (Check check : Check.ended(report.checks(), outcome)) {
+                    cylinders.add(report.hole().name());
+                    checks.add(placed(check, report.hole().name()));
+                }
+            }
+        }
+        if (!checks.isEmpty()) {
+            holds.add(new Hold(reason, List.copyOf(cylinders), checks, List.of()));
+        }
+    }
+
+    /** Beside the checks of other holes a check must say whose it is. */
+    private static Check placed(Check check, String cylinder) {
+        String within = check.place().isEmpty() ? "" : ", " + check.place();
+        return check.at("cylinder " + cylinder + within);
+    }
+
+    /** What holds and where, in one sentence: the checks, the parts, the cylinders. */
+    public String says() {
+        List<String> where = new ArrayList<>(3);
+        if (!checks.isEmpty()) {
+            where.add(checks.stream()
+                    .map(check -> check.rule().title())
+                    .distinct()
+                    .collect(Collectors.joining(", ")));
+        }
+        missing.forEach(part -> where.add(part.count() + " × "
+                + part.part().kind().label() + " " + part.part().number().text()));
+        if (!cylinders.isEmpty()) {
+            where.add((cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders));
+        }
+        String sentence = reason.sentence();
+        return where.isEmpty()
+                ? sentence
+                : sentence.substring(0, sentence.length() - 1) + ": " + String.join("; ", where) + ".";
     }
 }

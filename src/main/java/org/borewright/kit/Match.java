@@ -15,7 +15,6 @@ import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
-import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
@@ -183,24 +182,13 @@ public record Match(
     }
 
     private static Ruling held(Ruling ruling, SizeRow row, List<HoleReport> reports, List<Check> checks) {
-        List<Check> all = new ArrayList<>(checks);
-        reports.forEach(report -> all.addAll(report.checks()));
-        List<Check> open = Check.ended(all, Outcome.TOO_CLOSE);
-        open.addAll(Check.ended(all, Outcome.UNKNOWN));
         List<Hold> holds = new ArrayList<>(ruling.holds());
-        List<Check> out = Check.ended(all, Outcome.OUT);
-        holds.forEach(hold -> out.removeAll(hold.checks()));
-        addIfAny(holds, Hold.Reason.CHECK_OUT, out);
-        addIfAny(holds, Hold.Reason.CHECK_OPEN, open);
+        List<Check> unheld = new ArrayList<>(checks);
+        holds.forEach(hold -> unheld.removeAll(hold.checks()));
+        holds.addAll(Hold.of(unheld, reports));
         if (row.isOpen() && row.kit().filter(Kit::isComplete).isEmpty()) {
-            holds.add(Hold.of(Hold.Reason.KIT_SHORT));
+            holds.add(Hold.shortOf(row.kit().map(Kit::missing).orElse(List.of())));
         }
         return ruling.with(row, holds);
-    }
-
-    private static void addIfAny(List<Hold> holds, Hold.Reason reason, List<Check> checks) {
-        if (!checks.isEmpty()) {
-            holds.add(new Hold(reason, List.of(), checks));
-        }
     }
 }

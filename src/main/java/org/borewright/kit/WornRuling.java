@@ -9,6 +9,8 @@ import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 
@@ -91,10 +93,11 @@ final class WornRuling {
         add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
         add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
         add(holds, Hold.Reason.DEPTH_NOT_MEASURED, hole -> hole.survey().hasUnknownDepth());
-        add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, WornRuling::lacksSizeWhenNew);
-        if (holds.isEmpty()) {
-            add(holds, Hold.Reason.WALL_NOT_PROBED, hole -> !hole.isProbed());
-        }
+        add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, hole -> wouldBeBored(hole) && lacksSizeWhenNew(hole));
+        Predicate<Hole> unnamed =
+                hole -> holds.stream().noneMatch(hold -> hold.cylinders().contains(hole.name()));
+        add(holds, Hold.Reason.WALL_NOT_PROBED, unnamed.and(this::wouldBeBored).and(hole -> !hole.isProbed()));
+        add(holds, Hold.Reason.READING_TOO_CLOSE, unnamed);
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
         }
@@ -113,7 +116,8 @@ final class WornRuling {
                                 Hold.Reason.NO_SIZE_LEFT;
                         },
                         List.of(),
-                        block.checks()))
+                        block.checks(),
+                        List.of()))
                 .toList();
     }
 
@@ -130,13 +134,21 @@ final class WornRuling {
 
     /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
     private boolean isInTheWay(Hole hole) {
+        return hoped(hole).filter(fate -> fate.certainty() != Certainty.CERTAIN).isPresent();
+    }
+
+    private boolean wouldBeBored(Hole hole) {
+        return hoped(hole).filter(fate -> fate.work() == Work.REBORE).isPresent();
+    }
+
+    /** What becomes of the hole at the smallest possible size; empty when none is possible. */
+    private Optional<HoleAtSize> hoped(Hole hole) {
         return table.stream()
                 .filter(row -> row.mightServe() || row.wantsParts(Certainty.POSSIBLE))
                 .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size))
-                .stream()
-                .anyMatch(row -> row.holes().stream()
-                        .anyMatch(
-                                fate -> fate.cylinder().equals(hole.name()) && fate.certainty() != Certainty.CERTAIN));
+                .flatMap(row -> row.holes().stream()
+                        .filter(fate -> fate.cylinder().equals(hole.name()))
+                        .findFirst());
     }
 
     private List<String> where(Predicate<Hole> concerned) {

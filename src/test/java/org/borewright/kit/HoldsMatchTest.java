@@ -1,8 +1,14 @@
 package org.borewright.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Construction;
+import org.borewright.fit.Check;
+import org.borewright.fit.shape.WallShape;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -18,6 +24,9 @@ class HoldsMatchTest {
         "standard, 70.300, 70.480, WALL_NOT_PROBED, 2",
         "standard, -, 70.050, NOT_MEASURED, 1",
         "unknown, 70.050, 70.050, SIZE_WHEN_NEW_NOT_KNOWN, 1 2",
+        // one hole has no reading, the other a reading that may hide a worn wall
+        "standard, -, 70.480, NOT_MEASURED, 1",
+        "standard, -, 70.480, WALL_NOT_PROBED, 2",
     })
     void only_the_holes_in_the_way_are_named(
             String present, String first, String second, Hold.Reason reason, String cylinders) {
@@ -28,5 +37,63 @@ class HoldsMatchTest {
                 .filteredOn(hold -> hold.reason() == reason)
                 .extracting(hold -> String.join(" ", hold.cylinders()))
                 .isEqualTo(List.of(cylinders));
+    }
+
+    /** A hone follows the hole, so that no wall need be probed: 69.990 + 0.005 lies within U of 70.000, where the present size ends. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"IRON_BARREL, 69.990, WALL_NOT_PROBED, false", "PLATED, 69.993, READING_TOO_CLOSE, true"})
+    void a_wall_that_is_not_bored_need_not_be_probed(
+            Construction construction, String diameter, Hold.Reason reason, boolean held) {
+        TwinShop shop = new TwinShop();
+        shop.construction = construction;
+
+        assertThat(shop.worn("standard", diameter, "70.010").ruling().holds().stream()
+                        .anyMatch(hold ->
+                                hold.reason() == reason && hold.cylinders().equals(List.of("1"))))
+                .isEqualTo(held);
+    }
+
+    @Test
+    void checks_of_several_holes_say_whose_they_are() {
+        TwinShop shop = new TwinShop();
+        shop.wall = new WallShape(
+                Optional.empty(), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Hold hold = only(shop.worn("standard", "70.110", "70.020"));
+
+        assertThat(hold.cylinders()).containsExactly("1", "2");
+        assertThat(hold.checks()).extracting(Check::place).containsExactly("cylinder 1", "cylinder 2");
+        assertThat(hold.says()).isEqualTo("A check is not proven: wall left; cylinders 1, 2.");
+    }
+
+    @ParameterizedTest(name = "{0} and {1}: {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // hole 1 too close, hole 2 well inside
+                "69.993 | 70.010 | A check is not proven: least clearance; cylinder 1.",
+                "70.010 | 70.260 | The finished holes do not take one size, and the smaller ones must be cut: cylinder 1.",
+                "70.100 | 70.120 | The finished holes lie between two sizes, too loose for the smaller and too tight for the larger: cylinders 1, 2.",
+                "70.010 | 71.100 | No size brings the finished holes together, and the largest stands in the way: cylinder 2.",
+            })
+    void a_hold_on_finished_holes_names_them(String first, String second, String says) {
+        assertThat(only(new TwinShop().finished(first, second)).says()).isEqualTo(says);
+    }
+
+    @Test
+    void a_kit_that_is_short_names_the_part_and_how_many() {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("P-050", 0);
+        shop.lastOf("PIN-1", 0);
+
+        Hold hold = only(shop.worn("standard", "70.110", "70.020"));
+
+        assertThat(hold.says())
+                .isEqualTo("The kit is short of a part that cannot be had: 2 × piston P-050; 2 × wrist pin PIN-1.");
+    }
+
+    private static Hold only(Match match) {
+        assertThat(match.ruling().holds()).hasSize(1);
+        return match.ruling().holds().get(0);
     }
 }

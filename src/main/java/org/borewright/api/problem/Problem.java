@@ -22,6 +22,11 @@ public record Problem(ProblemType type, int status, String detail, List<Fault> f
         return new Problem(type, type.status(), detail, List.of());
     }
 
+    /** What to do: of its one fault, else of its kind. */
+    public String wayOut() {
+        return faults.size() == 1 ? faults.get(0).wayOut() : type.wayOut();
+    }
+
     /** The problem of a path that leads nowhere. */
     public static Problem unknownPath(String path) {
         return of(ProblemType.UNKNOWN_PATH, "There is nothing at " + path + ".");

@@ -11,11 +11,12 @@ import java.util.List;
  * @param status the HTTP status
  * @param detail what happened this time
  * @param instance the path that was asked, or the id under which our own fault was logged
+ * @param wayOut what to do
  * @param errors each fault of the request; absent where it is wrong as a whole
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record ProblemDocument(
-        String type, String title, int status, String detail, String instance, List<Fault> errors) {
+        String type, String title, int status, String detail, String instance, String wayOut, List<Fault> errors) {
 
     /** Its media type. */
     public static final String MEDIA_TYPE = "application/problem+json";
@@ -28,6 +29,7 @@ public record ProblemDocument(
                 problem.status(),
                 problem.detail(),
                 instance,
+                problem.wayOut(),
                 problem.faults());
     }
 }

@@ -29,7 +29,7 @@ public enum ProblemType {
             404,
             "Nothing is found at this path",
             "The service has no answer at this path.",
-            "The contract at /api/openapi names every path."),
+            "The contract at /api/openapi names every path, and /problems every refusal."),
     /** An engine that no catalogue row bears. */
     UNKNOWN_ENGINE(
             404,

@@ -79,7 +79,7 @@ final class Words {
         add("Outcome", Outcome.values(), Outcome::label);
         add("Sense", Sense.values(), Sense::label);
         add("CheckTitle", Rule.values(), Rule::title);
-        add("HoldReason", Hold.Reason.values(), Hold.Reason::sentence);
+        add("HoldReason", Hold.Reason.values(), Hold.Reason::label);
         add("BlockReason", Block.Reason.values(), Block.Reason::sentence);
         add("WhatToRead", Settling.What.values(), Settling.What::label);
         add("UncertaintyTerm", Uncertainty.Term.values(), Uncertainty.Term::label);

@@ -51,6 +51,20 @@ class EveryAnswerTest {
         assertThat(answer.contentType()).startsWith(status == 200 ? "application/json" : "application/problem+json");
     }
 
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "GET | / | The contract at /api/openapi names every path, and /problems every refusal.",
+                "GET | /api/match | Use one of the methods in the Allow header.",
+                "GET | /api/parts/NH-0S4-050 | Use one of: NH-OS4-050.",
+                "GET | /api/engines?page=x&size=x | Correct or leave out the parameters named.",
+            })
+    void aRefusalTellsTheWayOut(String method, String path, String wayOut) {
+        Response answer = given().urlEncodingEnabled(false).request(method, path);
+        assertThat(answer.jsonPath().getString("wayOut")).isEqualTo(wayOut);
+    }
+
     @ParameterizedTest(name = "{0} {1} may be {2}")
     @CsvSource(
             delimiter = '|',

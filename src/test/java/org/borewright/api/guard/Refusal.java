@@ -61,7 +61,7 @@ record Refusal(int status, JsonNode document) {
 
     private void isWhole() {
         assertThat(document.path("status").intValue()).isEqualTo(status);
-        for (String member : List.of("type", "title", "detail", "instance")) {
+        for (String member : List.of("type", "title", "detail", "instance", "wayOut")) {
             assertThat(document.path(member).asText()).as(member).isNotBlank();
         }
         assertThat(document.path("type").textValue()).startsWith("/problems/");

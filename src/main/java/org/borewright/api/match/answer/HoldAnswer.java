@@ -15,12 +15,13 @@ import org.borewright.measure.LengthUnit;
 /**
  * Something that holds, and the way out.
  *
- * @param says what holds, in one sentence
+ * @param reason why, in a few words
+ * @param says what holds and where, in one sentence
  * @param next the way out
  * @param cylinders the holes it concerns; empty for the engine
- * @param checks the checks it stands on
+ * @param checks the checks it stands on, each with its place
  */
-public record HoldAnswer(String says, String next, List<String> cylinders, List<ShownCheck> checks) {
+public record HoldAnswer(String reason, String says, String next, List<String> cylinders, List<ShownCheck> checks) {
 
     /** The way out of a hold; where the skim is too deep, with the most it may be. */
     static String next(Hold hold, LengthUnit unit) {
@@ -44,7 +45,8 @@ public record HoldAnswer(String says, String next, List<String> cylinders, List<
 
     static HoldAnswer of(Hold hold, LengthUnit unit) {
         return new HoldAnswer(
-                hold.reason().sentence(),
+                hold.reason().label(),
+                hold.says(),
                 next(hold, unit),
                 hold.cylinders(),
                 hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList());

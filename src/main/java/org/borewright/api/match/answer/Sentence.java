@@ -122,6 +122,6 @@ final class Sentence {
     }
 
     private static String firstHold(Ruling ruling) {
-        return ruling.holds().get(0).reason().sentence();
+        return ruling.holds().get(0).says();
     }
 }
