@@ -3,7 +3,6 @@ package org.borewright.api.match.answer;
 import org.borewright.api.shown.Days;
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;
-import org.borewright.kit.Settling;
 import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
 
@@ -21,7 +20,12 @@ final class Sentence {
                         .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling))
                         .orElseGet(() -> "Hold: " + firstHold(ruling));
             case NO_CERTAIN_SIZE ->
-                match.settling().map(Sentence::possible).orElse("No size is certain.") + " " + firstHold(ruling);
+                match.table().stream()
+                                .filter(SizeRow::mightServe)
+                                .findFirst()
+                                .map(Sentence::possible)
+                                .orElse("No size is certain.")
+                        + " " + firstHold(ruling);
             case NO_COMMON_SIZE, REFER ->
                 firstHold(ruling) + " " + ruling.holds().get(0).reason().wayOut();
         };
@@ -35,8 +39,8 @@ final class Sentence {
         return "Every cylinder goes to " + row.size().label() + ": every check is in, and " + ready + ".";
     }
 
-    private static String possible(Settling settling) {
-        return "No size is certain; " + settling.row().size().label() + " is the smallest possible.";
+    private static String possible(SizeRow smallest) {
+        return "No size is certain; " + smallest.size().label() + " is the smallest possible.";
     }
 
     private static String firstHold(Ruling ruling) {
