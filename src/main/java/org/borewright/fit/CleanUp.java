@@ -44,10 +44,10 @@ public record CleanUp(Optional<Length> worst, Optional<Length> best, Length guar
     }
 
     /**
-     * How near the axis the farthest wall must prove to lie for a finish to be certain: (finish − hone stock − guard)/2, less the
-     * centring error, rounded down. The reading that would settle a possible size.
+     * How near the bar's own axis the farthest wall must prove to lie for a finish to be certain: (finish − hone stock − guard)/2, less
+     * the depth of what is to be cut out behind it, rounded down. Off the original axis it must lie nearer by the centring error.
      */
-    public static Length wallWithin(Length finish, Length honeStock, Length guard, Length centringError) {
-        return finish.minus(honeStock).minus(guard).halfRoundedDown().minus(centringError);
+    public static Length wallWithin(Length finish, Length honeStock, Length guard, Length defect) {
+        return finish.minus(honeStock).minus(guard).halfRoundedDown().minus(defect);
     }
 }

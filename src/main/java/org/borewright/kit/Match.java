@@ -69,7 +69,7 @@ public record Match(
                 table,
                 reports,
                 checks,
-                Settling.of(engine, holes, table, first.row()),
+                Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
                 work,
                 torques,
                 Cautions.of(engine, request, reports, torques));

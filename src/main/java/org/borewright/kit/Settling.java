@@ -3,8 +3,8 @@ package org.borewright.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.borewright.catalog.BoreSpec;
-import org.borewright.catalog.Engine;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.CleanUp;
 import org.borewright.kit.hole.Hole;
@@ -12,10 +12,13 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
+import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.Wall;
 
 /**
- * The smallest size that is possible and not certain, and the readings that would make it certain: one probed wall can save a step.
+ * The smallest size that is possible and not certain and that readings can prove, and those readings: one probed wall can save a step. A
+ * reading that no gauge could show of the hole is not asked for. Source: geometry of the hole.
  *
  * @param row the possible size
  * @param readings one for each hole in the way
@@ -28,9 +31,11 @@ public record Settling(SizeRow row, List<Reading> readings) {
         MEASURE_HOLE("measure the hole"),
         /** The depth of a finding. */
         MEASURE_DEPTH("measure the depth of the finding"),
-        /** How far the worn wall stands off the axis. */
+        /** How far the worn wall stands off the original axis, or off the bar's own. */
         PROBE_WALL("probe the wall: it settles the size if it lies within this of the axis"),
-        /** The clearance with a better gauge. */
+        /** How far the worn wall stands off the bar's own axis: from the original one no reading is small enough. */
+        PROBE_FROM_BAR_AXIS("probe the wall from the bar's own axis: it settles the size if it lies within this of it"),
+        /** The clearance, or the wall already probed, with a better gauge. */
         BETTER_GAUGE("measure again with a gauge of a smaller uncertainty");
 
         private final String label;
@@ -46,48 +51,100 @@ public record Settling(SizeRow row, List<Reading> readings) {
     }
 
     /**
-     * One reading that would settle a hole.
+     * One reading that would settle a hole. The figures are radii as they would be read at the temperature of the request, less the
+     * depth of what the bar must still cut out behind the wall.
      *
      * @param cylinder the hole
      * @param what to read
-     * @param within the figure it must not exceed; empty where there is none
+     * @param within how far the wall may stand off the original axis; empty where no wall of this hole can lie so near
+     * @param withinFromBarAxis how far it may stand off the axis the bar itself will turn on, where nothing is lost to centring
      */
-    public record Reading(String cylinder, What what, Optional<Length> within) {}
+    public record Reading(String cylinder, What what, Optional<Length> within, Optional<Length> withinFromBarAxis) {
 
-    /** The smallest possible row below a limit, and what would settle it; empty when there is none. */
-    static Optional<Settling> of(Engine engine, List<Hole> holes, List<SizeRow> table, Optional<SizeRow> named) {
+        private static Reading of(Hole hole, What what) {
+            return new Reading(hole.name(), what, Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** The smallest row below a limit that readings can prove, and those readings; empty when there is none. */
+    static Optional<Settling> of(
+            BoreSpec bore, Temperature temperature, List<Hole> holes, List<SizeRow> table, Optional<SizeRow> named) {
         return table.stream()
                 .filter(SizeRow::mightServe)
                 .filter(row ->
                         named.map(size -> row.size().compareTo(size.size()) < 0).orElse(true))
-                .findFirst()
-                .map(row -> new Settling(row, readings(engine, holes, row)));
+                .flatMap(row ->
+                        readings(bore, temperature, holes, row).stream().map(readings -> new Settling(row, readings)))
+                .findFirst();
     }
 
-    private static List<Reading> readings(Engine engine, List<Hole> holes, SizeRow row) {
+    /** A reading for every hole in the way; empty when one of them is beyond the help of any. */
+    private static Optional<List<Reading>> readings(
+            BoreSpec bore, Temperature temperature, List<Hole> holes, SizeRow row) {
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < holes.size(); i++) {
             HoleAtSize fate = row.holes().get(i);
             if (fate.certainty() == Certainty.POSSIBLE) {
-                readings.add(reading(engine.bore(), holes.get(i), fate));
+                Optional<Reading> reading = reading(bore, temperature, holes.get(i), fate);
+                if (reading.isEmpty()) {
+                    return Optional.empty();
+                }
+                readings.add(reading.get());
             }
         }
-        return readings;
+        return Optional.of(readings);
     }
 
-    private static Reading reading(BoreSpec bore, Hole hole, HoleAtSize fate) {
-        if (hole.at20() instanceof NotMeasured) {
-            return new Reading(hole.name(), What.MEASURE_HOLE, Optional.empty());
+    private static Optional<Reading> reading(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
+        Optional<Wall.Reach> probed = hole.survey().wall().reach();
+        if (hole.at20() instanceof NotMeasured && probed.isEmpty()) {
+            return Optional.of(Reading.of(hole, What.MEASURE_HOLE));
         }
         if (HoleCleanUp.isOpen(hole.survey())) {
-            return new Reading(hole.name(), What.MEASURE_DEPTH, Optional.empty());
+            return Optional.of(Reading.of(hole, What.MEASURE_DEPTH));
         }
-        if (fate.work() != Work.REBORE) {
-            return new Reading(hole.name(), What.BETTER_GAUGE, Optional.empty());
-        }
-        Length guard = hole.uncertainty().doubled();
-        Length within = CleanUp.wallWithin(
-                fate.piston().shape().finishForCleanUp(), bore.honeStock(), guard, bore.centringError());
-        return new Reading(hole.name(), What.PROBE_WALL, Optional.of(within));
+        Length finish = fate.piston().shape().finishForCleanUp();
+        boolean lacksOnlyTheGuard = probed.isPresent()
+                && hole.cleanUp()
+                        .worst()
+                        .filter(worst -> worst.isLessThan(finish.minus(bore.honeStock())))
+                        .isPresent();
+        return fate.work() != Work.REBORE || lacksOnlyTheGuard
+                ? Optional.of(Reading.of(hole, What.BETTER_GAUGE))
+                : probe(bore, temperature, hole, finish);
+    }
+
+    /** The probe that would settle a finish; empty when the wall cannot lie so near to any axis, or was probed from the bar's own. */
+    private static Optional<Reading> probe(BoreSpec bore, Temperature temperature, Hole hole, Length finish) {
+        Optional<Wall.Reach> probed = hole.survey().wall().reach();
+        Length least = nearest(bore, temperature, hole);
+        Length cut = HoleCleanUp.deepest(hole.survey());
+        Length guard = hole.cleanUp().guard();
+        UnaryOperator<Length> asRead = radius -> bore.expansion().asRead(radius, temperature);
+        Optional<Length> fromBarAxis = Optional.of(CleanUp.wallWithin(finish, bore.honeStock(), guard, cut))
+                .filter(radius -> !radius.isLessThan(least))
+                .filter(radius -> probed.filter(Wall.Reach::fromBarAxis).isEmpty());
+        Optional<Length> fromOldAxis = fromBarAxis
+                .map(radius -> radius.minus(bore.centringError()))
+                .filter(radius -> probed.isEmpty() && !radius.isLessThan(least));
+        What what = fromOldAxis.isPresent() ? What.PROBE_WALL : What.PROBE_FROM_BAR_AXIS;
+        return fromBarAxis.map(
+                radius -> new Reading(hole.name(), what, fromOldAxis.map(asRead), Optional.of(asRead.apply(radius))));
+    }
+
+    /**
+     * How near the farthest wall can lie to any axis: no nearer than half the largest diameter, for two walls share it; and where it was
+     * probed from the original axis, no nearer than that less the centring error.
+     */
+    private static Length nearest(BoreSpec bore, Temperature temperature, Hole hole) {
+        Length half = hole.diameters()
+                .map(measured -> measured.greatest().halfRoundedUp())
+                .orElse(Length.ZERO);
+        return hole.survey()
+                .wall()
+                .reach()
+                .map(reach -> bore.expansion().atReference(reach.radius(), temperature))
+                .map(radius -> radius.minus(bore.centringError()).max(half))
+                .orElse(half);
     }
 }

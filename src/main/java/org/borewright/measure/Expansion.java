@@ -50,4 +50,13 @@ public record Expansion(double perKelvin, double standardUncertainty) {
         double growth = 1 + perKelvin * temperature.kelvinsAboveReference();
         return Length.ofNanometres((long) Math.rint((read.nanometres() + ringGrowth) / growth));
     }
+
+    /**
+     * What a part of a length at 20 °C measures at a temperature: D20 (1 + α (t − 20)), rounded down, so that a limit turned into a
+     * reading is never passed by the rounding. Source: as above.
+     */
+    public Length asRead(Length atReference, Temperature temperature) {
+        double growth = 1 + perKelvin * temperature.kelvinsAboveReference();
+        return Length.ofNanometres((long) Math.floor(atReference.nanometres() * growth));
+    }
 }

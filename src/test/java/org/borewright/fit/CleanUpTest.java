@@ -99,15 +99,17 @@ class CleanUpTest {
 
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
-            FINISH,    HONE STOCK, GUARD, CENTRING, WITHIN
-            57.880,    0.050,      0.010, 0.010,    28.900
-            70.500,    0.050,      0.010, 0.020,    35.200
-            70.500001, 0.050,      0.010, 0.020,    35.200
-            70.499999, 0.050,      0.010, 0.020,    35.199999
+            FINISH,    HONE STOCK, GUARD, DEFECT,   WITHIN
+            57.880,    0.050,      0.010, 0,        28.910
+            70.500,    0.050,      0.010, 0,        35.220
+            70.500001, 0.050,      0.010, 0,        35.220
+            70.499999, 0.050,      0.010, 0,        35.219999
             70.500,    0,          0,     0,        35.250
+            70.500,    0.050,      0.010, 0.030,    35.190
+            70.500,    0.050,      0.010, 0.000001, 35.219999
             """)
-    void theWallThatWouldSettleASize(Length finish, Length honeStock, Length guard, Length centring, Length within) {
-        assertThat(CleanUp.wallWithin(finish, honeStock, guard, centring)).isEqualTo(within);
+    void theWallThatWouldSettleASize(Length finish, Length honeStock, Length guard, Length defect, Length within) {
+        assertThat(CleanUp.wallWithin(finish, honeStock, guard, defect)).isEqualTo(within);
     }
 
     @Property
@@ -116,9 +118,11 @@ class CleanUpTest {
             @ForAll @LongRange(min = 0, max = 20_000) long uncertainty,
             @ForAll @LongRange(min = 0, max = 40_000) long centring) {
         Length guard = nm(uncertainty).doubled();
-        Length within = CleanUp.wallWithin(nm(finish), HONE_STOCK, guard, nm(centring));
+        Length fromBarAxis = CleanUp.wallWithin(nm(finish), HONE_STOCK, guard, Length.ZERO);
+        Length within = fromBarAxis.minus(nm(centring));
         return probed(within, nm(centring), guard).at(nm(finish), HONE_STOCK) == Certainty.CERTAIN
-                && probed(within.plus(nm(1)), nm(centring), guard).at(nm(finish), HONE_STOCK) == Certainty.POSSIBLE;
+                && probed(within.plus(nm(1)), nm(centring), guard).at(nm(finish), HONE_STOCK) == Certainty.POSSIBLE
+                && probed(fromBarAxis, Length.ZERO, guard).at(nm(finish), HONE_STOCK) == Certainty.CERTAIN;
     }
 
     @Property

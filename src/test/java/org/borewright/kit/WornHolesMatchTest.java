@@ -95,6 +95,7 @@ class WornHolesMatchTest {
         assertThat(settling.readings()).hasSize(1);
         // (70.250 − 0.05 − 2U)/2 − 0.02 with U = 5 281 nm
         assertThat(settling.readings().get(0).within()).contains(mm("35.074719"));
+        assertThat(settling.readings().get(0).withinFromBarAxis()).contains(mm("35.094719"));
 
         assertThat(TwinShop.named(probed(shop, "35.074719"))).isEqualTo("+0.25");
         assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
@@ -133,11 +134,72 @@ class WornHolesMatchTest {
                 .isGreaterThanOrEqualTo(mm("70.110"));
     }
 
+    /** +0.25 is bored to 70.200, so its wall lies 35.094718 off the bar's axis at the most, once U = 5 282 nm is guarded. */
+    @ParameterizedTest(name = "{0}: {1}, off the bar''s {2}")
+    @CsvSource(useHeadersInDisplayName = true, nullValues = "-", textBlock = """
+            DIAMETER,  WITHIN,    FROM BAR AXIS
+            70.149436, 35.074718, 35.094718
+            70.149437, -,         35.094718
+            70.189436, -,         35.094718
+            """)
+    void no_wall_is_asked_to_lie_nearer_than_half_the_largest_diameter(
+            String diameter, Length within, Length fromBarAxis) {
+        Settling settling =
+                new TwinShop().worn("standard", diameter, "70.020").settling().orElseThrow();
+
+        assertThat(settling.row().size().label()).isEqualTo("+0.25");
+        assertThat(settling.readings().get(0).within()).isEqualTo(Optional.ofNullable(within));
+        assertThat(settling.readings().get(0).withinFromBarAxis()).contains(fromBarAxis);
+        assertThat(settling.readings().get(0).what())
+                .isEqualTo(within == null ? Settling.What.PROBE_FROM_BAR_AXIS : Settling.What.PROBE_WALL);
+    }
+
+    @Test
+    void a_size_that_no_probe_can_prove_is_not_offered() {
+        Match match = new TwinShop().worn("standard", "70.189437", "70.020");
+
+        assertThat(TwinShop.table(match)).contains("+0.25:possible");
+        assertThat(match.settling()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "scored {0} mm deep: within {1} mm")
+    @CsvSource({"0.01, 35.064719", "0.001, 35.073719"})
+    void the_wall_must_lie_nearer_by_the_depth_of_what_is_cut_out_behind_it(Length depth, Length within) {
+        TwinShop shop = new TwinShop();
+        Finding score = new Finding(Finding.Kind.SCORED, Optional.of(depth), Optional.empty());
+        Match match = shop.ask(
+                shop.request(Condition.WORN, "standard", List.of(survey("1", "70.100", score), survey("2", "70.020"))));
+
+        assertThat(match.settling().orElseThrow().readings().get(0).within()).contains(within);
+    }
+
+    @ParameterizedTest(name = "probed at {0}, from the bar''s axis {1}: {2}")
+    @CsvSource({
+        // 2r + 2e lies below 70.200, and only the guard of 2U is missing
+        "35.079, false, BETTER_GAUGE",
+        "35.099, true, BETTER_GAUGE",
+        // 2r + 2e lies above it, but the wall may stand nearer to the bar's own axis
+        "35.085, false, PROBE_FROM_BAR_AXIS",
+        "35.114719, false, PROBE_FROM_BAR_AXIS",
+    })
+    void a_hole_already_probed_is_told_what_still_stands_in_the_way(
+            String radius, boolean fromBarAxis, Settling.What what) {
+        Match match = probed(new TwinShop(), radius, fromBarAxis);
+
+        assertThat(match.settling().orElseThrow().readings().get(0).what()).isEqualTo(what);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"35.114720, false", "35.101, true"})
+    void a_wall_that_proved_to_stand_too_far_off_is_not_probed_again(String radius, boolean fromBarAxis) {
+        assertThat(probed(new TwinShop(), radius, fromBarAxis).settling()).isEmpty();
+    }
+
     /** ISO 1: a radius read in a cold barrel is smaller than at 20 °C, and must not pass by that. */
     @Test
     void a_wall_probed_in_the_cold_is_corrected_like_a_diameter() {
         TwinShop shop = new TwinShop();
-        MatchRequest warm = probing(shop, "35.070");
+        MatchRequest warm = probing(shop, "35.070", false);
         MatchRequest cold = new MatchRequest(
                 warm.condition(),
                 warm.present(),
@@ -158,14 +220,18 @@ class WornHolesMatchTest {
     }
 
     private static Match probed(TwinShop shop, String radius) {
-        return shop.ask(probing(shop, radius));
+        return probed(shop, radius, false);
     }
 
-    private static MatchRequest probing(TwinShop shop, String radius) {
+    private static Match probed(TwinShop shop, String radius, boolean fromBarAxis) {
+        return shop.ask(probing(shop, radius, fromBarAxis));
+    }
+
+    private static MatchRequest probing(TwinShop shop, String radius, boolean fromBarAxis) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new Wall.Reach(mm(radius), false)),
+                Optional.of(new Wall.Reach(mm(radius), fromBarAxis)),
                 Optional.empty(),
                 Optional.empty(),
                 false);

@@ -78,4 +78,25 @@ class ExpansionTest {
                 .withMessageContaining(reason)
                 .withMessageContaining("outside 0 to 1e-4 per kelvin");
     }
+
+    @Property
+    boolean aLimitAsReadComesBackAtMostAsItselfAndAtMostTwoNanometresLess(
+            @ForAll @LongRange(min = 0, max = 1_000_000_000L) long nanometres,
+            @ForAll @IntRange(min = -60_000, max = 200_000) int thousandths,
+            @ForAll @IntRange(min = 0, max = 1000) int tenMillionths) {
+        Expansion material = new Expansion(tenMillionths / 1e7, 0);
+        Temperature temperature = new Temperature(thousandths * 9L);
+        Length limit = Length.ofNanometres(nanometres);
+        Length back = material.atReference(material.asRead(limit, temperature), temperature);
+        return !back.isMoreThan(limit) && limit.minus(back).nanometres() <= 2;
+    }
+
+    /** 35 mm of grey iron, 11.4 × 10⁻⁶ /K: 10 K cooler it is shorter by 3 990 nm, 10 K warmer it is longer by as much. */
+    @ParameterizedTest
+    @CsvSource({"10, 34.996010", "20, 35.000000", "30, 35.003990"})
+    void aLimitIsTurnedIntoTheReadingOfADay(BigDecimal celsius, Length asRead) {
+        Expansion iron = new Expansion(11.4e-6, 0);
+        assertThat(iron.asRead(Length.parseMillimetres("35"), Temperature.parse(celsius, Scale.CELSIUS)))
+                .isEqualTo(asRead);
+    }
 }

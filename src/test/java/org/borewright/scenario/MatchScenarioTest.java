@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
@@ -37,6 +38,10 @@ class MatchScenarioTest {
                 .body("verdict", equalTo("serves"))
                 .body("size.size", equalTo("+0.50"))
                 .body("couldSave.size.size", equalTo("+0.25"))
+                .body("couldSave.readings.cylinder", equalTo(List.of("1", "2", "3", "4")))
+                .body("couldSave.readings.within.nm", equalTo(List.of(38_677_187, 38_677_186, 38_677_187)))
+                .body("couldSave.readings[1].within", nullValue())
+                .body("couldSave.readings[1].withinFromBarAxis.nm", equalTo(38_697_186))
                 .body("cylinders[1].cleanUp.worst.nm", equalTo(77_580_000))
                 .body("bill.complete", equalTo(true))
                 .body("bill.lines.number", hasItem("OVS4-GK"));

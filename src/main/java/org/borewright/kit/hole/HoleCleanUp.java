@@ -66,8 +66,9 @@ public final class HoleCleanUp {
                 (diameter, defect) -> CleanUp.worstAt(diameter, known.diameter(), centringError, defect)));
     }
 
-    private static Length deepest(CylinderSurvey at20) {
-        return at20.findings().stream().map(Finding::cut).reduce(Length.ZERO, Length::max);
+    /** How far behind the wall the bar must cut for the deepest finding; zero where nothing is to be cut out. */
+    public static Length deepest(CylinderSurvey survey) {
+        return survey.findings().stream().map(Finding::cut).reduce(Length.ZERO, Length::max);
     }
 
     /** The largest that any place needs: the largest diameter without a defect, or a defect where it lies. */

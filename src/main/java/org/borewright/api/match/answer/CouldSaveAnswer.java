@@ -2,9 +2,11 @@ package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.kit.Settling;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -21,22 +23,35 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
      *
      * @param cylinder the hole
      * @param read what to read
-     * @param within the figure it must not exceed; absent where there is none
+     * @param within the radius from the original axis that it must not exceed; absent where there is none
+     * @param withinFromBarAxis the radius from the bar's own axis that it must not exceed; absent where there is none
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record ReadingAnswer(
-            String cylinder, String read, @Nullable ShownLength within) {}
+            String cylinder,
+            String read,
+            @Nullable ShownLength within,
+            @Nullable ShownLength withinFromBarAxis) {
+
+        private static ReadingAnswer of(Settling.Reading reading, LengthUnit unit) {
+            return new ReadingAnswer(
+                    reading.cylinder(),
+                    reading.what().label(),
+                    shown(reading.within(), unit),
+                    shown(reading.withinFromBarAxis(), unit));
+        }
+
+        private static @Nullable ShownLength shown(Optional<Length> figure, LengthUnit unit) {
+            return figure.map(length -> ShownLength.of(length, unit, Flattery.UPPER_LIMIT))
+                    .orElse(null);
+        }
+    }
 
     static CouldSaveAnswer of(Settling settling, LengthUnit unit) {
         return new CouldSaveAnswer(
                 SizeAnswer.of(settling.row()),
                 settling.readings().stream()
-                        .map(reading -> new ReadingAnswer(
-                                reading.cylinder(),
-                                reading.what().label(),
-                                reading.within()
-                                        .map(within -> ShownLength.of(within, unit, Flattery.UPPER_LIMIT))
-                                        .orElse(null)))
+                        .map(reading -> ReadingAnswer.of(reading, unit))
                         .toList());
     }
 }

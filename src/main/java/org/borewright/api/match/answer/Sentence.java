@@ -9,7 +9,6 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Unchecked;
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;
-import org.borewright.kit.Settling;
 import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Block;
@@ -32,7 +31,12 @@ final class Sentence {
                                 + (row.isOpen() ? "" : " " + next(ruling, unit)) + besides(match, unit))
                         .orElseGet(() -> "Hold: " + firstHold(ruling));
             case NO_CERTAIN_SIZE ->
-                match.settling().map(Sentence::possible).orElse("No size is certain.") + " " + firstHold(ruling);
+                match.table().stream()
+                                .filter(SizeRow::mightServe)
+                                .findFirst()
+                                .map(Sentence::possible)
+                                .orElse("No size is certain.")
+                        + " " + firstHold(ruling);
             case NO_COMMON_SIZE, REFER -> firstHold(ruling) + " " + next(ruling, unit);
         };
     }
@@ -113,8 +117,8 @@ final class Sentence {
         return row.kit().map(Kit::leadDays).orElse(0);
     }
 
-    private static String possible(Settling settling) {
-        return "No size is certain; " + settling.row().size().label() + " is the smallest possible.";
+    private static String possible(SizeRow smallest) {
+        return "No size is certain; " + smallest.size().label() + " is the smallest possible.";
     }
 
     private static String next(Ruling ruling, LengthUnit unit) {

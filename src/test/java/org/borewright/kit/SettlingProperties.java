@@ -1,0 +1,151 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.statistics.Statistics;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Length;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Wall;
+
+/** What is said to settle a size does settle it, and can be read of a real hole. */
+class SettlingProperties {
+
+    private final TwinShop shop = new TwinShop();
+
+    @Property(tries = 500)
+    void the_reading_named_makes_the_size_certain_from_either_axis(
+            @ForAll @LongRange(min = 70_030_000, max = 70_430_000) long first,
+            @ForAll @LongRange(min = 70_030_000, max = 70_180_000) long second,
+            @ForAll @IntRange(max = 40) int micrometresDeep,
+            @ForAll @IntRange(min = 5, max = 35) int celsius) {
+        MatchRequest asked = request(celsius, List.of(scored("1", first, micrometresDeep), scored("2", second, 0)));
+        Optional<Settling> settling = shop.ask(asked).settling();
+        Statistics.label("answered").collect(settling.isPresent());
+        Assume.that(settling.isPresent());
+
+        for (boolean fromBarAxis : List.of(false, true)) {
+            assertThat(certaintyOnceProbed(asked, settling.get(), fromBarAxis)).isEqualTo(Certainty.CERTAIN);
+        }
+    }
+
+    private Certainty certaintyOnceProbed(MatchRequest asked, Settling settling, boolean fromBarAxis) {
+        List<CylinderSurvey> probed = new ArrayList<>(asked.cylinders());
+        for (Settling.Reading reading : settling.readings()) {
+            probed.replaceAll(survey -> survey.cylinder().equals(reading.cylinder())
+                    ? probed(survey, reach(reading, fromBarAxis))
+                    : survey);
+        }
+        Match answer = shop.ask(with(asked, probed));
+        return answer.table().stream()
+                .filter(row -> row.size().equals(settling.row().size()))
+                .map(SizeRow::certainty)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The wall found just where it was named, off the original axis where that is named, else off the bar's own. */
+    private static Wall.Reach reach(Settling.Reading reading, boolean fromBarAxis) {
+        Optional<Length> within = fromBarAxis ? Optional.empty() : reading.within();
+        return within.map(radius -> new Wall.Reach(radius, false))
+                .orElseGet(() -> new Wall.Reach(reading.withinFromBarAxis().orElseThrow(), true));
+    }
+
+    private static Optional<Length> figure(Settling.Reading reading, boolean fromBarAxis) {
+        return fromBarAxis ? reading.withinFromBarAxis() : reading.within();
+    }
+
+    /** However the axis lies, one of two opposite walls stands off it by half the diameter between them. */
+    @Property(tries = 300)
+    void no_reading_is_asked_for_that_no_hole_could_give(
+            @ForAll @LongRange(min = 70_000_000, max = 70_900_000) long first,
+            @ForAll @LongRange(min = 70_000_000, max = 70_900_000) long second,
+            @ForAll @IntRange(max = 60) int micrometresDeep) {
+        MatchRequest asked = request(20, List.of(scored("1", first, micrometresDeep), scored("2", second, 0)));
+
+        shop.ask(asked)
+                .settling()
+                .ifPresent(settling -> settling.readings().forEach(reading -> {
+                    Length diameter = Length.ofNanometres(reading.cylinder().equals("1") ? first : second);
+                    for (boolean fromBarAxis : List.of(false, true)) {
+                        figure(reading, fromBarAxis)
+                                .ifPresent(
+                                        radius -> assertThat(radius.doubled()).isGreaterThanOrEqualTo(diameter));
+                    }
+                }));
+    }
+
+    @Property(tries = 300)
+    void a_hole_already_probed_is_not_told_to_probe_from_the_same_axis_again(
+            @ForAll @LongRange(min = 70_000_000, max = 70_300_000) long diameter,
+            @ForAll @LongRange(max = 200_000) long off,
+            @ForAll boolean fromBarAxis) {
+        Wall.Reach reach = new Wall.Reach(Length.ofNanometres(diameter / 2 + off), fromBarAxis);
+        MatchRequest asked = request(20, List.of(probed(scored("1", diameter, 0), reach), scored("2", 70_000_000, 0)));
+
+        shop.ask(asked)
+                .settling()
+                .ifPresent(settling -> settling.readings().stream()
+                        .filter(reading -> reading.cylinder().equals("1"))
+                        .forEach(reading -> {
+                            assertThat(reading.within()).isEmpty();
+                            assertThat(reading.withinFromBarAxis().isPresent() && fromBarAxis)
+                                    .isFalse();
+                            assertThat(reading.what()).isNotEqualTo(Settling.What.PROBE_WALL);
+                        }));
+    }
+
+    private MatchRequest request(int celsius, List<CylinderSurvey> surveys) {
+        MatchRequest usual = shop.request(Condition.WORN, "standard", surveys);
+        Temperature temperature = Temperature.parse(BigDecimal.valueOf(celsius), Temperature.Scale.CELSIUS);
+        return new MatchRequest(
+                usual.condition(),
+                usual.present(),
+                surveys,
+                usual.gauge(),
+                Climate.at(temperature),
+                usual.skim(),
+                usual.asked(),
+                usual.on());
+    }
+
+    private static MatchRequest with(MatchRequest asked, List<CylinderSurvey> surveys) {
+        return new MatchRequest(
+                asked.condition(),
+                asked.present(),
+                surveys,
+                asked.gauge(),
+                asked.climate(),
+                asked.skim(),
+                asked.asked(),
+                asked.on());
+    }
+
+    private static CylinderSurvey scored(String cylinder, long nanometres, int micrometresDeep) {
+        Finding score =
+                new Finding(Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.empty());
+        return new CylinderSurvey(
+                cylinder, new SingleDiameter(Length.ofNanometres(nanometres)), Wall.UNKNOWN, List.of(score));
+    }
+
+    private static CylinderSurvey probed(CylinderSurvey survey, Wall.Reach reach) {
+        Wall wall = new Wall(
+                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
+        return new CylinderSurvey(survey.cylinder(), survey.asRead(), wall, survey.findings());
+    }
+}
