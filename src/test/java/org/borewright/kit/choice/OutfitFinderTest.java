@@ -1,6 +1,7 @@
 package org.borewright.kit.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.no;
 
@@ -9,13 +10,16 @@ import java.util.Optional;
 import org.borewright.catalog.Bearing;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.Pin;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.RodEnd;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.ClipShape;
 import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.PinShape;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
 import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
@@ -85,6 +89,29 @@ class OutfitFinderTest {
                 .extracting(Check::rule)
                 .contains(Rule.PIN_IN_ROD_LEAST)
                 .doesNotContain(Rule.CLIP_FLOAT_LEAST, Rule.CLIP_PLAY_LEAST);
+    }
+
+    @Test
+    void clips_in_a_piston_of_unknown_clip_grooves_are_not_known_to_hold() {
+        Piston piston = shop.pistons.get(0);
+        PistonShape shape = piston.shape();
+        PistonShape without = new PistonShape(
+                shape.diameter(),
+                shape.nominalBore(),
+                shape.clearance(),
+                shape.crown(),
+                shape.grooves(),
+                shape.pinSeat(),
+                Optional.empty(),
+                shape.mass());
+        shop.pistons.set(
+                0, new Piston(piston.number(), piston.design(), piston.size(), piston.hand(), piston.grade(), without));
+
+        assertThat(standard().outfits()).isEmpty();
+        assertThat(standard().blocks())
+                .flatExtracting(Block::checks)
+                .extracting(Check::rule, Check::outcome)
+                .containsExactly(tuple(Rule.CLIP_FLOAT_LEAST, Outcome.UNKNOWN));
     }
 
     @Test
