@@ -80,7 +80,7 @@ public record SizeRow(
         return isOpen() && certainty() == Certainty.POSSIBLE;
     }
 
-    /** Whether the work cuts the holes. */
+    /** Whether this work is done to any of the holes. */
     public boolean has(Work work) {
         return holes.stream().anyMatch(hole -> hole.work() == work);
     }

@@ -30,17 +30,4 @@ public enum Decision {
         }
         return margin <= -uncertainty ? OUT : TOO_CLOSE;
     }
-
-    /** The worse of the two: out before too close before in. */
-    public Decision and(Decision other) {
-        return severity() >= other.severity() ? this : other;
-    }
-
-    private int severity() {
-        return switch (this) {
-            case IN -> 0;
-            case TOO_CLOSE -> 1;
-            case OUT -> 2;
-        };
-    }
 }

@@ -58,9 +58,4 @@ public record Limits(Length least, Length greatest) {
     public boolean hold(Length length) {
         return !length.isLessThan(least) && !length.isMoreThan(greatest);
     }
-
-    /** Whether the two have a length in common. */
-    public boolean overlap(Limits other) {
-        return !least.isMoreThan(other.greatest) && !other.least.isMoreThan(greatest);
-    }
 }

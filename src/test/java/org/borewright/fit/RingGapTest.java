@@ -158,9 +158,9 @@ class RingGapTest {
     }
 
     private static boolean isNoWorse(Comparison one, Comparison other) {
-        Decision decision = Decision.of(one.margin(), one.uncertainty());
-        return decision.and(Decision.of(other.margin(), other.uncertainty()))
-                == Decision.of(other.margin(), other.uncertainty());
+        List<Decision> rising = List.of(Decision.OUT, Decision.TOO_CLOSE, Decision.IN);
+        return rising.indexOf(Decision.of(one.margin(), one.uncertainty()))
+                >= rising.indexOf(Decision.of(other.margin(), other.uncertainty()));
     }
 
     private static List<Outcome> outcomes(Limits gap, Length file, Length uncertainty) {

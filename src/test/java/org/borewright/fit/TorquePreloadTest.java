@@ -54,7 +54,8 @@ class TorquePreloadTest {
 
     /**
      * K = T/(d·F) of each pair of VDI 2230 to two decimals is no less than our lowest factor, and the pull reckoned with that factor
-     * falls short of the published preload by no more than rounding K to two decimals can, 2.5 %.
+     * falls short of the published preload by no more than rounding K to two decimals can, 2.5 %. It overshoots by no more than 3.5 %
+     * at the friction the factor stands for, and by the rest of the friction, 16 %, at µ 0.14.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/fit/vdi-2230-preloads.csv", useHeadersInDisplayName = true)
@@ -67,7 +68,7 @@ class TorquePreloadTest {
         ThreadCondition condition = friction < 0.11 ? ThreadCondition.OILED : ThreadCondition.DRY;
         assertThat(condition.lowestFactor()).isLessThanOrEqualTo(Double.parseDouble(derived));
         assertThat(TorquePreload.pull(torque, condition.lowestFactor(), thread) / 1000)
-                .isGreaterThan(kilonewtons * 0.975);
+                .isBetween(kilonewtons * 0.975, kilonewtons * (friction > 0.13 ? 1.16 : 1.035));
     }
 
     /**

@@ -2,20 +2,22 @@ package org.borewright.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
 import org.borewright.catalog.Box;
 import org.borewright.catalog.PartNumber;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.CleanUp;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.Need;
 import org.borewright.kit.request.Condition;
@@ -29,22 +31,45 @@ import org.borewright.measure.survey.Wall;
 /** What holds of every match, whatever the readings. */
 class MatchProperties {
 
+    private static final List<Axis> AXES = List.of(Axis.THRUST, Axis.PIN);
+
     private final TwinShop shop = new TwinShop();
 
     @Property(tries = 300)
     void more_wear_never_gives_a_smaller_size(
-            @ForAll @LongRange(min = 69_900_000, max = 71_300_000) long diameter,
-            @ForAll @LongRange(min = 0, max = 500_000) long more) {
-        int before = sizeOf(diameter, 70_000_000);
-        int after = sizeOf(diameter + more, 70_000_000);
+            @ForAll @LongRange(min = 69_900_000, max = 71_300_000) long first,
+            @ForAll @LongRange(min = 69_900_000, max = 71_300_000) long second,
+            @ForAll @LongRange(min = 0, max = 500_000) long more,
+            @ForAll @LongRange(min = 0, max = 500_000) long moreOfTheOther) {
+        int before = sizeOf(worn(hole("1", first), hole("2", second)));
+        int after = sizeOf(worn(hole("1", first + more), hole("2", second + moreOfTheOther)));
+
+        assertThat(after).isGreaterThanOrEqualTo(before);
+    }
+
+    /** A grid worn further in one cell; the unworn cells keep the size when new where it was. */
+    @Property(tries = 200)
+    void more_wear_at_one_place_of_a_grid_never_gives_a_smaller_size(
+            @ForAll @Size(6) List<@LongRange(min = 70_000_000, max = 70_500_000) Long> cells,
+            @ForAll @IntRange(max = 5) int place,
+            @ForAll @LongRange(min = 0, max = 500_000) long more,
+            @ForAll @LongRange(min = 69_980_000, max = 70_500_000) long other) {
+        List<Long> further = new ArrayList<>(cells);
+        further.set(place, cells.get(place) + more);
+
+        int before = sizeOf(worn(grid(AXES, cells), hole("2", other)));
+        int after = sizeOf(worn(grid(AXES, further), hole("2", other)));
 
         assertThat(after).isGreaterThanOrEqualTo(before);
     }
 
     /** The place of the named size among the sizes; beyond all of them when none is named. */
-    private int sizeOf(long first, long second) {
-        Match match = shop.ask(shop.request(Condition.WORN, "standard", List.of(hole("1", first), hole("2", second))));
+    private int sizeOf(Match match) {
         return match.ruling().row().map(row -> shop.sizes.indexOf(row.size())).orElse(shop.sizes.size());
+    }
+
+    private Match worn(CylinderSurvey... holes) {
+        return shop.ask(shop.request(Condition.WORN, "standard", List.of(holes)));
     }
 
     private static CylinderSurvey hole(String name, long nanometres) {
@@ -55,46 +80,74 @@ class MatchProperties {
     void the_order_of_the_cylinders_does_not_matter(
             @ForAll @LongRange(min = 69_950_000, max = 70_900_000) long first,
             @ForAll @LongRange(min = 69_950_000, max = 70_900_000) long second) {
-        assertThat(sizeOf(first, second)).isEqualTo(sizeOf(second, first));
+        Match asCounted = worn(hole("1", first), hole("2", second));
+        Match swapped = worn(hole("1", second), hole("2", first));
+
+        assertSameAnswer(swapped, asCounted);
+        assertThat(swapped.total()).isEqualTo(asCounted.total());
+        for (int i = 0; i < 2; i++) {
+            HoleReport there = swapped.holes().get(1 - i);
+            HoleReport here = asCounted.holes().get(i);
+            assertThat(there.cleanUp()).isEqualTo(here.cleanUp());
+            assertThat(there.ringGaps()).isEqualTo(here.ringGaps());
+            assertThat(there.checks()).isEqualTo(here.checks());
+        }
+    }
+
+    private static void assertSameAnswer(Match other, Match match) {
+        assertThat(other.ruling().verdict()).isEqualTo(match.ruling().verdict());
+        assertThat(TwinShop.named(other)).isEqualTo(TwinShop.named(match));
+        assertThat(TwinShop.table(other)).isEqualTo(TwinShop.table(match));
+        assertThat(other.ruling().holds().stream().map(Hold::reason).toList())
+                .isEqualTo(match.ruling().holds().stream().map(Hold::reason).toList());
     }
 
     @Property(tries = 200)
     void the_order_of_axes_and_of_rows_of_a_grid_does_not_matter(
-            @ForAll @LongRange(min = 69_980_000, max = 70_400_000) long top,
-            @ForAll @LongRange(min = 69_980_000, max = 70_400_000) long middle,
-            @ForAll @LongRange(min = 69_980_000, max = 70_400_000) long bottom) {
-        Match asRead = grid(List.of(Axis.THRUST, Axis.PIN), top, middle, bottom);
-        Match turned = grid(List.of(Axis.PIN, Axis.THRUST), bottom, top, middle);
+            @ForAll @Size(6) List<@LongRange(min = 69_980_000, max = 70_400_000) Long> cells) {
+        Match asRead = worn(grid(AXES, cells), hole("2", 70_000_000));
+        Match turned = worn(
+                grid(
+                        List.of(Axis.PIN, Axis.THRUST),
+                        Stream.of(5, 4, 1, 0, 3, 2).map(cells::get).toList()),
+                hole("2", 70_000_000));
 
-        assertThat(TwinShop.named(turned)).isEqualTo(TwinShop.named(asRead));
-        assertThat(TwinShop.table(turned)).isEqualTo(TwinShop.table(asRead));
+        assertSameAnswer(turned, asRead);
+        assertThat(turned.holes().get(0).cleanUp())
+                .isEqualTo(asRead.holes().get(0).cleanUp());
+        assertThat(turned.holes().get(0).hole().wear())
+                .isEqualTo(asRead.holes().get(0).hole().wear());
     }
 
-    private Match grid(List<Axis> axes, long... rows) {
+    /** A grid of the first hole at three depths, its cells row by row. */
+    private static CylinderSurvey grid(List<Axis> axes, List<Long> cells) {
+        List<List<Optional<Length>>> rows = new ArrayList<>();
+        for (int row = 0; row < 3; row++) {
+            rows.add(cells.subList(2 * row, 2 * row + 2).stream()
+                    .map(cell -> Optional.of(Length.ofNanometres(cell)))
+                    .toList());
+        }
         List<Length> depths = List.of(TwinShop.mm("10"), TwinShop.mm("45"), TwinShop.mm("90"));
-        Grid grid = new Grid(
-                depths,
-                axes,
-                Arrays.stream(rows)
-                        .mapToObj(row -> Collections.nCopies(axes.size(), Optional.of(Length.ofNanometres(row))))
-                        .toList());
-        CylinderSurvey first = new CylinderSurvey("1", grid, Wall.UNKNOWN, List.of());
-        return shop.ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.000"))));
+        return new CylinderSurvey("1", new Grid(depths, axes, rows), Wall.UNKNOWN, List.of());
     }
 
+    /** The bar leaves the hone its 0.05 mm, and the guard on top: what is left of the finish of a certain size. */
     @Property(tries = 200)
-    void a_certain_size_is_never_below_the_clean_up(
-            @ForAll @LongRange(min = 69_980_000, max = 70_900_000) long diameter) {
-        Match match =
-                shop.ask(shop.request(Condition.WORN, "standard", List.of(hole("1", diameter), hole("2", diameter))));
+    void a_certain_size_clears_the_clean_up_by_its_guard(
+            @ForAll @LongRange(min = 69_980_000, max = 70_900_000) long first,
+            @ForAll @LongRange(min = 69_980_000, max = 70_900_000) long second) {
+        Match match = worn(hole("1", first), hole("2", second));
 
         for (HoleReport report : match.holes()) {
-            Optional<Length> worst = report.hole().cleanUp().worst();
+            CleanUp cleanUp = report.hole().cleanUp();
             match.table().stream()
                     .filter(row -> row.size().oversize().isMoreThan(Length.ZERO))
                     .filter(row -> row.certainty() == Certainty.CERTAIN)
                     .map(row -> row.choice().orElseThrow().finish())
-                    .forEach(finish -> assertThat(finish).isGreaterThan(worst.orElseThrow()));
+                    .forEach(finish -> assertThat(finish.minus(TwinShop.mm("0.05"))
+                                    .minus(cleanUp.worst().orElseThrow()))
+                            .isGreaterThanOrEqualTo(cleanUp.guard()));
+            assertThat(cleanUp.guard()).isEqualTo(report.hole().uncertainty().doubled());
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.borewright.catalog.Bearing;
 import org.borewright.catalog.Bolt;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Box;
@@ -97,9 +98,15 @@ public final class TwinShop {
     public final List<RingSet> rings = new ArrayList<>();
     public final List<Box> boxes = new ArrayList<>();
     public final List<GasketKit> gaskets = new ArrayList<>();
+    public final List<Pin> pins = new ArrayList<>();
+    public final List<Clip> clips = new ArrayList<>();
+    public final List<Bearing> bearings = new ArrayList<>();
     public final Map<PartNumber, Withdrawal> withdrawals = new HashMap<>();
     public final Map<PartNumber, Offer> offers = new HashMap<>();
     public Construction construction = Construction.IRON_BARREL;
+    public BoreSurface surface = BoreSurface.IRON;
+    public RodEnd rodEnd = new RodEnd(
+            new PinSeat(new Limits(mm("18.010"), mm("18.020")), new Limits(mm("0.005"), mm("0.03"))), false, false);
     public WallShape wall = new WallShape(
             Optional.of(mm("78")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
     public Optional<Length> pitch = Optional.empty();
@@ -115,6 +122,11 @@ public final class TwinShop {
         size("+0.75", "0.75");
         size("+1.00", "1.00");
         gaskets.add(gasket("GK-1", "73"));
+        pins.add(new Pin(
+                no("PIN-1"),
+                "DESIGN-1",
+                new PinShape(new Limits(mm("17.996"), mm("18.000")), new Limits(mm("55.2"), mm("55.4")))));
+        clips.add(new Clip(no("CLIP-1"), "DESIGN-1", new ClipShape(new Limits(mm("1.18"), mm("1.20")))));
         offer("PIN-1", "6", 20);
         offer("CLIP-1", "0.50", 40);
         offer("GK-1", "30", 5);
@@ -242,12 +254,9 @@ public final class TwinShop {
                         Optional.empty())),
                 pistons,
                 rings,
-                List.of(new Pin(
-                        no("PIN-1"),
-                        "DESIGN-1",
-                        new PinShape(new Limits(mm("17.996"), mm("18.000")), new Limits(mm("55.2"), mm("55.4"))))),
-                List.of(new Clip(no("CLIP-1"), "DESIGN-1", new ClipShape(new Limits(mm("1.18"), mm("1.20"))))),
-                List.of(),
+                pins,
+                clips,
+                bearings,
                 gaskets);
         return new Shelf(
                 new Revision("test-fit", "test-offers"),
@@ -263,7 +272,7 @@ public final class TwinShop {
     private Engine engine() {
         return new Engine(
                 new EngineName("TWIN-1", "Twin", "Testwright"),
-                new Build(Strokes.FOUR, Layout.PARALLEL_TWIN, construction, BoreSurface.IRON, LengthUnit.MILLIMETRE),
+                new Build(Strokes.FOUR, Layout.PARALLEL_TWIN, construction, surface, LengthUnit.MILLIMETRE),
                 List.of(new Cylinder("1", Hand.ANY, pitch), new Cylinder("2", Hand.ANY, Optional.empty())),
                 new BoreSpec(
                         mm("70"),
@@ -280,10 +289,7 @@ public final class TwinShop {
                         mm("125"),
                         pistonToHead,
                         new HeadShape(42, true, Optional.of(mm("72")), mm("76"), 9_500_000)),
-                new RodEnd(
-                        new PinSeat(new Limits(mm("18.010"), mm("18.020")), new Limits(mm("0.005"), mm("0.03"))),
-                        false,
-                        false),
+                rodEnd,
                 new ServiceLimits(mm("0.1"), mm("0.05"), mm("0.05"), mm("0.05"), mm("0.3"), 2_000));
     }
 

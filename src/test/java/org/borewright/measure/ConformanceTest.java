@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +32,32 @@ class ConformanceTest {
         double above = Conformance.probability(value - least, 2 * u);
         double below = Conformance.probability(greatest - value, 2 * u);
         assertThat(above + below - 1).isCloseTo(probability, within(5e-7));
+    }
+
+    /**
+     * JCGM 106:2012, 9.5: a process N(1500, 0.12), measured with u 0.04, tolerance 1499.8 to 1500.2, accepted from 1499.82 to 1500.18.
+     * Printed 0.904 conforming, risks 0.01 and 0.07; to more digits 0.904 419, 0.009 878 and
+     * 0.069 027. In millionths, the process in slices of a ten-thousandth.
+     */
+    @Test
+    void theRisksOfTheProcessExampleComeOut() {
+        double conforming = 0;
+        double consumer = 0;
+        double producer = 0;
+        for (long value = 1_499_000_050; value < 1_501_000_000; value += 100) {
+            double share = Conformance.probability(value + 50 - 1_500_000_000, 240_000)
+                    - Conformance.probability(value - 50 - 1_500_000_000, 240_000);
+            double accepted = Conformance.probability(value - 1_499_820_000, 80_000)
+                    + Conformance.probability(1_500_180_000 - value, 80_000)
+                    - 1;
+            boolean conforms = value > 1_499_800_000 && value < 1_500_200_000;
+            conforming += conforms ? share : 0;
+            consumer += conforms ? 0 : share * accepted;
+            producer += conforms ? share * (1 - accepted) : 0;
+        }
+        assertThat(conforming).isCloseTo(0.904419, within(5e-7));
+        assertThat(consumer).isCloseTo(0.009878, within(5e-7));
+        assertThat(producer).isCloseTo(0.069027, within(5e-7));
     }
 
     @Property

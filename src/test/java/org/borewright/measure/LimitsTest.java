@@ -27,22 +27,6 @@ class LimitsTest {
         assertThat(limits("70.000", "70.019").hold(length)).isEqualTo(held);
     }
 
-    @ParameterizedTest
-    @CsvSource(textBlock = """
-            69.990, 69.999999, false
-            69.990, 70.000000, true
-            70.005, 70.006000, true
-            69.990, 70.030000, true
-            70.019, 70.030000, true
-            70.019001, 70.03,  false
-            """)
-    void twoOverlapWhereTheyShareALength(String least, String greatest, boolean overlap) {
-        Limits bore = limits("70.000", "70.019");
-        Limits other = limits(least, greatest);
-        assertThat(bore.overlap(other)).isEqualTo(overlap);
-        assertThat(other.overlap(bore)).isEqualTo(overlap);
-    }
-
     /**
      * A size moves both limits. Bores of oversize sleeves: TM 55-1905-219-14-10, 5-20; all follow from the first by the difference
      * of the oversizes.

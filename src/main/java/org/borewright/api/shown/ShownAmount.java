@@ -1,9 +1,7 @@
 package org.borewright.api.shown;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.JsonSerializable;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
 import java.io.IOException;
 import org.borewright.fit.Amount;
 import org.borewright.fit.Quantity;
@@ -20,7 +18,7 @@ import org.borewright.measure.LengthUnit;
  * @param isLength whether it is a length, and so {@code nm} is shown
  */
 public record ShownAmount(long millionths, int leastDecimals, String unit, long nm, boolean isLength)
-        implements JsonSerializable {
+        implements WritesItself {
 
     static ShownAmount of(Amount amount, LengthUnit unit, Flattery kind) {
         return of(amount.units(), amount.quantity(), unit, kind);
@@ -55,11 +53,5 @@ public record ShownAmount(long millionths, int leastDecimals, String unit, long 
         }
         figure.text("}");
         figure.writeTo(json);
-    }
-
-    @Override
-    public void serializeWithType(JsonGenerator json, SerializerProvider provider, TypeSerializer type)
-            throws IOException {
-        serialize(json, provider);
     }
 }

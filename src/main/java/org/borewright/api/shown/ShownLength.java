@@ -1,9 +1,7 @@
 package org.borewright.api.shown;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.JsonSerializable;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
 import java.io.IOException;
 import java.util.Optional;
 import org.borewright.measure.Length;
@@ -16,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param millionths the figure in millionths of the unit of the request: exact in mm, rounded in inches
  * @param nm the exact length in nanometres
  */
-public record ShownLength(long millionths, long nm) implements JsonSerializable {
+public record ShownLength(long millionths, long nm) implements WritesItself {
 
     private static final int LEAST_DECIMALS = 3;
 
@@ -52,11 +50,5 @@ public record ShownLength(long millionths, long nm) implements JsonSerializable 
         figure.whole(nm);
         figure.text("}");
         figure.writeTo(json);
-    }
-
-    @Override
-    public void serializeWithType(JsonGenerator json, SerializerProvider provider, TypeSerializer type)
-            throws IOException {
-        serialize(json, provider);
     }
 }

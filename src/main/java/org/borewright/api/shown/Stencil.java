@@ -4,10 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.SerializedString;
-import com.fasterxml.jackson.databind.JsonSerializable;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
 import java.io.IOException;
 
 /**
@@ -17,7 +15,7 @@ import java.io.IOException;
  * @param <T> what it was cut from
  */
 @SuppressWarnings("UnusedTypeParameter") // it tells readers of an answer what stands there
-public record Stencil<T>(SerializableString json) implements JsonSerializable {
+public record Stencil<T>(SerializableString json) implements WritesItself {
 
     /** Cut from a value that the mapper can write; any record of the wire is one. */
     public static <T> Stencil<T> of(ObjectMapper mapper, T value) {
@@ -31,11 +29,5 @@ public record Stencil<T>(SerializableString json) implements JsonSerializable {
     @Override
     public void serialize(JsonGenerator generator, SerializerProvider provider) throws IOException {
         generator.writeRawValue(json);
-    }
-
-    @Override
-    public void serializeWithType(JsonGenerator generator, SerializerProvider provider, TypeSerializer type)
-            throws IOException {
-        serialize(generator, provider);
     }
 }

@@ -3,15 +3,9 @@ package org.borewright.catalog.store;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Catalogue;
-import org.borewright.catalog.Engine;
-import org.borewright.catalog.Listing;
-import org.borewright.catalog.Offers;
-import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Revision;
-import org.borewright.catalog.Shelf;
 import org.borewright.catalog.store.row.RevisionRow;
 import org.jspecify.annotations.Nullable;
 
@@ -35,31 +29,6 @@ public class Shelves {
             throw new IllegalStateException("no catalogue is loaded yet");
         }
         return now;
-    }
-
-    /** The shelf of an engine; empty when no engine has this code. */
-    public Optional<Shelf> of(String engineCode) {
-        return catalogue().shelf(engineCode);
-    }
-
-    /** All engines, sorted by code. */
-    public List<Engine> engines() {
-        return catalogue().engines();
-    }
-
-    /** Prices and stock. */
-    public Offers offers() {
-        return catalogue().offers();
-    }
-
-    /** The revision of the catalogue in force. */
-    public Revision revision() {
-        return catalogue().revision();
-    }
-
-    /** What is known of a number; empty when nothing bears it. */
-    public Optional<Listing> listing(PartNumber number) {
-        return catalogue().listing(number);
     }
 
     /** Takes what the tables hold into memory. @return whether they hold a catalogue */

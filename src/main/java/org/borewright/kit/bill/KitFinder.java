@@ -66,7 +66,10 @@ public final class KitFinder {
                 .min(PREFERENCE);
     }
 
-    /** Complete before incomplete, then complete now before later, then the earliest, then box order by way of the cover, then price. */
+    /**
+     * Complete before incomplete, then complete now before later, then the least left over, then the earliest, then box order by way
+     * of the cover, then price.
+     */
     public static final Comparator<Kit> PREFERENCE = Comparator.comparing(
                     (Kit kit) -> kit.missing().size())
             .thenComparing(kit -> kit.leadDays() > 0)

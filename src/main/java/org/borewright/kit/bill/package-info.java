@@ -1,4 +1,4 @@
-/** The bill: what a kit needs, the boxes that cover it, the work of the shop and the torques to remember. */
+/** The bill: what a kit needs, the boxes that cover it, and the work of the shop. */
 @NullMarked
 package org.borewright.kit.bill;
 

@@ -16,7 +16,11 @@ import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
 import org.borewright.fit.ClipFloat;
+import org.borewright.fit.Outcome;
 import org.borewright.fit.PinFit;
+import org.borewright.fit.Rule;
+import org.borewright.fit.Unchecked;
+import org.borewright.fit.shape.PistonShape;
 
 /** Finds the rings, pins and clips made for a piston design, and checks each combination part against part. */
 final class OutfitFinder {
@@ -91,8 +95,18 @@ final class OutfitFinder {
         Piston first = pistons.get(0);
         checks.addAll(PinFit.inPiston(pin.shape(), first.shape().pinSeat()));
         checks.addAll(PinFit.inRod(pin.shape(), engine.rodEnd().seat()));
-        clip.flatMap(fitted -> first.shape().clipSeat().map(seat -> ClipFloat.check(seat, fitted.shape(), pin.shape())))
-                .ifPresent(checks::addAll);
+        clip.ifPresent(fitted -> checks.addAll(clipFloat(first.shape(), fitted, pin)));
         return List.copyOf(checks);
+    }
+
+    /** A clip of which nobody says where it sits is not known to hold the pin: a hold. */
+    private static List<? extends Check> clipFloat(PistonShape piston, Clip clip, Pin pin) {
+        return piston.clipSeat().isPresent()
+                ? ClipFloat.check(piston.clipSeat().get(), clip.shape(), pin.shape())
+                : List.of(new Unchecked(
+                        Rule.CLIP_FLOAT_LEAST,
+                        "",
+                        Outcome.UNKNOWN,
+                        "the clip grooves of this piston are not known; measure them"));
     }
 }

@@ -60,7 +60,7 @@ class AcceptanceTest {
         assertThat(acceptance.accept(small)).isTrue();
 
         assertThat(shelves.catalogue().shelves()).containsOnlyKeys("HALVERN-T2", "OSTRAVEL-4");
-        assertThat(shelves.revision()).isEqualTo(small.revision()).isNotEqualTo(before.revision());
+        assertThat(shelves.catalogue().revision()).isEqualTo(small.revision()).isNotEqualTo(before.revision());
         assertThat(shelves.catalogue().loadedAt()).isAfter(before.loadedAt());
     }
 

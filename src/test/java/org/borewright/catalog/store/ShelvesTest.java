@@ -31,13 +31,13 @@ class ShelvesTest {
     @Test
     void listingsAndOffersOfTheTablesAreThoseOfTheFiles() {
         assertThat(shelves.catalogue().listings()).isEqualTo(ofFiles().listings());
-        assertThat(shelves.offers()).isEqualTo(ofFiles().offers());
-        assertThat(shelves.revision()).isEqualTo(DEMO.revision());
+        assertThat(shelves.catalogue().offers()).isEqualTo(ofFiles().offers());
+        assertThat(shelves.catalogue().revision()).isEqualTo(DEMO.revision());
     }
 
     @Test
     void enginesAreSortedByCode() {
-        assertThat(shelves.engines())
+        assertThat(shelves.catalogue().engines())
                 .extracting(engine -> engine.code())
                 .isSorted()
                 .doesNotHaveDuplicates();
@@ -45,8 +45,8 @@ class ShelvesTest {
 
     @Test
     void whatNothingIsCalledIsNotThere() {
-        assertThat(shelves.of("NO-SUCH-ENGINE")).isEmpty();
-        assertThat(shelves.listing(new PartNumber("NO-SUCH-PART"))).isEmpty();
+        assertThat(shelves.catalogue().shelf("NO-SUCH-ENGINE")).isEmpty();
+        assertThat(shelves.catalogue().listing(new PartNumber("NO-SUCH-PART"))).isEmpty();
     }
 
     @Test

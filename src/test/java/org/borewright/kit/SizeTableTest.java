@@ -1,0 +1,110 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.surveys;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Construction;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The table of every size for worn holes of 70.110 and 70.020 mm in the twin. */
+class SizeTableTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    /**
+     * Piston to head: 199.4 + 0.5 − (80/2 + 125 + 34) + 1.0 = 1.9 mm at the least, 0.6 wanted.
+     */
+    @ParameterizedTest(name = "skim {0}: {1}")
+    @CsvSource({"0, ", "1.3, ", "1.300001, PISTON_TO_HEAD_LEAST"})
+    void a_skim_is_taken_from_the_distance_between_piston_and_head(String skim, String rule) {
+        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
+        Match match = shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                mm(skim),
+                plain.asked(),
+                plain.on()));
+
+        assertThat(match.table())
+                .allSatisfy(row -> assertThat(row.blocks().stream()
+                                .flatMap(block -> block.checks().stream())
+                                .filter(check -> check.rule() == Rule.PISTON_TO_HEAD_LEAST)
+                                .map(check -> check.rule().name())
+                                .toList())
+                        .isEqualTo(rule == null ? List.of() : List.of(rule)));
+    }
+
+    @ParameterizedTest(name = "{0}, present {1}: {2} sizes would be cut")
+    @CsvSource({
+        "IRON_BARREL, standard, 0",
+        "PLATED, standard, 4",
+        "PLATED, +0.50, 2",
+        "PLATED, +1.00, 0",
+        "BARE_ALUMINIUM_SILICON, , 4",
+    })
+    void a_wall_that_is_never_bored_blocks_every_size_above_the_present_one(
+            Construction construction, String present, int cut) {
+        shop.construction = construction;
+
+        Match match = shop.worn(present == null ? "" : present, "70.110", "70.020");
+
+        assertThat(match.table())
+                .filteredOn(row -> row.blocks().contains(Block.of(Block.Reason.NEVER_BORED)))
+                .hasSize(cut);
+    }
+
+    /** A sleeve fitted since takes the place of the one as made, hole by hole; +0.50 needs (75.590 − 70.550)/2 − 0.02 = 2.5. */
+    @ParameterizedTest(name = "sleeve of {0}: {1}, {2}")
+    @CsvSource({"75.590, IN, ", "75.589999, OUT, WALL", ", UNKNOWN, "})
+    void a_sleeve_fitted_since_is_judged_by_its_own_outside(String outside, Outcome outcome, Block.Reason reason) {
+        Wall wall = new Wall(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.ofNullable(outside).map(TwinShop::mm),
+                Optional.empty(),
+                true);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
+
+        SizeRow half = shop.ask(
+                        shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.020"))))
+                .table()
+                .get(2);
+
+        assertThat(half.walls()).extracting(Check::outcome).containsExactly(outcome, Outcome.IN);
+        assertThat(half.blocks()).extracting(Block::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    @Test
+    void a_size_without_pistons_keeps_its_row_and_its_rebuilds() {
+        shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.table()).extracting(row -> row.size().label()).isEqualTo(labels());
+        assertThat(match.table().get(2).choice()).isEmpty();
+        assertThat(match.table().get(2).kit()).isEmpty();
+        assertThat(match.table().get(2).left().byMetal()).isEqualTo(2);
+    }
+
+    private List<String> labels() {
+        return shop.sizes.stream().map(size -> size.label()).toList();
+    }
+}
