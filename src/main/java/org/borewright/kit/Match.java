@@ -15,6 +15,8 @@ import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
+import org.borewright.fit.CommonPractice;
+import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
@@ -149,17 +151,20 @@ public record Match(
         };
     }
 
-    /** The holes that read smaller, proven, than any hole of the present size: the size or the readings are wrong. */
+    /**
+     * The holes that read smaller, proven, than is believed of any hole of the present size, by the margin that a reading below any
+     * hole of the engine is not believed by (common practice): the size or the readings are wrong.
+     */
     private static List<String> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {
         List<String> smaller = new ArrayList<>();
         for (Hole hole : holes) {
             boolean contradicts = presentLeast.isPresent()
                     && hole.diameters().isPresent()
-                    && !hole.diameters()
+                    && hole.diameters()
                             .get()
                             .greatest()
                             .plus(hole.uncertainty())
-                            .isMoreThan(presentLeast.get());
+                            .isLessThan(presentLeast.get().minus(CommonPractice.believedBelow()));
             if (contradicts) {
                 smaller.add(hole.name());
             }

@@ -101,7 +101,7 @@ class SizeTableTest {
         assertThat(match.table()).extracting(row -> row.size().label()).isEqualTo(labels());
         assertThat(match.table().get(2).choice()).isEmpty();
         assertThat(match.table().get(2).kit()).isEmpty();
-        assertThat(match.table().get(2).left().byMetal()).isEqualTo(2);
+        assertThat(match.table().get(2).left().orElseThrow().byMetal()).isEqualTo(2);
     }
 
     private List<String> labels() {

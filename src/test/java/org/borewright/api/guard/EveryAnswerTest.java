@@ -57,7 +57,7 @@ class EveryAnswerTest {
             value = {
                 "GET | / | The contract at /api/openapi names every path, and /problems every refusal.",
                 "GET | /api/match | Use one of the methods in the Allow header.",
-                "GET | /api/parts/NH-0S4-050 | Use one of: NH-OS4-050.",
+                "GET | /api/parts/NH-0S4-050 | Did you mean NH-OS4-050, NH-OS4-000 or NH-OS4-R050?",
                 "GET | /api/engines?page=x&size=x | Correct or leave out the parameters named.",
             })
     void aRefusalTellsTheWayOut(String method, String path, String wayOut) {

@@ -29,15 +29,15 @@ class RebuildsLeftTest {
     /** A limit that +1.00 just bears, and the same a nanometre tighter. */
     @ParameterizedTest(name = "{0} {1} with at least {2}: {3}")
     @CsvSource({
-        // (76.060 − 71.020)/2 − 0.02 = 2.5
-        "sleeve, 76.060, 2.5, 4",
-        "sleeve, 76.059999, 2.5, 3",
-        "sleeve, 76.060, 2.500001, 3",
-        "spigot, 76.060, 2.5, 4",
-        "spigot, 76.059999, 2.5, 3",
-        // 76.020 − 71.020 = 5
-        "pitch, 76.020, 5, 4",
-        "pitch, 76.019999, 5, 3",
+        // (76.090 − 71.050)/2 − 0.02 = 2.5
+        "sleeve, 76.090, 2.5, 4",
+        "sleeve, 76.089999, 2.5, 3",
+        "sleeve, 76.090, 2.500001, 3",
+        "spigot, 76.090, 2.5, 4",
+        "spigot, 76.089999, 2.5, 3",
+        // 76.050 − 71.050 = 5
+        "pitch, 76.050, 5, 4",
+        "pitch, 76.049999, 5, 3",
         // three sizes fewer
         "pitch, 75.300, 5, 1",
     })
@@ -99,6 +99,6 @@ class RebuildsLeftTest {
 
     private RebuildsLeft leftAfter(String size) {
         FitTable fits = FitTable.of(shop.shelf());
-        return fits.leftAfter(fits.shelf().size(size).orElseThrow());
+        return fits.leftAfter(fits.shelf().size(size).orElseThrow()).orElseThrow();
     }
 }

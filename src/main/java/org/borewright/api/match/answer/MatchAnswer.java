@@ -67,7 +67,6 @@ public record MatchAnswer(
     /** The answer to a request, in the unit of the stencils. */
     public static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, Stencils stencils) {
         LengthUnit unit = stencils.unit();
-        SizeRow named = match.ruling().row().orElse(null);
         List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
                 .map(hole -> FinishedHoleAnswer.of(hole, unit))
                 .toList();
@@ -79,7 +78,7 @@ public record MatchAnswer(
                 gauge(request, match, unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
-                named == null ? null : SizeAnswer.of(named),
+                match.ruling().row().map(SizeAnswer::of).orElse(null),
                 match.days().isPresent() ? request.on().plusDays(match.days().getAsInt()) : null,
                 match.ruling().holds().stream()
                         .map(hold -> HoldAnswer.of(hold, unit))
@@ -96,11 +95,11 @@ public record MatchAnswer(
                         .map(report -> CylinderAnswer.of(report, unit))
                         .toList(),
                 stencils.checks(match.checks()),
-                named == null
-                        ? null
-                        : named.kit()
-                                .map(kit -> stencils.bill(kit, request.on()))
-                                .orElse(null),
+                match.ruling()
+                        .row()
+                        .flatMap(SizeRow::kit)
+                        .map(kit -> stencils.bill(kit, request.on()))
+                        .orElse(null),
                 OperationsAnswer.of(match.work(), stencils),
                 stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
