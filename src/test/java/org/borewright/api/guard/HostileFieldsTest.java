@@ -20,6 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class HostileFieldsTest {
 
+    /** A gauge is called what the shop calls it. */
+    private static final String ANY_TEXT = "/gauge/name";
+
     private static final String MARK = "\"@\"";
 
     @Test
@@ -86,7 +89,9 @@ class HostileFieldsTest {
     void aHostileValueIsRefusedAtItsPlace(String hostile) throws IOException {
         try (Wire wire = Wire.open()) {
             for (String place : places().keySet()) {
-                isRefusedAt(wire, place, hostile);
+                if (!place.equals(ANY_TEXT)) {
+                    isRefusedAt(wire, place, hostile);
+                }
             }
         }
     }
@@ -132,6 +137,12 @@ class HostileFieldsTest {
                 .with("/temperatureUnit", "\"C\"")
                 .with("/deckSkim", "0.05")
                 .with("/askedSize", "\"+0.75\"")
+                .with("/gauge/kind", "\"bore gauge\"")
+                .with("/gauge/name", "\"No 2\"")
+                .with("/gauge/repeatability", "0.001")
+                .with("/gauge/calibratedOn", "\"2025-11-03\"")
+                .with("/gauge/due", "\"2026-11-03\"")
+                .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
                 .with("/cylinders/1/sleevedBefore", "false")
                 .with("/cylinders/1/sleeveOutside", "83")
                 .with("/cylinders/1/leastWall", "3.5");
