@@ -72,7 +72,7 @@ class ContractTest {
                 "/components/headers/ETag/description | \"\" | /components/headers/ETag",
                 "/components/schemas/Bill/description | nothing | /components/schemas/Bill",
                 "/components/schemas/Bill/properties/complete/description | nothing | /components/schemas/Bill/properties/complete",
-                "/components/schemas/Work/description | nothing | /components/schemas/HoleAtSize/properties/work",
+                "/components/schemas/Verdict/description | nothing | /components/schemas/MatchAnswer/properties/verdict",
                 "/paths/~1problems~1{problem}/get/responses/200/description | nothing | /paths/~1problems~1{problem}/get/responses/200",
             })
     void what_is_without_a_description_is_found(String place, String planted, String found) {
