@@ -97,6 +97,11 @@ public enum Rule {
     /** The crown goes into the head. */
     CROWN_IN_MOUTH(
             "crown in the chamber mouth", "limit: engines.csv; geometry", "take a smaller size, or open the register"),
+    /** The skim of the deck. */
+    DECK_SKIM(
+            "skim of the deck",
+            "limit: engines.csv, or what is left below it from piston to head; geometry",
+            "skim less"),
     /** The least distance from piston to head. */
     PISTON_TO_HEAD_LEAST(
             "least piston-to-head distance", "limit: engines.csv; geometry", "take a thicker gasket, or skim less"),

@@ -38,6 +38,18 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         /** Nothing is large enough. */
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
+        /** A size is certain, and the deck would be skimmed too far for it. */
+        SKIMMED_TOO_FAR(
+                "The size is certain, but the deck would be skimmed too far for it.",
+                "Skim less, or find a thicker gasket kit."),
+        /** A size is certain, and no gasket kit fits it. */
+        NO_GASKET_KIT(
+                "The size is certain, but no gasket kit fits it.",
+                "Find a gasket kit that fits: see what it must clear."),
+        /** A size is certain, and its pistons lack the parts that go with them. */
+        PARTS_DO_NOT_FIT(
+                "The size is certain, but no set of rings, pin and clips fits its pistons.",
+                "Find parts that fit: see the row of the size."),
         /** A check is beyond its limit. */
         CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),
         /** A check is too close to call, or lacks a figure. */

@@ -126,9 +126,11 @@ public record Match(
         List<Check> open = Check.ended(all, Outcome.TOO_CLOSE);
         open.addAll(Check.ended(all, Outcome.UNKNOWN));
         List<Hold> holds = new ArrayList<>(ruling.holds());
-        addIfAny(holds, Hold.Reason.CHECK_OUT, Check.ended(all, Outcome.OUT));
+        List<Check> out = Check.ended(all, Outcome.OUT);
+        holds.forEach(hold -> out.removeAll(hold.checks()));
+        addIfAny(holds, Hold.Reason.CHECK_OUT, out);
         addIfAny(holds, Hold.Reason.CHECK_OPEN, open);
-        if (row.kit().filter(Kit::isComplete).isEmpty()) {
+        if (row.isOpen() && row.kit().filter(Kit::isComplete).isEmpty()) {
             holds.add(Hold.of(Hold.Reason.KIT_SHORT));
         }
         return Ruling.on(row, holds);

@@ -62,6 +62,13 @@ public record SizeRow(
         return blocks.isEmpty();
     }
 
+    /** Whether it is certain in every hole and only parts, gasket or deck stand against it. */
+    public boolean wantsParts() {
+        return !isOpen()
+                && certainty() == Certainty.CERTAIN
+                && blocks.stream().noneMatch(block -> block.reason().isOfMetal());
+    }
+
     /** Whether the engine may go to it: certain in every hole and nothing against it. */
     public boolean serves() {
         return isOpen() && certainty() == Certainty.CERTAIN;

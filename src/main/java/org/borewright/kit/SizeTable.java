@@ -92,7 +92,7 @@ final class SizeTable {
             return choice.gaskets();
         }
         return choice.gaskets().stream()
-                .map(fit -> GasketFit.of(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
+                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
                 .toList();
     }
 

@@ -61,9 +61,12 @@ final class WornRuling {
     }
 
     private Ruling noneCertain() {
+        Optional<SizeRow> wanting = table.stream().filter(SizeRow::wantsParts).findFirst();
         boolean hope = table.stream().anyMatch(SizeRow::mightServe);
         if (!hope) {
-            return Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT)));
+            return wanting.map(row -> Ruling.on(row, ofBlocks(row)))
+                    .orElseGet(
+                            () -> Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT))));
         }
         List<Hold> holds = new ArrayList<>();
         add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
@@ -76,7 +79,24 @@ final class WornRuling {
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
         }
+        wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
         return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    /** What stands against a size that is certain. */
+    private static List<Hold> ofBlocks(SizeRow row) {
+        return row.blocks().stream()
+                .map(block -> new Hold(
+                        switch (block.reason()) {
+                            case SKIM -> Hold.Reason.SKIMMED_TOO_FAR;
+                            case GASKET -> Hold.Reason.NO_GASKET_KIT;
+                            case PARTS -> Hold.Reason.PARTS_DO_NOT_FIT;
+                            case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
+                                Hold.Reason.NO_SIZE_LEFT;
+                        },
+                        List.of(),
+                        block.checks()))
+                .toList();
     }
 
     private static boolean lacksSizeWhenNew(Hole hole) {

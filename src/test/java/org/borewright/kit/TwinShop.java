@@ -104,6 +104,7 @@ public final class TwinShop {
             Optional.of(mm("78")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
     public Optional<Length> pitch = Optional.empty();
     public Length largestOversize = mm("1");
+    public Limits pistonToHead = new Limits(mm("0.6"), mm("2.4"));
 
     /** The shop with sizes standard to +1.00, everything on the shelf. */
     public TwinShop() {
@@ -276,7 +277,7 @@ public final class TwinShop {
                         new Limits(mm("199.4"), mm("199.5")),
                         mm("80"),
                         mm("125"),
-                        new Limits(mm("0.6"), mm("2.4")),
+                        pistonToHead,
                         new HeadShape(42, true, Optional.of(mm("72")), mm("76"), 9_500_000)),
                 new RodEnd(
                         new PinSeat(new Limits(mm("18.010"), mm("18.020")), new Limits(mm("0.005"), mm("0.03"))),

@@ -27,6 +27,8 @@ public record Block(Reason reason, List<Check> checks) {
         BRIDGE("too little metal left between the holes"),
         /** No set of parts fits together. */
         PARTS("no set of rings, pin and clips fits this piston"),
+        /** The deck is skimmed too far for it, and a gasket kit fits when it is skimmed less. */
+        SKIM("the deck would be skimmed too far for this size"),
         /** No gasket kit fits. */
         GASKET("no gasket kit fits this size");
 
@@ -34,6 +36,11 @@ public record Block(Reason reason, List<Check> checks) {
 
         Reason(String sentence) {
             this.sentence = sentence;
+        }
+
+        /** Whether the metal is the reason: no other part and no less work changes that. */
+        public boolean isOfMetal() {
+            return this != PARTS && this != SKIM && this != GASKET;
         }
 
         /** The reason in words. */

@@ -58,8 +58,9 @@ public record Choice(
             all.add(new Block(Block.Reason.WALL, thin));
         }
         if (GasketFit.fitting(overPistons).isEmpty()) {
+            boolean skimmedTooFar = overPistons.stream().anyMatch(GasketFit::isSkimmedTooFar);
             all.add(new Block(
-                    Block.Reason.GASKET,
+                    skimmedTooFar ? Block.Reason.SKIM : Block.Reason.GASKET,
                     overPistons.stream()
                             .flatMap(fit -> Check.holding(fit.checks()).stream())
                             .toList()));

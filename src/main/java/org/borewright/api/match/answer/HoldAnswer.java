@@ -1,8 +1,15 @@
 package org.borewright.api.match.answer;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownLength;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Rule;
 import org.borewright.kit.Hold;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 
 /**
@@ -15,10 +22,30 @@ import org.borewright.measure.LengthUnit;
  */
 public record HoldAnswer(String says, String next, List<String> cylinders, List<ShownCheck> checks) {
 
+    /** The way out of a hold; where the skim is too deep, with the most it may be. */
+    static String next(Hold hold, LengthUnit unit) {
+        return hold.checks().stream()
+                .filter(check -> hold.reason() == Hold.Reason.SKIMMED_TOO_FAR && check.rule() == Rule.DECK_SKIM)
+                .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
+                .map(most -> Length.ofNanometres(most.units()))
+                .max(Comparator.naturalOrder())
+                .map(most -> (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit))
+                        + (tooNear(hold) ? ", or find a thicker gasket kit." : "."))
+                .orElse(hold.reason().wayOut());
+    }
+
+    private static boolean tooNear(Hold hold) {
+        return hold.checks().stream().anyMatch(check -> check.rule() != Rule.DECK_SKIM);
+    }
+
+    private static String shown(Length most, LengthUnit unit) {
+        return ShownLength.of(most, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
+    }
+
     static HoldAnswer of(Hold hold, LengthUnit unit) {
         return new HoldAnswer(
                 hold.reason().sentence(),
-                hold.reason().wayOut(),
+                next(hold, unit),
                 hold.cylinders(),
                 hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList());
     }

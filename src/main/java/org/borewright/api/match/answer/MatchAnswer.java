@@ -76,7 +76,7 @@ public record MatchAnswer(
                 request.on(),
                 gauge(request, match, unit),
                 match.ruling().verdict().label(),
-                Sentence.of(match),
+                Sentence.of(match, unit),
                 named == null ? null : SizeAnswer.of(named),
                 match.ruling().holds().stream()
                         .map(hold -> HoldAnswer.of(hold, unit))

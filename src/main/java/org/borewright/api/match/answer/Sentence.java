@@ -6,24 +6,25 @@ import org.borewright.kit.Ruling;
 import org.borewright.kit.Settling;
 import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
+import org.borewright.measure.LengthUnit;
 
 /** Says the answer in one plain sentence. */
 final class Sentence {
 
     private Sentence() {}
 
-    static String of(Match match) {
+    static String of(Match match, LengthUnit unit) {
         Ruling ruling = match.ruling();
         return switch (ruling.verdict()) {
             case SERVES -> serves(ruling.row().orElseThrow());
             case HOLD ->
                 ruling.row()
-                        .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling))
+                        .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling)
+                                + (row.isOpen() ? "" : " " + next(ruling, unit)))
                         .orElseGet(() -> "Hold: " + firstHold(ruling));
             case NO_CERTAIN_SIZE ->
                 match.settling().map(Sentence::possible).orElse("No size is certain.") + " " + firstHold(ruling);
-            case NO_COMMON_SIZE, REFER ->
-                firstHold(ruling) + " " + ruling.holds().get(0).reason().wayOut();
+            case NO_COMMON_SIZE, REFER -> firstHold(ruling) + " " + next(ruling, unit);
         };
     }
 
@@ -37,6 +38,10 @@ final class Sentence {
 
     private static String possible(Settling settling) {
         return "No size is certain; " + settling.row().size().label() + " is the smallest possible.";
+    }
+
+    private static String next(Ruling ruling, LengthUnit unit) {
+        return HoldAnswer.next(ruling.holds().get(0), unit);
     }
 
     private static String firstHold(Ruling ruling) {

@@ -1,0 +1,138 @@
+package org.borewright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.surveys;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Rule;
+import org.borewright.fit.shape.WallShape;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Sizes that would come out clean and that something else stands against. Least piston to head of the twin: 199.4 + 0.5 − (40 + 125 + 34)
+ * + 1.0 = 1.9 mm, less the skim; its deck bears a skim of 0.3 mm.
+ */
+class CertainSizesMatchTest {
+
+    @ParameterizedTest(name = "skim {0}, at least {1} to the head: {2}, at most {3}")
+    @CsvSource({
+        "0.300, 0.6, serves, 0.300",
+        "0.300001, 0.6, hold, 0.300",
+        "0.200, 1.7, serves, 0.300",
+        "0.200001, 1.7, hold, 0.200",
+        "0.400, 1.7, hold, 0.200",
+        "0.000001, 1.9, hold, 0",
+    })
+    void a_deck_is_skimmed_no_further_than_engine_and_piston_bear(
+            String skim, String least, String verdict, String most) {
+        TwinShop shop = new TwinShop();
+        shop.pistonToHead = new Limits(mm(least), mm("2.4"));
+
+        Match match = skimmed(shop, mm(skim));
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.50");
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(match.checks())
+                .filteredOn(check -> check.rule() == Rule.DECK_SKIM)
+                .extracting(CertainSizesMatchTest::limit)
+                .containsExactly(mm(most));
+    }
+
+    @Test
+    void a_hold_on_the_skim_stands_on_all_that_the_skim_breaks_and_nothing_is_said_twice() {
+        TwinShop shop = new TwinShop();
+        shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
+
+        List<Hold> holds = skimmed(shop, mm("0.25")).ruling().holds();
+
+        assertThat(holds).extracting(Hold::reason).containsExactly(Hold.Reason.SKIMMED_TOO_FAR);
+        assertThat(holds.get(0).checks())
+                .extracting(Check::rule)
+                .containsExactly(Rule.PISTON_TO_HEAD_LEAST, Rule.DECK_SKIM);
+    }
+
+    @Test
+    void a_deck_that_is_not_skimmed_is_not_held_against_a_skim() {
+        assertThat(new TwinShop().worn("standard", "70.110", "70.020").checks())
+                .extracting(Check::rule)
+                .doesNotContain(Rule.DECK_SKIM);
+    }
+
+    /** No skim brings the piston nearer than the greatest distance allows by being less: then it is the kit that does not fit. */
+    @ParameterizedTest(name = "opening {0}: {1}, {2}, {3}")
+    @CsvSource({
+        // +0.25 needs 70.300 + 2 × 0.5
+        "71.299999, hold, +0.50, NO_GASKET_KIT",
+        "71.300, no certain size, -, WALL_NOT_PROBED NO_GASKET_KIT",
+    })
+    void a_size_without_a_gasket_kit_is_held_and_no_sleeve_is_spoken_of(
+            String opening, String verdict, String size, String holds) {
+        TwinShop shop = new TwinShop();
+        shop.gaskets.set(0, TwinShop.gasket("GK-1", opening));
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(reasons(match)).isEqualTo(holds);
+    }
+
+    @Test
+    void a_size_without_rings_is_held() {
+        TwinShop shop = new TwinShop();
+        shop.rings.removeIf(set -> !set.size().equals("standard"));
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.50");
+        assertThat(reasons(match)).isEqualTo("PARTS_DO_NOT_FIT");
+    }
+
+    @Test
+    void only_the_metal_calls_for_a_sleeve() {
+        TwinShop shop = new TwinShop();
+        shop.gaskets.set(0, TwinShop.gasket("GK-1", "71"));
+        shop.wall = new WallShape(
+                Optional.of(mm("75")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_COMMON_SIZE);
+        assertThat(reasons(match)).isEqualTo("NO_SIZE_LEFT");
+    }
+
+    private static String reasons(Match match) {
+        return String.join(
+                " ",
+                match.ruling().holds().stream()
+                        .map(hold -> hold.reason().name())
+                        .toList());
+    }
+
+    private static Length limit(Check check) {
+        return Length.ofNanometres(((Comparison) check).limit().units());
+    }
+
+    private static Match skimmed(TwinShop shop, Length skim) {
+        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
+        return shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                skim,
+                plain.asked(),
+                plain.on()));
+    }
+}
