@@ -38,17 +38,17 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         /** Nothing is large enough. */
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
-        /** A size is certain, and the deck would be skimmed too far for it. */
+        /** Only the skim of the deck stands against a size. */
         SKIMMED_TOO_FAR(
-                "The size is certain, but the deck would be skimmed too far for it.",
+                "The deck would be skimmed too far for the size.",
                 "Skim less, or find a thicker gasket kit."),
-        /** A size is certain, and no gasket kit fits it. */
+        /** Only a gasket kit is wanting for a size. */
         NO_GASKET_KIT(
-                "The size is certain, but no gasket kit fits it.",
+                "No gasket kit fits the size.",
                 "Find a gasket kit that fits: see what it must clear."),
-        /** A size is certain, and its pistons lack the parts that go with them. */
+        /** Only parts that go with its pistons are wanting for a size. */
         PARTS_DO_NOT_FIT(
-                "The size is certain, but no set of rings, pin and clips fits its pistons.",
+                "No set of rings, pin and clips fits the pistons of the size.",
                 "Find parts that fit: see the row of the size."),
         /** A check is beyond its limit. */
         CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),

@@ -62,10 +62,10 @@ public record SizeRow(
         return blocks.isEmpty();
     }
 
-    /** Whether it is certain in every hole and only parts, gasket or deck stand against it. */
-    public boolean wantsParts() {
+    /** Whether it has so much hope, and only parts, gasket or deck stand against it. */
+    boolean wantsParts(Certainty hope) {
         return !isOpen()
-                && certainty() == Certainty.CERTAIN
+                && certainty() == hope
                 && blocks.stream().noneMatch(block -> block.reason().isOfMetal());
     }
 

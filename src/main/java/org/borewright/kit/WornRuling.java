@@ -61,13 +61,31 @@ final class WornRuling {
     }
 
     private Ruling noneCertain() {
-        Optional<SizeRow> wanting = table.stream().filter(SizeRow::wantsParts).findFirst();
-        boolean hope = table.stream().anyMatch(SizeRow::mightServe);
-        if (!hope) {
+        Optional<SizeRow> wanting = wanting(Certainty.CERTAIN);
+        if (table.stream().noneMatch(SizeRow::mightServe)) {
             return wanting.map(row -> Ruling.on(row, ofBlocks(row)))
+                    .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
                     .orElseGet(
                             () -> Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT))));
         }
+        List<Hold> holds = unread();
+        wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
+        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    /** Of sizes that are possible at the best, and all of them blocked, the block comes first: no reading settles it. */
+    private Ruling nonePossible(SizeRow blocked) {
+        List<Hold> holds = new ArrayList<>(ofBlocks(blocked));
+        holds.addAll(unread());
+        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+    }
+
+    private Optional<SizeRow> wanting(Certainty hope) {
+        return table.stream().filter(row -> row.wantsParts(hope)).findFirst();
+    }
+
+    /** The readings that are wanting. */
+    private List<Hold> unread() {
         List<Hold> holds = new ArrayList<>();
         add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
         add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
@@ -79,11 +97,10 @@ final class WornRuling {
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));
         }
-        wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
-        return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
+        return holds;
     }
 
-    /** What stands against a size that is certain. */
+    /** What stands against a size. */
     private static List<Hold> ofBlocks(SizeRow row) {
         return row.blocks().stream()
                 .map(block -> new Hold(
@@ -113,8 +130,9 @@ final class WornRuling {
     /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
     private boolean isInTheWay(Hole hole) {
         return table.stream()
-                .filter(SizeRow::mightServe)
-                .limit(1)
+                .filter(row -> row.mightServe() || row.wantsParts(Certainty.POSSIBLE))
+                .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size))
+                .stream()
                 .anyMatch(row -> row.holes().stream()
                         .anyMatch(
                                 fate -> fate.cylinder().equals(hole.name()) && fate.certainty() != Certainty.CERTAIN));

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Sizes that would come out clean and that something else stands against. Least piston to head of the twin: 199.4 + 0.5 − (40 + 125 + 34)
  * + 1.0 = 1.9 mm, less the skim; its deck bears a skim of 0.3 mm.
  */
-class CertainSizesMatchTest {
+class BlockedSizesMatchTest {
 
     @ParameterizedTest(name = "skim {0}, at least {1} to the head: {2}, at most {3}")
     @CsvSource({
@@ -38,13 +38,13 @@ class CertainSizesMatchTest {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm(least), mm("2.4"));
 
-        Match match = skimmed(shop, mm(skim));
+        Match match = skimmed(shop, skim, "70.110", "70.020");
 
         assertThat(TwinShop.named(match)).isEqualTo("+0.50");
         assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
         assertThat(match.checks())
                 .filteredOn(check -> check.rule() == Rule.DECK_SKIM)
-                .extracting(CertainSizesMatchTest::limit)
+                .extracting(BlockedSizesMatchTest::limit)
                 .containsExactly(mm(most));
     }
 
@@ -53,7 +53,7 @@ class CertainSizesMatchTest {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
 
-        List<Hold> holds = skimmed(shop, mm("0.25")).ruling().holds();
+        List<Hold> holds = skimmed(shop, "0.25", "70.110", "70.020").ruling().holds();
 
         assertThat(holds).extracting(Hold::reason).containsExactly(Hold.Reason.SKIMMED_TOO_FAR);
         assertThat(holds.get(0).checks())
@@ -68,7 +68,6 @@ class CertainSizesMatchTest {
                 .doesNotContain(Rule.DECK_SKIM);
     }
 
-    /** No skim brings the piston nearer than the greatest distance allows by being less: then it is the kit that does not fit. */
     @ParameterizedTest(name = "opening {0}: {1}, {2}, {3}")
     @CsvSource({
         // +0.25 needs 70.300 + 2 × 0.5
@@ -99,6 +98,18 @@ class CertainSizesMatchTest {
     }
 
     @Test
+    void sizes_that_are_possible_at_the_best_are_held_by_the_skim_before_any_reading() {
+        TwinShop shop = new TwinShop();
+        shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
+
+        Match match = skimmed(shop, "0.25", "70.480", "70.300");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(reasons(match)).isEqualTo("SKIMMED_TOO_FAR WALL_NOT_PROBED");
+        assertThat(match.ruling().holds().get(1).cylinders()).containsExactly("1");
+    }
+
+    @Test
     void only_the_metal_calls_for_a_sleeve() {
         TwinShop shop = new TwinShop();
         shop.gaskets.set(0, TwinShop.gasket("GK-1", "71"));
@@ -123,15 +134,15 @@ class CertainSizesMatchTest {
         return Length.ofNanometres(((Comparison) check).limit().units());
     }
 
-    private static Match skimmed(TwinShop shop, Length skim) {
-        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
+    private static Match skimmed(TwinShop shop, String skim, String... diameters) {
+        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys(diameters));
         return shop.ask(new MatchRequest(
                 plain.condition(),
                 plain.present(),
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                skim,
+                mm(skim),
                 plain.asked(),
                 plain.on()));
     }
