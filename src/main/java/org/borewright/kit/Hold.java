@@ -39,13 +39,9 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
         /** Only the skim of the deck stands against a size. */
-        SKIMMED_TOO_FAR(
-                "The deck would be skimmed too far for the size.",
-                "Skim less, or find a thicker gasket kit."),
+        SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket kit."),
         /** Only a gasket kit is wanting for a size. */
-        NO_GASKET_KIT(
-                "No gasket kit fits the size.",
-                "Find a gasket kit that fits: see what it must clear."),
+        NO_GASKET_KIT("No gasket kit fits the size.", "Find a gasket kit that fits: see what it must clear."),
         /** Only parts that go with its pistons are wanting for a size. */
         PARTS_DO_NOT_FIT(
                 "No set of rings, pin and clips fits the pistons of the size.",

@@ -20,7 +20,7 @@ import org.borewright.kit.hole.Work;
  * @param choice the pistons; empty where none was ever made
  * @param holes what becomes of each hole, in the engine's order; empty without pistons
  * @param walls the wall left around each hole; empty where the engine states no least wall
- * @param left the rebuilds left after it
+ * @param left the rebuilds left after it; empty where it is not known whether the wall bears them
  * @param blocks why it is not offered for another reason than the wear
  * @param gasket the gasket kit that goes with it, and its checks; empty when none fits
  * @param kit parts, price and dates; empty when there is nothing to assemble
@@ -30,7 +30,7 @@ public record SizeRow(
         Optional<Choice> choice,
         List<HoleAtSize> holes,
         List<Check> walls,
-        RebuildsLeft left,
+        Optional<RebuildsLeft> left,
         List<Block> blocks,
         Optional<GasketFit> gasket,
         Optional<Kit> kit) {
@@ -52,7 +52,7 @@ public record SizeRow(
     }
 
     /** A size for which no piston was ever made. */
-    static SizeRow neverMade(Size size, RebuildsLeft left, List<Block> blocks) {
+    static SizeRow neverMade(Size size, Optional<RebuildsLeft> left, List<Block> blocks) {
         return new SizeRow(
                 size, Optional.empty(), List.of(), List.of(), left, blocks, Optional.empty(), Optional.empty());
     }

@@ -2,6 +2,7 @@ package org.borewright.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
@@ -43,10 +44,12 @@ final class SizeTable {
 
     /** All rows, rising by size; within a size by finish. */
     List<SizeRow> rows() {
+        Map<Size, RebuildsLeft> rebuilds =
+                isSurveyed() ? RebuildsLeft.of(fits.shelf(), fits.choices(), this::walls) : fits.left();
         List<SizeRow> rows = new ArrayList<>();
         for (Size size : fits.shelf().sizes()) {
             List<Choice> choices = fits.at(size);
-            RebuildsLeft left = fits.leftAfter(size);
+            Optional<RebuildsLeft> left = Optional.ofNullable(rebuilds.get(size));
             if (choices.isEmpty()) {
                 rows.add(SizeRow.neverMade(size, left, fits.neverMade(size)));
             }
@@ -57,7 +60,7 @@ final class SizeTable {
         return rows;
     }
 
-    private SizeRow row(Choice choice, RebuildsLeft left) {
+    private SizeRow row(Choice choice, Optional<RebuildsLeft> left) {
         List<HoleAtSize> fates = new ArrayList<>(holes.size());
         List<Check> walls = new ArrayList<>(holes.size());
         for (int i = 0; i < holes.size(); i++) {
@@ -109,6 +112,10 @@ final class SizeTable {
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();
         }
+        return wall(hole, choice.largest().shape().largestFinish());
+    }
+
+    private Optional<Check> wall(Hole hole, Length finish) {
         Engine engine = fits.shelf().engine();
         if (engine.wall().wallLeast().isEmpty()) {
             return Optional.empty();
@@ -117,9 +124,20 @@ final class SizeTable {
                 hole.diameters().map(Limits::least).orElse(engine.bore().asNew().least());
         return WallLeft.check(
                 engine.wall(),
-                found,
+                hole.survey().wall(),
                 present,
-                choice.largest().shape().largestFinish(),
+                finish,
                 engine.bore().centringError());
+    }
+
+    private List<Check> walls(Length finish) {
+        return holes.stream().flatMap(hole -> wall(hole, finish).stream()).toList();
+    }
+
+    /** Whether the wall of some hole is known better than from the engine as it left the maker. */
+    private boolean isSurveyed() {
+        return holes.stream()
+                .map(hole -> hole.survey().wall())
+                .anyMatch(wall -> wall.sleevedBefore() || wall.least().isPresent());
     }
 }

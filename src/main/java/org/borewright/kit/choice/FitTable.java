@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Piston;
@@ -21,7 +21,7 @@ import org.borewright.measure.Limits;
  *
  * @param shelf the shelf it was worked out from
  * @param choices for each size of the shelf every maker's pistons, rising by finish; none where none was made
- * @param left for each size the rebuilds left after it
+ * @param left for each size the rebuilds left after it, no hole sleeved before; left out where the wall must be surveyed to know
  * @param torques how every group of fasteners is tightened, in the order of the shelf
  */
 public record FitTable(
@@ -30,15 +30,13 @@ public record FitTable(
     /** Works the table out. */
     public static FitTable of(Shelf shelf) {
         Map<Size, List<Choice>> choices = new LinkedHashMap<>();
-        Map<Size, RebuildsLeft> left = new LinkedHashMap<>();
         for (Size size : shelf.sizes()) {
             choices.put(size, choices(shelf, size));
-            left.put(size, RebuildsLeft.after(shelf, size));
         }
         return new FitTable(
                 shelf,
                 Collections.unmodifiableMap(choices),
-                Collections.unmodifiableMap(left),
+                RebuildsLeft.of(shelf, choices, finish -> MetalChecks.wallsUnsurveyed(shelf.engine(), finish)),
                 shelf.fasteners().stream().map(TorqueReminder::of).toList());
     }
 
@@ -55,9 +53,9 @@ public record FitTable(
         return choices.getOrDefault(size, List.of());
     }
 
-    /** The rebuilds left after a size of the shelf. */
-    public RebuildsLeft leftAfter(Size size) {
-        return Objects.requireNonNull(left.get(size), size.label());
+    /** The rebuilds left after a size of the shelf; empty where the wall must be surveyed to know. */
+    public Optional<RebuildsLeft> leftAfter(Size size) {
+        return Optional.ofNullable(left.get(size));
     }
 
     /** What stands against a size for which no piston was ever made. */

@@ -3,6 +3,7 @@ package org.borewright.kit.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
@@ -12,6 +13,7 @@ import org.borewright.fit.MassSpread;
 import org.borewright.fit.WallLeft;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.Wall;
 
 /** What the metal of an engine bears at a size, and what the pistons weigh against each other: nothing here needs a reading. */
 final class MetalChecks {
@@ -33,13 +35,19 @@ final class MetalChecks {
         return List.copyOf(checks);
     }
 
-    /** Spigot, sleeve as made and bridges at one finish. */
-    static List<Check> ofHole(Engine engine, Length finish) {
-        Length centringError = engine.bore().centringError();
+    /** Spigot and bridges at one finish, which are as made whatever was done to a hole. */
+    static List<Check> ofEveryHole(Engine engine, Length finish) {
         List<Check> checks = new ArrayList<>(bridges(engine, finish));
-        WallLeft.checkSpigot(engine.wall(), finish, centringError).ifPresent(checks::add);
-        wallAsMade(engine, finish).ifPresent(checks::add);
+        WallLeft.checkSpigot(engine.wall(), finish, engine.bore().centringError())
+                .ifPresent(checks::add);
         return checks;
+    }
+
+    /** The wall of any hole of an engine that nobody surveyed; empty where the engine states no least. */
+    static List<Check> wallsUnsurveyed(Engine engine, Length finish) {
+        BoreSpec bore = engine.bore();
+        return WallLeft.check(engine.wall(), Wall.UNKNOWN, bore.asNew().least(), finish, bore.centringError()).stream()
+                .toList();
     }
 
     /** The wall of sleeve or barrel as made at a finish; empty where the engine states none. */

@@ -1,10 +1,16 @@
 package org.borewright.kit.choice;
 
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.measure.Length;
 
 /**
  * How often an engine can be rebuilt again after a size.
@@ -14,23 +20,55 @@ import org.borewright.fit.Check;
  */
 public record RebuildsLeft(int byMetal, int byPistons) {
 
-    /** Counts the larger sizes of an engine: by metal those that bridge, spigot and sleeve bear, by pistons those of them made. */
-    static RebuildsLeft after(Shelf shelf, Size size) {
-        List<Size> larger = shelf.sizes().stream()
-                .filter(other -> other.compareTo(size) > 0 && isAllowed(shelf.engine(), other))
-                .toList();
-        long made = larger.stream().filter(other -> isMade(shelf, other)).count();
-        return new RebuildsLeft(larger.size(), Math.toIntExact(made));
+    private static final RebuildsLeft NONE = new RebuildsLeft(0, 0);
+
+    /**
+     * Counts the larger sizes for every size of a shelf: by metal those that bridge, spigot and the wall of each hole bear, by pistons
+     * those of them made. A size is left out where nobody can know whether the wall bears a larger one.
+     *
+     * @param choices for each size every maker's pistons
+     * @param walls the wall left around each hole at a finish, where the engine states a least
+     */
+    public static Map<Size, RebuildsLeft> of(
+            Shelf shelf, Map<Size, List<Choice>> choices, Function<Length, List<Check>> walls) {
+        Map<Size, RebuildsLeft> left = new HashMap<>();
+        List<Size> sizes = shelf.sizes();
+        RebuildsLeft after = NONE;
+        for (int i = sizes.size() - 1; i >= 0; i--) {
+            Size size = sizes.get(i);
+            left.put(size, after);
+            List<Choice> made = choices.getOrDefault(size, List.of());
+            Outcome borne = borne(shelf.engine(), size, finish(shelf.engine(), size, made), walls);
+            if (borne == Outcome.UNKNOWN) {
+                break;
+            }
+            after = borne == Outcome.IN ? after.andOne(!made.isEmpty()) : after;
+        }
+        return Collections.unmodifiableMap(left);
     }
 
-    private static boolean isAllowed(Engine engine, Size size) {
-        return ChoiceFinder.ofSize(engine, size).isEmpty()
-                && engine.build().construction().mayBeBored()
-                && Check.allPass(MetalChecks.ofHole(engine, engine.newBore(size).greatest()));
+    private RebuildsLeft andOne(boolean made) {
+        return new RebuildsLeft(byMetal + 1, made ? byPistons + 1 : byPistons);
     }
 
-    private static boolean isMade(Shelf shelf, Size size) {
-        return shelf.parts().pistons().stream()
-                .anyMatch(piston -> piston.size().equals(size.label()) && Supply.isSupplied(shelf, piston.number()));
+    /** The least that the hole of a size can grow to: with the pistons made for it, else as a new hole. */
+    private static Length finish(Engine engine, Size size, List<Choice> made) {
+        return made.stream()
+                .map(choice -> choice.largest().shape().largestFinish())
+                .min(Length::compareTo)
+                .orElse(engine.newBore(size).greatest());
+    }
+
+    private static Outcome borne(Engine engine, Size size, Length finish, Function<Length, List<Check>> walls) {
+        if (!ChoiceFinder.ofSize(engine, size).isEmpty()
+                || !engine.build().construction().mayBeBored()
+                || !Check.allPass(MetalChecks.ofEveryHole(engine, finish))) {
+            return Outcome.OUT;
+        }
+        List<Check> around = walls.apply(finish);
+        if (!Check.ended(around, Outcome.OUT).isEmpty()) {
+            return Outcome.OUT;
+        }
+        return Check.allPass(around) ? Outcome.IN : Outcome.UNKNOWN;
     }
 }

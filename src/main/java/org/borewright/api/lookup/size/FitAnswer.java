@@ -1,5 +1,6 @@
 package org.borewright.api.lookup.size;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.borewright.api.lookup.part.BoxAnswer;
 import org.borewright.api.lookup.part.WithdrawnAnswer;
@@ -11,6 +12,7 @@ import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What fits an engine at a size, before any hole is measured: no stock, no price.
@@ -21,12 +23,13 @@ import org.borewright.measure.LengthUnit;
  * @param offered whether there is a set of parts that nothing stands against
  * @param choices each maker's pistons with all that goes with them
  * @param blocks what stands against the size where no piston was made or none is supplied
- * @param rebuildsLeft after it
+ * @param rebuildsLeft after it; absent where the wall must be surveyed to know
  * @param boxes that hold parts of this size or of every size
  * @param withdrawn numbers of this size, or of every size, that are not supplied
  * @param unit of all lengths
  * @param revision of the catalogue as to what fits
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record FitAnswer(
         String engine,
         String size,
@@ -34,7 +37,7 @@ public record FitAnswer(
         boolean offered,
         List<ChoiceAnswer> choices,
         List<BlockedAnswer> blocks,
-        LeftAnswer rebuildsLeft,
+        @Nullable LeftAnswer rebuildsLeft,
         List<BoxAnswer> boxes,
         List<WithdrawnAnswer> withdrawn,
         String unit,
@@ -72,7 +75,7 @@ public record FitAnswer(
                                 .map(block -> BlockedAnswer.of(block, unit))
                                 .toList()
                         : List.of(),
-                LeftAnswer.of(fits.leftAfter(size)),
+                fits.leftAfter(size).map(LeftAnswer::of).orElse(null),
                 listings.stream().flatMap(BoxAnswer::of).toList(),
                 listings.stream()
                         .flatMap(listing -> WithdrawnAnswer.of(listing, catalogue))

@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param largestFinish the hole at greatest clearance of the largest piston
  * @param cylinders what becomes of each hole
  * @param leastWall the least wall left around any hole; absent where the engine states none or it is not known
- * @param rebuildsLeft the rebuilds left after it
+ * @param rebuildsLeft the rebuilds left after it; absent where it is not known whether the wall bears them
  * @param displacement of the engine in cm³ at the finish
  * @param compressionRatio the highest at the finish, with the gasket kit that goes with it
  * @param kit whether a kit can be had, from when and for how much
@@ -52,7 +52,7 @@ public record SizeRowAnswer(
         @Nullable ShownLength largestFinish,
         List<FateAnswer> cylinders,
         @Nullable ShownLength leastWall,
-        RebuildsLeft rebuildsLeft,
+        @Nullable RebuildsLeft rebuildsLeft,
         @Nullable BigDecimal displacement,
         @Nullable BigDecimal compressionRatio,
         @Nullable Stencil<SizeRowAnswer.KitSummary> kit) {
@@ -139,7 +139,7 @@ public record SizeRowAnswer(
                 choice == null ? null : ShownLength.of(choice.largest().shape().largestFinish(), unit),
                 row.holes().stream().map(hole -> FateAnswer.of(hole, unit)).toList(),
                 leastWall(row, unit),
-                row.left(),
+                row.left().orElse(null),
                 choice == null ? null : displacement(engine, choice.finish()),
                 ratio(row),
                 row.kit().map(kit -> stencils.brief(kit, on)).orElse(null));
