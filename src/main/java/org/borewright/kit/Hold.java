@@ -44,8 +44,8 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks) {
         NO_GASKET_KIT("No gasket kit fits the size.", "Find a gasket kit that fits: see what it must clear."),
         /** Only parts that go with its pistons are wanting for a size. */
         PARTS_DO_NOT_FIT(
-                "No set of rings, pin and clips fits the pistons of the size.",
-                "Find parts that fit: see the row of the size."),
+                "No set of rings, pin and clips that fits the pistons of the size is to be had.",
+                "Find the parts elsewhere: see the row of the size."),
         /** A check is beyond its limit. */
         CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),
         /** A check is too close to call, or lacks a figure. */

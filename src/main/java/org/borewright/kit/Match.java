@@ -1,14 +1,19 @@
 package org.borewright.kit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
@@ -78,6 +83,35 @@ public record Match(
                 .reduce(Money::plus);
     }
 
+    /** The sizes below the smallest that serves that come out clean, or may, and that something else than the wear stands against. */
+    public List<SizeRow> passedOver() {
+        Optional<SizeRow> smallest = ruling.wouldServe().or(ruling::row).filter(SizeRow::isOpen);
+        Map<Size, SizeRow> passed = new LinkedHashMap<>();
+        table.stream()
+                .filter(row -> row.certainty() != Certainty.NO && !row.isOpen())
+                .filter(row -> smallest.filter(named -> row.size().compareTo(named.size()) < 0)
+                        .isPresent())
+                .forEach(row -> passed.putIfAbsent(row.size(), row));
+        return List.copyOf(passed.values());
+    }
+
+    /** All checks that were not made, of parts, holes and torques: they do not apply or cannot be reckoned. */
+    public List<Check> notMade() {
+        List<Check> all = new ArrayList<>(checks);
+        holes.forEach(report -> all.addAll(report.checks()));
+        torques.forEach(reminder -> all.addAll(reminder.checks()));
+        return Check.ended(all, Outcome.NOT_CHECKED);
+    }
+
+    /** The days until the job can go out: the kit complete, then the work, in calendar days; empty where no kit is complete. */
+    public OptionalInt days() {
+        return ruling.row()
+                .flatMap(SizeRow::kit)
+                .filter(Kit::isComplete)
+                .map(kit -> OptionalInt.of(kit.leadDays() + work.days()))
+                .orElse(OptionalInt.empty());
+    }
+
     /** Where each finished hole stands among the sizes; empty for worn holes. */
     public List<FinishedHole> finishedHoles(Condition condition) {
         return condition == Condition.WORN
@@ -133,7 +167,7 @@ public record Match(
         if (row.isOpen() && row.kit().filter(Kit::isComplete).isEmpty()) {
             holds.add(Hold.of(Hold.Reason.KIT_SHORT));
         }
-        return Ruling.on(row, holds);
+        return ruling.with(row, holds);
     }
 
     private static void addIfAny(List<Hold> holds, Hold.Reason reason, List<Check> checks) {

@@ -8,9 +8,10 @@ import java.util.Optional;
  *
  * @param verdict what may be done
  * @param row the size for the whole engine; empty when none is named
+ * @param wouldServe the smallest size that serves, where a larger one was asked for and is named
  * @param holds what stands in the way; empty exactly when the verdict is {@link Verdict#SERVES}
  */
-public record Ruling(Verdict verdict, Optional<SizeRow> row, List<Hold> holds) {
+public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> wouldServe, List<Hold> holds) {
 
     /** Copies the holds. */
     public Ruling {
@@ -19,10 +20,20 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, List<Hold> holds) {
 
     /** A size without a hold serves; with one it is held. */
     static Ruling on(SizeRow row, List<Hold> holds) {
-        return new Ruling(holds.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(row), holds);
+        return new Ruling(holds.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(row), Optional.empty(), holds);
     }
 
     static Ruling without(Verdict verdict, List<Hold> holds) {
-        return new Ruling(verdict, Optional.empty(), holds);
+        return new Ruling(verdict, Optional.empty(), Optional.empty(), holds);
+    }
+
+    /** The same size with these holds. */
+    Ruling with(SizeRow named, List<Hold> all) {
+        return new Ruling(all.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(named), wouldServe, all);
+    }
+
+    /** The same ruling on a size that was asked for, where a smaller one would serve. */
+    Ruling where(SizeRow smaller) {
+        return new Ruling(verdict, row, Optional.of(smaller), holds);
     }
 }

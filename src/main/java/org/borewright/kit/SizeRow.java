@@ -18,6 +18,7 @@ import org.borewright.kit.hole.Work;
  *
  * @param size the size
  * @param choice the pistons; empty where none was ever made
+ * @param certainty whether it cleans its least certain hole; without pistons at the least new hole of the size, and no for finished holes
  * @param holes what becomes of each hole, in the engine's order; empty without pistons
  * @param walls the wall left around each hole; empty where the engine states no least wall
  * @param left the rebuilds left after it; empty where it is not known whether the wall bears them
@@ -28,6 +29,7 @@ import org.borewright.kit.hole.Work;
 public record SizeRow(
         Size size,
         Optional<Choice> choice,
+        Certainty certainty,
         List<HoleAtSize> holes,
         List<Check> walls,
         Optional<RebuildsLeft> left,
@@ -42,19 +44,18 @@ public record SizeRow(
         blocks = List.copyOf(blocks);
     }
 
-    /** The least certain of its holes; no without pistons. */
-    public Certainty certainty() {
-        Certainty least = holes.isEmpty() ? Certainty.NO : Certainty.CERTAIN;
-        for (HoleAtSize hole : holes) {
-            least = least.and(hole.certainty());
-        }
-        return least;
-    }
-
     /** A size for which no piston was ever made. */
-    static SizeRow neverMade(Size size, Optional<RebuildsLeft> left, List<Block> blocks) {
+    static SizeRow neverMade(Size size, Certainty certainty, Optional<RebuildsLeft> left, List<Block> blocks) {
         return new SizeRow(
-                size, Optional.empty(), List.of(), List.of(), left, blocks, Optional.empty(), Optional.empty());
+                size,
+                Optional.empty(),
+                certainty,
+                List.of(),
+                List.of(),
+                left,
+                blocks,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Whether nothing but the wear stands against it. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.WallLeft;
 import org.borewright.kit.bill.Kit;
@@ -18,6 +19,7 @@ import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.WornHoles;
+import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -51,7 +53,7 @@ final class SizeTable {
             List<Choice> choices = fits.at(size);
             Optional<RebuildsLeft> left = Optional.ofNullable(rebuilds.get(size));
             if (choices.isEmpty()) {
-                rows.add(SizeRow.neverMade(size, left, fits.neverMade(size)));
+                rows.add(SizeRow.neverMade(size, withoutPistons(size), left, fits.neverMade(size)));
             }
             for (Choice choice : choices) {
                 rows.add(row(choice, left));
@@ -63,8 +65,10 @@ final class SizeTable {
     private SizeRow row(Choice choice, Optional<RebuildsLeft> left) {
         List<HoleAtSize> fates = new ArrayList<>(holes.size());
         List<Check> walls = new ArrayList<>(holes.size());
+        Certainty least = Certainty.CERTAIN;
         for (int i = 0; i < holes.size(); i++) {
             fates.add(fate(choice, i));
+            least = least.and(fates.get(i).certainty());
             wall(holes.get(i), choice).ifPresent(walls::add);
         }
         List<GasketFit> gaskets = gaskets(choice);
@@ -75,12 +79,23 @@ final class SizeTable {
         return new SizeRow(
                 choice.size(),
                 Optional.of(choice),
+                least,
                 fates,
                 walls,
                 left,
                 choice.allBlocks(wouldBeCut(choice.size()), walls, gaskets),
                 gasket,
                 kit);
+    }
+
+    /** The never made stands beside the certainty, not mixed in; a finished hole is not asked what it might be honed to. */
+    private Certainty withoutPistons(Size size) {
+        Length finish = fits.shelf().engine().newBore(size).least();
+        return request.condition() == Condition.FINISHED
+                ? Certainty.NO
+                : holes.stream()
+                        .map(hole -> worn.withoutPiston(size, hole, finish))
+                        .reduce(Certainty.CERTAIN, Certainty::and);
     }
 
     private HoleAtSize fate(Choice choice, int hole) {

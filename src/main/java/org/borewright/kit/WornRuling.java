@@ -49,8 +49,9 @@ final class WornRuling {
         Optional<SizeRow> wanted = larger.flatMap(this::bestAt);
         boolean refused = (larger.isPresent() && wanted.isEmpty())
                 || asked.filter(size -> size.compareTo(smallest.size()) < 0).isPresent();
-        return Ruling.on(
-                wanted.orElse(smallest), refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of());
+        return wanted.map(row -> Ruling.on(row, List.of()).where(smallest))
+                .orElseGet(() -> Ruling.on(
+                        smallest, refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of()));
     }
 
     private Optional<SizeRow> bestAt(Size size) {
@@ -107,7 +108,7 @@ final class WornRuling {
                         switch (block.reason()) {
                             case SKIM -> Hold.Reason.SKIMMED_TOO_FAR;
                             case GASKET -> Hold.Reason.NO_GASKET_KIT;
-                            case PARTS -> Hold.Reason.PARTS_DO_NOT_FIT;
+                            case PARTS, PARTS_WITHDRAWN -> Hold.Reason.PARTS_DO_NOT_FIT;
                             case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
                                 Hold.Reason.NO_SIZE_LEFT;
                         },

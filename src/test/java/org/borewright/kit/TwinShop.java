@@ -104,6 +104,7 @@ public final class TwinShop {
             Optional.of(mm("78")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
     public Optional<Length> pitch = Optional.empty();
     public Length largestOversize = mm("1");
+    private Optional<MetricThread> boltThread = Optional.of(new MetricThread(mm("8"), mm("1.25")));
     public Limits pistonToHead = new Limits(mm("0.6"), mm("2.4"));
 
     /** The shop with sizes standard to +1.00, everything on the shelf. */
@@ -286,15 +287,16 @@ public final class TwinShop {
                 new ServiceLimits(mm("0.1"), mm("0.05"), mm("0.05"), mm("0.05"), mm("0.3"), 2_000));
     }
 
-    private static List<Fastener> fasteners() {
+    /** Bolts whose pull the proof loads of ISO 898-1 say nothing of. */
+    public void headBoltsOfInchThread() {
+        boltThread = Optional.empty();
+    }
+
+    private List<Fastener> fasteners() {
         return List.of(new Fastener(
                 "cylinder head bolts",
                 6,
-                new BoltShape(
-                        Optional.of(new MetricThread(mm("8"), mm("1.25"))),
-                        Optional.of(PropertyClass.CLASS_8_8),
-                        ThreadCondition.OILED,
-                        true),
+                new BoltShape(boltThread, Optional.of(PropertyClass.CLASS_8_8), ThreadCondition.OILED, true),
                 Optional.of(new Bolt(no("BOLT-1"))),
                 List.of(new TorqueStage.ToTorque(new Torque(20_000))),
                 "crosswise from the middle",

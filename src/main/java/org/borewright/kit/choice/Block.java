@@ -1,6 +1,7 @@
 package org.borewright.kit.choice;
 
 import java.util.List;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
 
 /**
@@ -8,8 +9,9 @@ import org.borewright.fit.Check;
  *
  * @param reason why
  * @param checks the checks that failed, where it was a check
+ * @param withdrawn the numbers that are wanting and what became of them, where it was for want of a part
  */
-public record Block(Reason reason, List<Check> checks) {
+public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdrawn) {
 
     /** Why a size is not offered. */
     public enum Reason {
@@ -27,6 +29,8 @@ public record Block(Reason reason, List<Check> checks) {
         BRIDGE("too little metal left between the holes"),
         /** No set of parts fits together. */
         PARTS("no set of rings, pin and clips fits this piston"),
+        /** A part that goes with the piston was replaced by nothing, or never made. */
+        PARTS_WITHDRAWN("a part that goes with this piston is not supplied"),
         /** The deck is skimmed too far for it, and a gasket kit fits when it is skimmed less. */
         SKIM("the deck would be skimmed too far for this size"),
         /** No gasket kit fits. */
@@ -40,7 +44,7 @@ public record Block(Reason reason, List<Check> checks) {
 
         /** Whether the metal is the reason: no other part and no less work changes that. */
         public boolean isOfMetal() {
-            return this != PARTS && this != SKIM && this != GASKET;
+            return this != PARTS && this != PARTS_WITHDRAWN && this != SKIM && this != GASKET;
         }
 
         /** The reason in words. */
@@ -51,6 +55,11 @@ public record Block(Reason reason, List<Check> checks) {
 
     /** A block that no check tells. */
     public static Block of(Reason reason) {
-        return new Block(reason, List.of());
+        return new Block(reason, List.of(), List.of());
+    }
+
+    /** A block that checks tell. */
+    static Block of(Reason reason, List<Check> checks) {
+        return new Block(reason, checks, List.of());
     }
 }

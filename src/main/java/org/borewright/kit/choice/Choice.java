@@ -55,11 +55,11 @@ public record Choice(
         }
         List<Check> thin = Check.ended(walls, Outcome.OUT);
         if (!thin.isEmpty()) {
-            all.add(new Block(Block.Reason.WALL, thin));
+            all.add(Block.of(Block.Reason.WALL, thin));
         }
         if (GasketFit.fitting(overPistons).isEmpty()) {
             boolean skimmedTooFar = overPistons.stream().anyMatch(GasketFit::isSkimmedTooFar);
-            all.add(new Block(
+            all.add(Block.of(
                     skimmedTooFar ? Block.Reason.SKIM : Block.Reason.GASKET,
                     overPistons.stream()
                             .flatMap(fit -> Check.holding(fit.checks()).stream())

@@ -10,6 +10,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
 import org.borewright.fit.Rule;
 import org.borewright.measure.Length;
@@ -57,25 +58,30 @@ final class ChoiceFinder {
                 outfits.stream().filter(Outfit::fits).toList(),
                 gaskets,
                 metal,
-                blocks(engine, size, outfits, metal),
+                blocks(shelf, size, pistons, outfits, metal),
                 wallAsMade);
     }
 
-    private static List<Block> blocks(Engine engine, Size size, List<Outfit> outfits, List<Check> metal) {
-        List<Block> blocks = new ArrayList<>(ofSize(engine, size));
+    private static List<Block> blocks(
+            Shelf shelf, Size size, List<Piston> pistons, List<Outfit> outfits, List<Check> metal) {
+        List<Block> blocks = new ArrayList<>(ofSize(shelf.engine(), size));
         List<Check> wall = failed(metal, Rule.SPIGOT_WALL);
         if (!wall.isEmpty()) {
-            blocks.add(new Block(Block.Reason.WALL, wall));
+            blocks.add(Block.of(Block.Reason.WALL, wall));
         }
         List<Check> bridge = failed(metal, Rule.BRIDGE);
         if (!bridge.isEmpty()) {
-            blocks.add(new Block(Block.Reason.BRIDGE, bridge));
+            blocks.add(Block.of(Block.Reason.BRIDGE, bridge));
         }
         if (outfits.stream().noneMatch(Outfit::fits)) {
             List<Check> reasons = outfits.stream()
                     .flatMap(outfit -> Check.holding(outfit.checks()).stream())
                     .toList();
-            blocks.add(new Block(Block.Reason.PARTS, reasons));
+            List<Withdrawal> withdrawn = outfits.isEmpty() ? OutfitFinder.withdrawn(shelf, pistons.get(0)) : List.of();
+            blocks.add(
+                    withdrawn.isEmpty()
+                            ? Block.of(Block.Reason.PARTS, reasons)
+                            : new Block(Block.Reason.PARTS_WITHDRAWN, List.of(), withdrawn));
         }
         return List.copyOf(blocks);
     }

@@ -8,10 +8,12 @@ import org.borewright.catalog.Bearing;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Part;
+import org.borewright.catalog.Parts;
 import org.borewright.catalog.Pin;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
 import org.borewright.fit.ClipFloat;
 import org.borewright.fit.PinFit;
@@ -40,6 +42,26 @@ final class OutfitFinder {
             }
         }
         return outfits;
+    }
+
+    /** What became of the rings, pins, clips and bearings made for a piston, kind by kind where none of them is supplied. */
+    static List<Withdrawal> withdrawn(Shelf shelf, Piston piston) {
+        Parts parts = shelf.parts();
+        boolean pressed = shelf.engine().rodEnd().pressed();
+        return Stream.<Stream<? extends Part>>of(
+                        parts.ringSets().stream()
+                                .filter(set -> set.design().equals(piston.design())
+                                        && set.size().equals(piston.size())),
+                        parts.pins().stream().filter(pin -> pin.design().equals(piston.design())),
+                        parts.clips().stream()
+                                .filter(clip -> !pressed && clip.design().equals(piston.design())),
+                        parts.bearings().stream()
+                                .filter(bearing -> shelf.engine().rodEnd().bearing()))
+                .map(kind -> kind.map(Part::number).toList())
+                .filter(numbers -> numbers.stream().noneMatch(number -> Supply.isSupplied(shelf, number)))
+                .flatMap(List::stream)
+                .flatMap(number -> Optional.ofNullable(shelf.withdrawals().get(number)).stream())
+                .toList();
     }
 
     private static List<Optional<Clip>> clips(Shelf shelf, Piston piston) {

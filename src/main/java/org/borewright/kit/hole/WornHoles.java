@@ -53,6 +53,14 @@ public final class WornHoles {
         return HoleAtSize.of(hole, work, certainty(size, work, hole, piston), piston);
     }
 
+    /** Whether a hole would come out clean at a finish of a size that no piston was made for. */
+    public Certainty withoutPiston(Size size, Hole hole, Length finish) {
+        boolean ruledOut = workFor(size) != Work.REBORE
+                || present.filter(now -> size.compareTo(now) < 0).isPresent()
+                || hole.survey().has(Finding.Weight.BEYOND_MACHINING);
+        return ruledOut ? Certainty.NO : hole.cleanUp().at(finish, engine.bore().honeStock());
+    }
+
     private Work workFor(Size size) {
         if (!engine.build().construction().mayBeBored()) {
             return Work.AS_IS;

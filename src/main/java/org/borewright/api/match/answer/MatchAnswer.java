@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param verdict what may be done now
  * @param says the verdict in one plain sentence
  * @param size the size for the whole engine; absent when none is named
+ * @param ready the day the job can go out: kit and then work, in calendar days; absent where no kit is complete
  * @param holds what stands in the way
  * @param couldSave the smaller size that a reading might prove; absent when there is none
  * @param finishedHoles where each finished hole stands; absent for worn holes
@@ -49,6 +50,7 @@ public record MatchAnswer(
         String verdict,
         String says,
         @Nullable SizeAnswer size,
+        @Nullable LocalDate ready,
         List<HoldAnswer> holds,
         @Nullable CouldSaveAnswer couldSave,
         @Nullable List<FinishedHoleAnswer> finishedHoles,
@@ -78,6 +80,7 @@ public record MatchAnswer(
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
                 named == null ? null : SizeAnswer.of(named),
+                match.days().isPresent() ? request.on().plusDays(match.days().getAsInt()) : null,
                 match.ruling().holds().stream()
                         .map(hold -> HoldAnswer.of(hold, unit))
                         .toList(),

@@ -1,14 +1,23 @@
 package org.borewright.api.match.answer;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.borewright.api.shown.Days;
+import org.borewright.api.shown.ShownLength;
+import org.borewright.fit.Check;
+import org.borewright.fit.Unchecked;
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;
 import org.borewright.kit.Settling;
 import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 
-/** Says the answer in one plain sentence. */
+/** Says the answer in plain sentences: the verdict, the sizes passed over, and what a larger size asked for costs. */
 final class Sentence {
 
     private Sentence() {}
@@ -16,11 +25,11 @@ final class Sentence {
     static String of(Match match, LengthUnit unit) {
         Ruling ruling = match.ruling();
         return switch (ruling.verdict()) {
-            case SERVES -> serves(ruling.row().orElseThrow());
+            case SERVES -> serves(match, ruling.row().orElseThrow()) + besides(match, unit);
             case HOLD ->
                 ruling.row()
                         .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling)
-                                + (row.isOpen() ? "" : " " + next(ruling, unit)))
+                                + (row.isOpen() ? "" : " " + next(ruling, unit)) + besides(match, unit))
                         .orElseGet(() -> "Hold: " + firstHold(ruling));
             case NO_CERTAIN_SIZE ->
                 match.settling().map(Sentence::possible).orElse("No size is certain.") + " " + firstHold(ruling);
@@ -28,12 +37,80 @@ final class Sentence {
         };
     }
 
-    private static String serves(SizeRow row) {
+    private static String serves(Match match, SizeRow row) {
         String ready = row.kit().filter(Kit::isCompleteNow).isPresent()
                 ? "the kit is complete from the shelf"
                 : "the kit is complete in "
                         + Days.inWords(row.kit().map(Kit::leadDays).orElse(0));
-        return "Every cylinder goes to " + row.size().label() + ": every check is in, and " + ready + ".";
+        return "Every cylinder goes to " + row.size().label() + ": " + checked(match.notMade()) + ", and " + ready
+                + ".";
+    }
+
+    /** A check that was not made is not in: how many there are, and why each kind was not. */
+    private static String checked(List<Check> notMade) {
+        if (notMade.isEmpty()) {
+            return "every check is in";
+        }
+        String why = notMade.stream().map(Sentence::why).distinct().collect(Collectors.joining("; "));
+        return "every check that could be made is in, " + notMade.size() + " could not (" + why + ")";
+    }
+
+    private static String why(Check notMade) {
+        return notMade instanceof Unchecked unchecked
+                ? unchecked.rule().title() + ": " + unchecked.reason()
+                : notMade.rule().title();
+    }
+
+    private static String besides(Match match, LengthUnit unit) {
+        return match.passedOver().stream().map(Sentence::passedOver).collect(Collectors.joining())
+                + match.ruling()
+                        .wouldServe()
+                        .map(smaller -> cost(match, smaller, unit))
+                        .orElse("");
+    }
+
+    private static String passedOver(SizeRow row) {
+        return row.blocks().stream()
+                .map(Sentence::reason)
+                .collect(Collectors.joining(
+                        ", ", " " + row.size().label() + ", " + row.certainty().label() + ", is passed over: ", "."));
+    }
+
+    private static String reason(Block block) {
+        return block.reason().sentence()
+                + block.withdrawn().stream()
+                        .map(gone -> " (" + gone.number().text() + ", "
+                                + gone.state().label() + ")")
+                        .collect(Collectors.joining());
+    }
+
+    private static String cost(Match match, SizeRow smaller, LengthUnit unit) {
+        SizeRow asked = match.ruling().row().orElseThrow();
+        List<String> costs = new ArrayList<>();
+        costs.add(ShownLength.of(finish(asked).minus(finish(smaller)), unit) + " " + unit.symbol() + " more metal");
+        int rebuilds = rebuilds(smaller) - rebuilds(asked);
+        if (rebuilds > 0) {
+            costs.add(rebuilds == 1 ? "1 rebuild" : rebuilds + " rebuilds");
+        }
+        int days = leadDays(asked) - leadDays(smaller);
+        if (days > 0) {
+            costs.add(Days.inWords(days));
+        }
+        return " " + asked.size().label() + " was asked for; " + smaller.size().label() + " would serve. That costs "
+                + String.join(", ", costs) + ".";
+    }
+
+    private static Length finish(SizeRow row) {
+        return row.choice().orElseThrow().finish();
+    }
+
+    /** Where the wall is not known neither size has a count, for the larger is among what the smaller leaves. */
+    private static int rebuilds(SizeRow row) {
+        return row.left().map(RebuildsLeft::byMetal).orElse(0);
+    }
+
+    private static int leadDays(SizeRow row) {
+        return row.kit().map(Kit::leadDays).orElse(0);
     }
 
     private static String possible(Settling settling) {

@@ -37,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param largestFinish the hole at greatest clearance of the largest piston
  * @param cylinders what becomes of each hole
  * @param leastWall the least wall left around any hole; absent where the engine states none or it is not known
+ * @param leastBridge the least bridge left between any two holes; absent where the engine states none
  * @param rebuildsLeft the rebuilds left after it; absent where it is not known whether the wall bears them
  * @param displacement of the engine in cm³ at the finish
  * @param compressionRatio the highest at the finish, with the gasket kit that goes with it
@@ -52,6 +53,7 @@ public record SizeRowAnswer(
         @Nullable ShownLength largestFinish,
         List<FateAnswer> cylinders,
         @Nullable ShownLength leastWall,
+        @Nullable ShownLength leastBridge,
         @Nullable RebuildsLeft rebuildsLeft,
         @Nullable BigDecimal displacement,
         @Nullable BigDecimal compressionRatio,
@@ -62,15 +64,32 @@ public record SizeRowAnswer(
      *
      * @param says the reason
      * @param checks the checks that failed
+     * @param withdrawn the numbers that are wanting; absent where none is
      */
-    public record BlockAnswer(String says, List<ShownCheck> checks) {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record BlockAnswer(
+            String says, List<ShownCheck> checks, @Nullable List<WantingAnswer> withdrawn) {
+
+        /**
+         * A number that is not supplied.
+         *
+         * @param number which
+         * @param state what became of it
+         */
+        public record WantingAnswer(String number, String state) {}
 
         static BlockAnswer of(Block block, LengthUnit unit) {
             return new BlockAnswer(
                     block.reason().sentence(),
                     block.checks().stream()
                             .map(check -> ShownCheck.of(check, unit))
-                            .toList());
+                            .toList(),
+                    block.withdrawn().isEmpty()
+                            ? null
+                            : block.withdrawn().stream()
+                                    .map(gone -> new WantingAnswer(
+                                            gone.number().text(), gone.state().label()))
+                                    .toList());
         }
     }
 
@@ -138,7 +157,8 @@ public record SizeRowAnswer(
                 choice == null ? null : ShownLength.of(choice.finish(), unit),
                 choice == null ? null : ShownLength.of(choice.largest().shape().largestFinish(), unit),
                 row.holes().stream().map(hole -> FateAnswer.of(hole, unit)).toList(),
-                leastWall(row, unit),
+                least(row.walls(), unit),
+                least(bridges(row), unit),
                 row.left().orElse(null),
                 choice == null ? null : displacement(engine, choice.finish()),
                 ratio(row),
@@ -159,13 +179,23 @@ public record SizeRowAnswer(
                 .orElse(null);
     }
 
-    private static @Nullable ShownLength leastWall(SizeRow row, LengthUnit unit) {
-        return row.walls().stream()
-                .flatMap(SizeRowAnswer::value)
-                .map(wall -> Length.ofNanometres(wall.units()))
-                .min(Length::compareTo)
-                .map(wall -> ShownLength.of(wall, unit, Flattery.UPPER_LIMIT))
-                .orElse(null);
+    private static List<Check> bridges(SizeRow row) {
+        return row.choice().stream()
+                .flatMap(choice -> choice.metalChecks().stream())
+                .filter(check -> check.rule() == Rule.BRIDGE)
+                .toList();
+    }
+
+    /** The least of several distances; absent where one of them is not known, for it may be the least. */
+    private static @Nullable ShownLength least(List<Check> checks, LengthUnit unit) {
+        return checks.stream().anyMatch(check -> !(check instanceof Comparison))
+                ? null
+                : checks.stream()
+                        .flatMap(SizeRowAnswer::value)
+                        .map(left -> Length.ofNanometres(left.units()))
+                        .min(Length::compareTo)
+                        .map(left -> ShownLength.of(left, unit, Flattery.UPPER_LIMIT))
+                        .orElse(null);
     }
 
     private static Stream<Amount> value(Check check) {

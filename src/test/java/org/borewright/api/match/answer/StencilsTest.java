@@ -40,7 +40,7 @@ class StencilsTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
-    private static final ObjectMapper JSON = new ObjectMapper()
+    static final ObjectMapper JSON = new ObjectMapper()
             .registerModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
 
