@@ -96,11 +96,7 @@ public record MatchAnswer(
                         .map(report -> CylinderAnswer.of(report, unit))
                         .toList(),
                 stencils.checks(match.checks()),
-                named == null
-                        ? null
-                        : named.kit()
-                                .map(kit -> stencils.bill(kit, request.on()))
-                                .orElse(null),
+                bill(named, request.on(), stencils),
                 OperationsAnswer.of(match.work(), stencils),
                 stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
@@ -111,5 +107,11 @@ public record MatchAnswer(
         boolean used =
                 match.holes().stream().anyMatch(report -> report.hole().budget().isPresent());
         return used ? GaugeAnswer.of(request.gauge(), unit) : null;
+    }
+
+    private static @Nullable Stencil<BillAnswer> bill(@Nullable SizeRow named, LocalDate on, Stencils stencils) {
+        return named == null
+                ? null
+                : named.kit().map(kit -> stencils.bill(kit, on)).orElse(null);
     }
 }

@@ -224,7 +224,7 @@ class FitLookupTest {
             value = {
                 "SELVARRE-3 | +0.75 | no piston was ever made in this size",
                 "HALVERN-131 | +1.25 | needs further engine work; not offered",
-                "TORRESK-P2 | +0.75 | no set of rings, pin and clips fits this piston",
+                "TORRESK-P2 | +0.75 | a part that goes with this piston is not supplied",
             })
     void whatStandsAgainstASizeIsSaid(String engine, String size, String reason) {
         JsonNode fit = answer("/api/engines/" + engine + "/sizes/" + escaped(size) + "/fit");
