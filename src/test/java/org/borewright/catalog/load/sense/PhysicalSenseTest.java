@@ -70,7 +70,8 @@ class PhysicalSenseTest {
                         Rule.CLEARANCE_LEAST,
                         Rule.CLEARANCE_GREATEST,
                         Rule.FINISHED_TAPER,
-                        Rule.FINISHED_OUT_OF_ROUND);
+                        Rule.FINISHED_OUT_OF_ROUND,
+                        Rule.DECK_SKIM);
     }
 
     @Test
