@@ -67,7 +67,7 @@ public record SizeRow(
     boolean wantsParts(Certainty hope) {
         return !isOpen()
                 && certainty() == hope
-                && blocks.stream().noneMatch(block -> block.reason().isOfMetal());
+                && blocks.stream().noneMatch(block -> block.reason().stays());
     }
 
     /** Whether the engine may go to it: certain in every hole and nothing against it. */

@@ -29,7 +29,7 @@ public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdraw
         BRIDGE("too little metal left between the holes"),
         /** No set of parts fits together. */
         PARTS("no set of rings, pin and clips fits this piston"),
-        /** A part that goes with the piston was replaced by nothing, or never made. */
+        /** A part that goes with the piston is no longer, or was never, supplied. */
         PARTS_WITHDRAWN("a part that goes with this piston is not supplied"),
         /** The deck is skimmed too far for it, and a gasket kit fits when it is skimmed less. */
         SKIM("the deck would be skimmed too far for this size"),
@@ -42,8 +42,8 @@ public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdraw
             this.sentence = sentence;
         }
 
-        /** Whether the metal is the reason: no other part and no less work changes that. */
-        public boolean isOfMetal() {
+        /** Whether it stays whatever parts are found and however little is skimmed. */
+        public boolean stays() {
             return this != PARTS && this != PARTS_WITHDRAWN && this != SKIM && this != GASKET;
         }
 

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.kit.Hold;
@@ -36,7 +37,9 @@ public record HoldAnswer(String reason, String says, String next, List<String> c
     }
 
     private static boolean tooNear(Hold hold) {
-        return hold.checks().stream().anyMatch(check -> check.rule() != Rule.DECK_SKIM);
+        return hold.checks().stream()
+                .map(Check::rule)
+                .anyMatch(rule -> rule == Rule.PISTON_TO_HEAD_LEAST || rule == Rule.COMPRESSION_RATIO);
     }
 
     private static String shown(Length most, LengthUnit unit) {

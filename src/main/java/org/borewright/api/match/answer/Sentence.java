@@ -108,7 +108,7 @@ final class Sentence {
         return row.choice().orElseThrow().finish();
     }
 
-    /** Where the wall is not known neither size has a count, for the larger is among what the smaller leaves. */
+    /** Not known counts as none, so that no rebuild is called lost that nobody knows to be there. */
     private static int rebuilds(SizeRow row) {
         return row.left().map(RebuildsLeft::byMetal).orElse(0);
     }
