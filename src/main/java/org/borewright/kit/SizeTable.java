@@ -135,8 +135,10 @@ final class SizeTable {
         if (engine.wall().wallLeast().isEmpty()) {
             return Optional.empty();
         }
-        Length present =
-                hole.diameters().map(Limits::least).orElse(engine.bore().asNew().least());
+        Length present = hole.diameters()
+                .map(Limits::least)
+                .or(() -> request.present().reliable().map(fits::smallestHole))
+                .orElse(engine.bore().asNew().least());
         return WallLeft.check(
                 engine.wall(),
                 hole.survey().wall(),

@@ -10,10 +10,13 @@ import org.borewright.catalog.Construction;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
@@ -102,6 +105,26 @@ class SizeTableTest {
         assertThat(match.table().get(2).choice()).isEmpty();
         assertThat(match.table().get(2).kit()).isEmpty();
         assertThat(match.table().get(2).left().orElseThrow().byMetal()).isEqualTo(2);
+    }
+
+    /** 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. */
+    @Test
+    void the_wall_of_a_hole_not_measured_is_reckoned_from_its_present_size() {
+        Optional<Length> none = Optional.empty();
+        shop.wall = new WallShape(none, Optional.of(mm("3.5")), none, none, none);
+        Wall surveyed = new Wall(none, none, Optional.empty(), none, Optional.of(mm("3.70")), false);
+
+        Match match = shop.ask(shop.request(
+                Condition.WORN,
+                "+0.50",
+                List.of(
+                        new CylinderSurvey("1", new NotMeasured(), surveyed, List.of()),
+                        new CylinderSurvey("2", new NotMeasured(), surveyed, List.of()))));
+
+        assertThat(match.table())
+                .filteredOn(row -> row.blocks().stream().anyMatch(block -> block.reason() == Block.Reason.WALL))
+                .extracting(row -> row.size().label())
+                .containsExactly("+1.00");
     }
 
     private List<String> labels() {
