@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
-import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
@@ -41,7 +40,7 @@ final class FinishedRuling {
         if (!notRight.isEmpty()) {
             holds.add(Hold.in(Hold.Reason.PUT_RIGHT_FIRST, notRight));
         }
-        Optional<SizeRow> wanted = asked.flatMap(this::bestAt);
+        Optional<SizeRow> wanted = asked.flatMap(size -> SizeRow.bestAt(size, table));
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }
@@ -60,14 +59,6 @@ final class FinishedRuling {
                 .or(() -> nearest(row -> asItIs(row) && row.mightServe()))
                 .map(row -> Ruling.on(row, holds))
                 .orElseGet(() -> differ(holds));
-    }
-
-    /** A size asked for: as it is, or by boring or honing every hole to it. */
-    private Optional<SizeRow> bestAt(Size size) {
-        return table.stream()
-                .filter(row -> row.size().equals(size) && row.serves())
-                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
-                        .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
     }
 
     private Ruling differ(List<Hold> before) {

@@ -1,11 +1,13 @@
 package org.borewright.kit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.GasketFit;
@@ -83,5 +85,13 @@ public record SizeRow(
     /** Whether this work is done to any of the holes. */
     public boolean has(Work work) {
         return holes.stream().anyMatch(hole -> hole.work() == work);
+    }
+
+    /** The row of a size that serves with the best kit; empty when none of the size serves. */
+    static Optional<SizeRow> bestAt(Size size, List<SizeRow> table) {
+        return table.stream()
+                .filter(row -> row.size().equals(size) && row.serves())
+                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
+                        .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
     }
 }

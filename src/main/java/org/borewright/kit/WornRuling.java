@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
-import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
@@ -43,24 +42,17 @@ final class WornRuling {
                 .filter(SizeRow::serves)
                 .map(SizeRow::size)
                 .min(Comparator.naturalOrder())
-                .flatMap(this::bestAt);
+                .flatMap(size -> SizeRow.bestAt(size, table));
     }
 
     private Ruling rule(SizeRow smallest, Optional<Size> asked) {
         Optional<Size> larger = asked.filter(size -> size.compareTo(smallest.size()) > 0);
-        Optional<SizeRow> wanted = larger.flatMap(this::bestAt);
+        Optional<SizeRow> wanted = larger.flatMap(size -> SizeRow.bestAt(size, table));
         boolean refused = (larger.isPresent() && wanted.isEmpty())
                 || asked.filter(size -> size.compareTo(smallest.size()) < 0).isPresent();
         return wanted.map(row -> Ruling.on(row, List.of()).where(smallest))
                 .orElseGet(() -> Ruling.on(
                         smallest, refused ? List.of(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE)) : List.of()));
-    }
-
-    private Optional<SizeRow> bestAt(Size size) {
-        return table.stream()
-                .filter(row -> row.size().equals(size) && row.serves())
-                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
-                        .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
     }
 
     private Ruling noneCertain() {
