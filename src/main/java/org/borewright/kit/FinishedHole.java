@@ -8,6 +8,7 @@ import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 

@@ -12,6 +12,7 @@ import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
 

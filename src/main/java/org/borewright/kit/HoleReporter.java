@@ -17,6 +17,8 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.SizeRow;
+import org.borewright.kit.table.SizeTable;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;

@@ -25,6 +25,9 @@ import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.Settling;
+import org.borewright.kit.table.SizeRow;
+import org.borewright.kit.table.SizeTable;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 

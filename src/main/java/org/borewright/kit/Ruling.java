@@ -2,6 +2,7 @@ package org.borewright.kit;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.kit.table.SizeRow;
 
 /**
  * The verdict, the size it names, and what holds.

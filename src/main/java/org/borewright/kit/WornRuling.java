@@ -10,6 +10,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.SingleDiameter;

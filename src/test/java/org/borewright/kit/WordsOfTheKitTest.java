@@ -12,6 +12,7 @@ import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.kit.table.Settling;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;

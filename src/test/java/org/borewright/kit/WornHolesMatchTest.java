@@ -14,6 +14,7 @@ import org.borewright.kit.choice.Block;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.kit.table.Settling;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownLength;
-import org.borewright.kit.Settling;
+import org.borewright.kit.table.Settling;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;

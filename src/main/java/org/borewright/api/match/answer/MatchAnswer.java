@@ -10,8 +10,8 @@ import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.Caution;
 import org.borewright.kit.Match;
-import org.borewright.kit.SizeRow;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 

@@ -9,10 +9,10 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Unchecked;
 import org.borewright.kit.Match;
 import org.borewright.kit.Ruling;
-import org.borewright.kit.SizeRow;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 

@@ -1,8 +1,8 @@
 package org.borewright.api.match.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import org.borewright.kit.SizeRow;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.table.SizeRow;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ import org.borewright.measure.Limits;
 import org.borewright.measure.survey.Wall;
 
 /** Makes the table of every size for the holes of one request. */
-final class SizeTable {
+public final class SizeTable {
 
     private final FitTable fits;
     private final KitFinder kits;
@@ -35,7 +35,8 @@ final class SizeTable {
     private final WornHoles worn;
     private final FinishedHoles finished;
 
-    SizeTable(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
+    /** The table of a request, its holes corrected to 20 °C. */
+    public SizeTable(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
         this.fits = fits;
         this.kits = kits;
         this.request = request;
@@ -45,7 +46,7 @@ final class SizeTable {
     }
 
     /** All rows, rising by size; within a size by finish. */
-    List<SizeRow> rows() {
+    public List<SizeRow> rows() {
         Map<Size, RebuildsLeft> rebuilds =
                 isSurveyed() ? RebuildsLeft.of(fits.shelf(), fits.choices(), this::walls) : fits.left();
         List<SizeRow> rows = new ArrayList<>();
@@ -122,7 +123,7 @@ final class SizeTable {
     }
 
     /** The wall of one hole at the largest finish of a choice: as made, or as it was found to be. */
-    Optional<Check> wall(Hole hole, Choice choice) {
+    public Optional<Check> wall(Hole hole, Choice choice) {
         Wall found = hole.survey().wall();
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
@@ -11,6 +11,8 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.WallShape;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;

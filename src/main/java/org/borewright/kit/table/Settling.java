@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +67,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
     }
 
     /** The smallest row below a limit that readings can prove, and those readings; empty when there is none. */
-    static Optional<Settling> of(
+    public static Optional<Settling> of(
             BoreSpec bore, Temperature temperature, List<Hole> holes, List<SizeRow> table, Optional<SizeRow> named) {
         return table.stream()
                 .filter(SizeRow::mightServe)

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.table;
 
 import java.util.Comparator;
 import java.util.List;
@@ -66,7 +66,7 @@ public record SizeRow(
     }
 
     /** Whether it has so much hope, and only parts, gasket or deck stand against it. */
-    boolean wantsParts(Certainty hope) {
+    public boolean wantsParts(Certainty hope) {
         return !isOpen()
                 && certainty() == hope
                 && blocks.stream().noneMatch(block -> block.reason().stays());
@@ -88,7 +88,7 @@ public record SizeRow(
     }
 
     /** The row of a size that serves with the best kit; empty when none of the size serves. */
-    static Optional<SizeRow> bestAt(Size size, List<SizeRow> table) {
+    public static Optional<SizeRow> bestAt(Size size, List<SizeRow> table) {
         return table.stream()
                 .filter(row -> row.size().equals(size) && row.serves())
                 .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())

@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,6 +13,8 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
 import org.borewright.fit.Certainty;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Climate;
