@@ -46,6 +46,19 @@ public final class CommonPractice {
         return Length.ofMicrometres(100);
     }
 
+    /**
+     * How far a reading may lie beyond all readings beside it before it is queried, on the diameter: 0.15 mm, three times what an engine may
+     * commonly be out of round. Tenths and hundredths exchanged are 0.09 mm for each step between the two digits, so from two steps on.
+     */
+    public static Length farFromNeighbours() {
+        return Length.ofMicrometres(150);
+    }
+
+    /** From what difference of thrust and pin on a row clearly tells which is wider: 0.02 mm, twice what a finished hole may be out of round. */
+    public static Length clearlyOval() {
+        return Length.ofMicrometres(20);
+    }
+
     /** How far above the largest allowed finish a reading is still believed: 0.50 mm. */
     public static Length believedAbove() {
         return Length.ofMicrometres(500);

@@ -16,8 +16,9 @@ import org.borewright.measure.Limits;
  * Where one finished hole stands among the sizes.
  *
  * @param cylinder its name
- * @param size the size whose window holds it nearest to target, proven before not proven; empty when it lies between sizes
- * @param certainty whether the readings prove that the window holds it; no between sizes
+ * @param size the size whose window holds it nearest to target, proven before not proven; empty when it lies between sizes or its
+ *     readings are queried
+ * @param certainty whether the readings prove that the window holds it; no between sizes, possible where they are queried
  * @param others other sizes whose windows hold it too
  * @param tooLooseFor between sizes: the next smaller size, and by how much the hole is too loose for it
  * @param toGo between sizes: the next larger size, and how much metal to its target
@@ -40,6 +41,15 @@ public record FinishedHole(
 
     /** Where a hole of the engine stands in a table. */
     static FinishedHole of(Hole hole, int index, List<SizeRow> table) {
+        if (hole.diameters().isEmpty()) {
+            return new FinishedHole(
+                    hole.name(),
+                    Optional.empty(),
+                    Certainty.POSSIBLE,
+                    List.of(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
         List<SizeRow> made = table.stream()
                 .filter(row -> row.choice().isPresent() && row.isOpen())
                 .toList();

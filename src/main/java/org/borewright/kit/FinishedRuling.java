@@ -41,6 +41,11 @@ final class FinishedRuling {
         if (!notRight.isEmpty()) {
             holds.add(Hold.in(Hold.Reason.PUT_RIGHT_FIRST, notRight));
         }
+        List<Hold> queries = Hold.onQueries(holes);
+        if (!queries.isEmpty()) {
+            holds.addAll(queries);
+            return Ruling.without(Verdict.HOLD, holds);
+        }
         Optional<SizeRow> wanted = asked.flatMap(size -> SizeRow.bestAt(size, table));
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));

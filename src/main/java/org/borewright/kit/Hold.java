@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.hole.Hole;
+import org.borewright.measure.survey.Query;
 
 /**
  * Something that stands between the engine and a pass.
@@ -17,14 +19,17 @@ import org.borewright.kit.bill.Kit;
  * @param cylinders the holes it concerns; empty for the engine
  * @param checks the checks it stands on, each with its place, where it was a check
  * @param missing the parts that cannot be had, where the kit is short
+ * @param queries what is asked about the readings of its one cylinder, where they are in question
  */
-public record Hold(Reason reason, List<String> cylinders, List<Check> checks, List<Kit.Missing> missing) {
+public record Hold(
+        Reason reason, List<String> cylinders, List<Check> checks, List<Kit.Missing> missing, List<Query> queries) {
 
     /** Copies the lists. */
     public Hold {
         cylinders = List.copyOf(cylinders);
         checks = List.copyOf(checks);
         missing = List.copyOf(missing);
+        queries = List.copyOf(queries);
     }
 
     /** What holds, and the way out. */
@@ -36,6 +41,10 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks, Li
         PUT_RIGHT_FIRST(
                 "Smeared aluminium or a loose sleeve must be put right before anything is measured.",
                 "Take the aluminium off, refit the sleeve, then measure again."),
+        /** A reading that may be a slip. */
+        READINGS_QUERIED(
+                "A reading may be a slip, and nothing is computed from that cylinder's grid.",
+                "Read the places named again: correct what was a slip, or send readingsChecked where the readings stand."),
         /** No diameter at all. */
         NOT_MEASURED("Nothing was measured in a cylinder.", "Measure it: three depths by two axes at the least."),
         /** A defect without a depth. */
@@ -120,12 +129,30 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks, Li
     }
 
     static Hold in(Reason reason, List<String> cylinders) {
-        return new Hold(reason, cylinders, List.of(), List.of());
+        return on(reason, cylinders, List.of());
+    }
+
+    /** Checks that hold, and the holes they were asked of. */
+    static Hold on(Reason reason, List<String> cylinders, List<Check> checks) {
+        return new Hold(reason, cylinders, checks, List.of(), List.of());
+    }
+
+    /** One for each hole whose readings are in question. */
+    static List<Hold> onQueries(List<Hole> holes) {
+        return holes.stream()
+                .filter(hole -> !hole.survey().queries().isEmpty())
+                .map(hole -> new Hold(
+                        Reason.READINGS_QUERIED,
+                        List.of(hole.name()),
+                        List.of(),
+                        List.of(),
+                        hole.survey().queries()))
+                .toList();
     }
 
     /** The kit lacks parts; empty where nothing can be assembled at all. */
     static Hold shortOf(List<Kit.Missing> missing) {
-        return new Hold(Reason.KIT_SHORT, List.of(), List.of(), missing);
+        return new Hold(Reason.KIT_SHORT, List.of(), List.of(), missing, List.of());
     }
 
     /** What holds of all the checks at a size: those beyond their limit, and those not proven; empty when all are in. */
@@ -150,7 +177,7 @@ public record Hold(Reason reason, List<String> cylinders, List<Check> checks, Li
             }
         }
         if (!checks.isEmpty()) {
-            holds.add(new Hold(reason, List.copyOf(cylinders), checks, List.of()));
+            holds.add(on(reason, List.copyOf(cylinders), checks));
         }
     }
 

@@ -22,6 +22,7 @@ import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.hole.Examination;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -135,9 +136,10 @@ public record Match(
     private static List<Hole> holes(FitTable fits, MatchRequest request) {
         Engine engine = fits.shelf().engine();
         Optional<Length> presentLeast = request.present().reliable().map(fits::smallestHole);
+        List<CylinderSurvey> surveys = Examination.of(request.cylinders());
         List<Hole> holes = new ArrayList<>(engine.cylinders().size());
         for (Cylinder cylinder : engine.cylinders()) {
-            CylinderSurvey survey = request.cylinders().get(holes.size());
+            CylinderSurvey survey = surveys.get(holes.size());
             holes.add(Hole.of(engine.bore(), cylinder, survey, request, presentLeast));
         }
         return holes;

@@ -4,7 +4,7 @@ package org.borewright.kit;
 public enum Verdict {
     /** One size serves the whole engine, proven, with a complete kit. */
     SERVES("serves"),
-    /** A size is named, and something must be settled before anything is cut or fitted. */
+    /** A size is named, finished holes differ or a reading is queried: something must be settled before anything is cut or fitted. */
     HOLD("hold"),
     /** No size is certain; some are possible, and a reading would decide. */
     NO_CERTAIN_SIZE("no certain size"),

@@ -61,8 +61,7 @@ final class WornRuling {
         if (table.stream().noneMatch(SizeRow::mightServe)) {
             return wanting.map(row -> Ruling.on(row, ofBlocks(row)))
                     .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
-                    .orElseGet(
-                            () -> Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT))));
+                    .orElseGet(this::noneLeft);
         }
         List<Hold> holds = unread();
         wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
@@ -76,13 +75,21 @@ final class WornRuling {
         return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
     }
 
+    /** No size is called the last while a hole is in question. */
+    private Ruling noneLeft() {
+        List<Hold> queries = Hold.onQueries(holes);
+        return queries.isEmpty()
+                ? Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT)))
+                : Ruling.without(Verdict.HOLD, queries);
+    }
+
     private Optional<SizeRow> wanting(Certainty hope) {
         return table.stream().filter(row -> row.wantsParts(hope)).findFirst();
     }
 
     /** The readings that are wanting. */
     private List<Hold> unread() {
-        List<Hold> holds = new ArrayList<>();
+        List<Hold> holds = new ArrayList<>(Hold.onQueries(holes));
         add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
         add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
         add(holds, Hold.Reason.DEPTH_NOT_MEASURED, hole -> hole.survey().hasUnknownDepth());
@@ -100,7 +107,7 @@ final class WornRuling {
     /** What stands against a size. */
     private static List<Hold> ofBlocks(SizeRow row) {
         return row.blocks().stream()
-                .map(block -> new Hold(
+                .map(block -> Hold.on(
                         switch (block.reason()) {
                             case SKIM -> Hold.Reason.SKIMMED_TOO_FAR;
                             case GASKET -> Hold.Reason.NO_GASKET_KIT;
@@ -109,8 +116,7 @@ final class WornRuling {
                                 Hold.Reason.NO_SIZE_LEFT;
                         },
                         List.of(),
-                        block.checks(),
-                        List.of()))
+                        block.checks()))
                 .toList();
     }
 

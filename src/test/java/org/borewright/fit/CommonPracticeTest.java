@@ -17,7 +17,9 @@ class CommonPracticeTest {
             "gasket margin", CommonPractice.gasketMargin(),
             "finished shape", CommonPractice.finishedShape(),
             "believed below", CommonPractice.believedBelow(),
-            "believed above", CommonPractice.believedAbove());
+            "believed above", CommonPractice.believedAbove(),
+            "far from neighbours", CommonPractice.farFromNeighbours(),
+            "clearly oval", CommonPractice.clearlyOval());
 
     /** True of the trade without a single source; every one a default. */
     @ParameterizedTest
@@ -28,7 +30,9 @@ class CommonPracticeTest {
         "gasket margin, 0.5",
         "finished shape, 0.010",
         "believed below, 0.10",
-        "believed above, 0.50"
+        "believed above, 0.50",
+        "far from neighbours, 0.15",
+        "clearly oval, 0.02"
     })
     void theFiguresOfTheTrade(String figure, Length length) {
         assertThat(FIGURES).containsEntry(figure, length);

@@ -28,8 +28,14 @@ public final class FinishedHoles {
         this.mayBeCut = engine.build().construction().mayBeBored();
     }
 
-    /** What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. */
+    /**
+     * What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. Of a hole whose readings
+     * are in question nothing is certain and nothing excluded.
+     */
     public HoleAtSize at(Hole hole, List<Piston> pistons) {
+        if (hole.diameters().isEmpty()) {
+            return HoleAtSize.of(hole, Work.AS_IS, Certainty.POSSIBLE, pistons.get(0));
+        }
         return pistons.stream()
                 .map(piston -> at(hole, piston))
                 .min(bestFitting(hole))

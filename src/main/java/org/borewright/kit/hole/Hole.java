@@ -20,7 +20,7 @@ import org.borewright.measure.survey.Survey;
  * @param cylinder its place in the engine
  * @param survey what was noted
  * @param at20 the diameters at 20 °C
- * @param diameters the smallest and the largest of them; empty when nothing was measured
+ * @param diameters the smallest and the largest of them; empty when nothing was measured or what was is queried
  * @param budget the uncertainty of one diameter, term by term; empty when nothing was measured
  * @param uncertainty the expanded uncertainty of one diameter; zero when nothing was measured
  * @param whenNew the size it had when new, and what tells; empty when nothing tells

@@ -35,9 +35,14 @@ public final class HoleCleanUp {
         return needed(at20, findings, at20.largest(), HoneOnly::cleanUp);
     }
 
-    /** Whether something stands in the way of calling any size certain: a depth not measured, or work to be done first. */
+    /**
+     * Whether something stands in the way of calling any size certain: a depth not measured, work to be done first, or a reading in question,
+     * for then a wall probed with the same hand is no better.
+     */
     public static boolean isOpen(CylinderSurvey survey) {
-        return survey.hasUnknownDepth() || survey.has(Finding.Weight.HOLD);
+        return survey.hasUnknownDepth()
+                || survey.has(Finding.Weight.HOLD)
+                || !survey.queries().isEmpty();
     }
 
     /** By the probed wall; empty when it was not probed, or when the probe contradicts the diameters. */

@@ -14,6 +14,7 @@ import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Wall;
 
 /**
@@ -29,6 +30,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
     public enum What {
         /** The diameter itself. */
         MEASURE_HOLE("measure the hole"),
+        /** The places that are queried. */
+        READ_AGAIN("read the queried places again"),
         /** The depth of a finding. */
         MEASURE_DEPTH("measure the depth of the finding"),
         /** How far the worn wall stands off the original axis, or off the bar's own. */
@@ -99,6 +102,9 @@ public record Settling(SizeRow row, List<Reading> readings) {
         Optional<Wall.Reach> probed = hole.survey().wall().reach();
         if (hole.at20() instanceof NotMeasured && probed.isEmpty()) {
             return Optional.of(Reading.of(hole, What.MEASURE_HOLE));
+        }
+        if (hole.at20() instanceof QueriedGrid) {
+            return Optional.of(Reading.of(hole, What.READ_AGAIN));
         }
         if (HoleCleanUp.isOpen(hole.survey())) {
             return Optional.of(Reading.of(hole, What.MEASURE_DEPTH));

@@ -12,12 +12,19 @@ import org.borewright.measure.Length;
  * @param asRead the diameters as the gauge showed them
  * @param wall what is known of the wall around it
  * @param findings what was seen
+ * @param readingsChecked whether a person read the places again and stands by the readings, so that none is queried
  */
-public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Finding> findings) {
+public record CylinderSurvey(
+        String cylinder, Survey asRead, Wall wall, List<Finding> findings, boolean readingsChecked) {
 
     /** Copies the findings. */
     public CylinderSurvey {
         findings = List.copyOf(findings);
+    }
+
+    /** A survey as first noted: nobody read any place again. */
+    public CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Finding> findings) {
+        this(cylinder, asRead, wall, findings, false);
     }
 
     /** A hole of which nothing is known but its name. */
@@ -32,7 +39,17 @@ public record CylinderSurvey(String cylinder, Survey asRead, Wall wall, List<Fin
      * @param probed what becomes of a radius, which it did not take
      */
     public CylinderSurvey map(UnaryOperator<Length> gauged, UnaryOperator<Length> probed) {
-        return new CylinderSurvey(cylinder, asRead.map(gauged), wall.map(gauged, probed), findings);
+        return new CylinderSurvey(cylinder, asRead.map(gauged), wall.map(gauged, probed), findings, readingsChecked);
+    }
+
+    /** The same survey with its grid in question. */
+    public CylinderSurvey queried(List<Query> queries) {
+        return new CylinderSurvey(cylinder, new QueriedGrid(queries), wall, findings, readingsChecked);
+    }
+
+    /** What is asked about its readings; empty where nothing is. */
+    public List<Query> queries() {
+        return asRead instanceof QueriedGrid queried ? queried.queries() : List.of();
     }
 
     /** Whether a finding of this weight is among them. */

@@ -62,6 +62,16 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         return false;
     }
 
+    /**
+     * What was read at one place; empty where nothing could be.
+     *
+     * @param depth which of the depths, from 0
+     * @param axis which of the axes, from 0
+     */
+    public Optional<Reading> reading(int depth, int axis) {
+        return rows.get(depth).get(axis).map(diameter -> new Reading(depths.get(depth), axes.get(axis), diameter));
+    }
+
     @Override
     public List<Length> readings() {
         List<Length> readings = new ArrayList<>(depths.size() * axes.size());

@@ -7,9 +7,9 @@ import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 
 /** The diameters of one hole: as read, or corrected to 20 °C by {@link #map}. */
-public sealed interface Survey permits NotMeasured, SingleDiameter, Grid {
+public sealed interface Survey permits NotMeasured, SingleDiameter, Grid, QueriedGrid {
 
-    /** All diameters read, in no particular order; empty when nothing was measured. */
+    /** All diameters read, in no particular order; empty when nothing was measured or what was is queried. */
     List<Length> readings();
 
     /** The smallest and the largest diameter read; empty when nothing was measured. */

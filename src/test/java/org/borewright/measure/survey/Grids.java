@@ -7,14 +7,14 @@ import java.util.stream.IntStream;
 import org.borewright.measure.Length;
 
 /** Grids as a machinist writes them: rows from the deck down, parted by a slash; thrust, pin, then 45°; a dash over a port. */
-final class Grids {
+public final class Grids {
 
     private static final List<Axis> AXES = List.of(Axis.THRUST, Axis.PIN, new Axis(45));
 
     private Grids() {}
 
     /** A grid at 10, 20, 30 … mm from the deck. */
-    static Grid grid(String rows) {
+    public static Grid grid(String rows) {
         List<List<Optional<Length>>> cells = Arrays.stream(rows.split("/"))
                 .map(row ->
                         Arrays.stream(row.strip().split(" +")).map(Grids::cell).toList())
@@ -23,7 +23,7 @@ final class Grids {
     }
 
     /** So many depths: 10, 20, 30 … mm. */
-    static List<Length> depths(int count) {
+    public static List<Length> depths(int count) {
         return IntStream.rangeClosed(1, count)
                 .mapToObj(row -> Length.ofMicrometres(10_000L * row))
                 .toList();

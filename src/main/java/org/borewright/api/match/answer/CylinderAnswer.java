@@ -18,6 +18,7 @@ import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Limits;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * What is said of one hole. All diameters at 20 °C.
  *
  * @param cylinder its name
- * @param stoodOn the knowledge it stands on: nothing measured, single diameter, grid, each perhaps with a probed wall
+ * @param stoodOn the knowledge it stands on: nothing measured, single diameter, grid, queried grid, each perhaps with a probed wall
  * @param largest the largest diameter
  * @param smallest the smallest diameter
  * @param largestAsRead the largest as the gauge showed it
@@ -178,6 +179,9 @@ public record CylinderAnswer(
     private static String label(Survey survey) {
         if (survey instanceof Grid) {
             return "grid";
+        }
+        if (survey instanceof QueriedGrid) {
+            return "queried grid";
         }
         return survey instanceof SingleDiameter ? "single diameter" : "nothing measured";
     }

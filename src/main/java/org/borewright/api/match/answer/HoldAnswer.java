@@ -1,5 +1,6 @@
 package org.borewright.api.match.answer;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,6 +13,7 @@ import org.borewright.fit.Rule;
 import org.borewright.kit.Hold;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something that holds, and the way out.
@@ -21,8 +23,16 @@ import org.borewright.measure.LengthUnit;
  * @param next the way out
  * @param cylinders the holes it concerns; empty for the engine
  * @param checks the checks it stands on, each with its place
+ * @param queries what is asked about the readings of its one cylinder; absent where nothing is
  */
-public record HoldAnswer(String reason, String says, String next, List<String> cylinders, List<ShownCheck> checks) {
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record HoldAnswer(
+        String reason,
+        String says,
+        String next,
+        List<String> cylinders,
+        List<ShownCheck> checks,
+        @Nullable List<QueryAnswer> queries) {
 
     /** The way out of a hold; where the skim is too deep, with the most it may be. */
     static String next(Hold hold, LengthUnit unit) {
@@ -52,6 +62,11 @@ public record HoldAnswer(String reason, String says, String next, List<String> c
                 hold.says(),
                 next(hold, unit),
                 hold.cylinders(),
-                hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList());
+                hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
+                hold.queries().isEmpty()
+                        ? null
+                        : hold.queries().stream()
+                                .map(query -> QueryAnswer.of(query, unit))
+                                .toList());
     }
 }

@@ -33,6 +33,7 @@ record CylinderReader(Ruler ruler, Condition condition) {
                 "cylinder",
                 "diameter",
                 "grid",
+                "readingsChecked",
                 "lastFinish",
                 "unwornWall",
                 "wallReach",
@@ -47,7 +48,11 @@ record CylinderReader(Ruler ruler, Condition condition) {
         }
         place.at("cylinder").need("The name of the cylinder is missing.");
         return new CylinderSurvey(
-                place.at("cylinder").text().orElse(""), survey(place), wall(place), findings(place.at("findings")));
+                place.at("cylinder").text().orElse(""),
+                survey(place),
+                wall(place),
+                findings(place.at("findings")),
+                place.at("readingsChecked").truth().orElse(false));
     }
 
     private Survey survey(Place place) {
