@@ -43,6 +43,7 @@ import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Query;
 
 /** The lists of words that the code holds, by the names of the schemas that list them in the contract. */
 final class Words {
@@ -83,6 +84,7 @@ final class Words {
         add("BlockReason", Block.Reason.values(), Block.Reason::sentence);
         add("WhatToRead", Settling.What.values(), Settling.What::label);
         add("UncertaintyTerm", Uncertainty.Term.values(), Uncertainty.Term::label);
+        add("QueryKind", Query.Kind.values(), Query.Kind::label);
         add("BoreForm", BoreShape.Form.values(), BoreShape.Form::label);
         add("FindingWeight", Finding.Weight.values(), Finding.Weight::says);
         add("WhenNewFrom", WhenNew.From.values(), WhenNew.From::label);
