@@ -43,12 +43,7 @@ public record FinishedHole(
     static FinishedHole of(Hole hole, int index, List<SizeRow> table) {
         if (hole.diameters().isEmpty()) {
             return new FinishedHole(
-                    hole.name(),
-                    Optional.empty(),
-                    Certainty.POSSIBLE,
-                    List.of(),
-                    Optional.empty(),
-                    Optional.empty());
+                    hole.name(), Optional.empty(), Certainty.POSSIBLE, List.of(), Optional.empty(), Optional.empty());
         }
         List<SizeRow> made = table.stream()
                 .filter(row -> row.choice().isPresent() && row.isOpen())

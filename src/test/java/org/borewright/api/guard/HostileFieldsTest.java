@@ -143,6 +143,7 @@ class HostileFieldsTest {
                 .with("/gauge/calibratedOn", "\"2025-11-03\"")
                 .with("/gauge/due", "\"2026-11-03\"")
                 .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
+                .with("/cylinders/0/readingsChecked", "true")
                 .with("/cylinders/1/sleevedBefore", "false")
                 .with("/cylinders/1/sleeveOutside", "83")
                 .with("/cylinders/1/leastWall", "3.5");
