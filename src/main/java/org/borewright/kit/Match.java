@@ -148,7 +148,9 @@ public record Match(
     private static Ruling rule(List<Hole> holes, List<SizeRow> table, FitTable fits, MatchRequest request) {
         List<String> smaller = smallerThanPresent(holes, presentLeast(fits, request));
         if (!smaller.isEmpty()) {
-            return Ruling.without(Verdict.HOLD, List.of(Hold.in(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, smaller)));
+            List<Hold> holds = new ArrayList<>(List.of(Hold.in(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, smaller)));
+            holds.addAll(Hold.onQueries(holes));
+            return Ruling.without(Verdict.HOLD, holds);
         }
         return switch (request.condition()) {
             case WORN -> new WornRuling(holes, table).rule(request.asked());

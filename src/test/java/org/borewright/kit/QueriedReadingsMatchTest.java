@@ -43,7 +43,7 @@ class QueriedReadingsMatchTest {
         OTHER + ", " + STRAY + ", 2, STRAY, +0.75",
         SOUND + ", " + SOUND + ", 1 2, SAME_GRID, +0.25",
     })
-    void no_size_is_certain_until_somebody_stands_by_the_readings(
+    void noSizeIsCertainUntilSomebodyStandsByTheReadings(
             String first, String second, String cylinders, Query.Kind kind, String size) {
         Match asked = ask(Condition.WORN, hole("1", first, false), hole("2", second, false));
 
@@ -76,7 +76,7 @@ class QueriedReadingsMatchTest {
 
     @ParameterizedTest(name = "{0} beside 70.050 at its depth: {1}")
     @CsvSource({"70.200, ''", "70.200001, 1"})
-    void a_reading_is_queried_from_the_exact_nanometre(String diameter, String cylinders) {
+    void aReadingIsQueriedFromTheExactNanometre(String diameter, String cylinders) {
         String rows = "70.050 70.050 / " + diameter + " 70.050 / 70.050 70.050";
 
         assertThat(queried(ask(Condition.WORN, hole("1", rows, false), hole("2", OTHER, false))))
@@ -84,13 +84,13 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void of_two_same_grids_only_the_one_nobody_stands_by_stays_queried() {
+    void ofTwoSameGridsOnlyTheOneNobodyStandsByStaysQueried() {
         assertThat(queried(ask(Condition.WORN, hole("1", SOUND, true), hole("2", SOUND, false))))
                 .isEqualTo("2");
     }
 
     @Test
-    void nothing_of_a_queried_grid_is_shown_as_known() {
+    void nothingOfAQueriedGridIsShownAsKnown() {
         HoleReport report = ask(Condition.WORN, hole("1", STRAY, false), hole("2", OTHER, false))
                 .holes()
                 .get(0);
@@ -103,7 +103,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void a_probed_wall_makes_no_size_certain_beside_a_queried_grid() {
+    void aProbedWallMakesNoSizeCertainBesideAQueriedGrid() {
         Wall probed = new Wall(
                 Optional.empty(),
                 Optional.empty(),
@@ -118,7 +118,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void a_wall_that_is_never_bored_is_not_certain_either() {
+    void aWallThatIsNeverBoredIsNotCertainEither() {
         shop.construction = Construction.PLATED;
 
         Match match = ask(Condition.WORN, hole("1", STRAY, false), survey("2", "70.010"));
@@ -128,7 +128,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void where_no_size_is_left_the_readings_are_asked_about_first() {
+    void whereNoSizeIsLeftTheReadingsAreAskedAboutFirst() {
         Match match = ask(Condition.WORN, hole("1", STRAY, false), survey("2", "71.000"));
 
         assertThat(match.ruling().verdict()).isEqualTo(Verdict.HOLD);
@@ -136,7 +136,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void a_cylinder_beyond_machining_is_not_read_again() {
+    void aCylinderBeyondMachiningIsNotReadAgain() {
         Finding cracked = new Finding(Finding.Kind.CRACKED, Optional.empty(), Optional.empty());
         Match match = ask(Condition.WORN, hole("1", STRAY, false), survey("2", "70.010", cracked));
 
@@ -144,7 +144,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void a_finished_hole_is_held_and_belongs_to_no_size() {
+    void aFinishedHoleIsHeldAndBelongsToNoSize() {
         Match match = ask(
                 Condition.FINISHED,
                 hole("1", "70.008 70.008 / 70.308 70.008 / 70.009 70.008", false),
@@ -160,7 +160,7 @@ class QueriedReadingsMatchTest {
     }
 
     @Test
-    void finished_holes_honed_alike_are_not_queried() {
+    void finishedHolesHonedAlikeAreNotQueried() {
         String straight = "70.008 70.008 / 70.008 70.008 / 70.008 70.008";
 
         Match match = ask(Condition.FINISHED, hole("1", straight, false), hole("2", straight, false));

@@ -31,7 +31,7 @@ class QueriedReadingsProperties {
     private final TwinShop shop = new TwinShop();
 
     @Property(tries = 300)
-    void standing_by_the_readings_never_brings_a_smaller_size(
+    void standingByTheReadingsNeverBringsASmallerSize(
             @ForAll("micrometres") List<Long> first, @ForAll("micrometres") List<Long> second) {
         Match asked = ask(hole("1", first, false), hole("2", second, false));
         Match stoodBy = ask(hole("1", first, true), hole("2", second, true));
@@ -50,7 +50,7 @@ class QueriedReadingsProperties {
     }
 
     @Property(tries = 200)
-    void the_order_of_the_cylinders_does_not_matter(
+    void theOrderOfTheCylindersDoesNotMatter(
             @ForAll("micrometres") List<Long> first, @ForAll("micrometres") List<Long> second) {
         Match asked = ask(hole("1", first, false), hole("2", second, false));
         Match turned = ask(hole("1", second, false), hole("2", first, false));
@@ -62,7 +62,7 @@ class QueriedReadingsProperties {
     }
 
     @Property(tries = 200)
-    void a_queried_reading_changed_to_another_gives_the_same_answer(
+    void aQueriedReadingChangedToAnotherGivesTheSameAnswer(
             @ForAll @LongRange(min = 211, max = 900) long one, @ForAll @LongRange(min = 211, max = 900) long other) {
         Match asked = ask(hole("1", strayBy(one), false), hole("2", SOUND, false));
         Match changed = ask(hole("1", strayBy(other), false), hole("2", SOUND, false));

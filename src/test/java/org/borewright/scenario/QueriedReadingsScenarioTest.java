@@ -57,7 +57,7 @@ class QueriedReadingsScenarioTest {
     private static final String OTHER = "2.3834 2.3830 / 2.3827 2.3826 / 2.3821 2.3818";
 
     @Test
-    void a_slip_is_asked_about_by_its_place_and_answered_by_standing_by_it() {
+    void aSlipIsAskedAboutByItsPlaceAndAnsweredByStandingByIt() {
         String slip = "2.3835 2.3830 / 2.3928 2.3826 / 2.3820 2.3818";
 
         match("in", slip, OTHER, "")
@@ -87,7 +87,7 @@ class QueriedReadingsScenarioTest {
         SOUND + ", " + SOUND + ", 2",
         SOUND + ", " + OTHER + ", 0",
     })
-    void inches_and_millimetres_are_queried_alike(String left, String right, int cylinders) {
+    void inchesAndMillimetresAreQueriedAlike(String left, String right, int cylinders) {
         ValidatableResponse in = match("in", left, right, "");
         ValidatableResponse mm = match("mm", left, right, "");
 
