@@ -119,7 +119,7 @@ class MatchProperties {
                 .isEqualTo(asRead.holes().get(0).hole().wear());
     }
 
-    /** A grid of the first hole at three depths, its cells row by row. */
+    /** A grid of the first hole at three depths, its cells row by row; somebody stands by them, so that they are computed with. */
     private static CylinderSurvey grid(List<Axis> axes, List<Long> cells) {
         List<List<Optional<Length>>> rows = new ArrayList<>();
         for (int row = 0; row < 3; row++) {
@@ -128,7 +128,7 @@ class MatchProperties {
                     .toList());
         }
         List<Length> depths = List.of(TwinShop.mm("10"), TwinShop.mm("45"), TwinShop.mm("90"));
-        return new CylinderSurvey("1", new Grid(depths, axes, rows), Wall.UNKNOWN, List.of());
+        return new CylinderSurvey("1", new Grid(depths, axes, rows), Wall.UNKNOWN, List.of(), true);
     }
 
     /** The bar leaves the hone its 0.05 mm, and the guard on top: what is left of the finish of a certain size. */
