@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.Settling;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grids;
