@@ -5,7 +5,9 @@ import static org.borewright.kit.TwinShop.mm;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import org.borewright.fit.Rule;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Gauge;
@@ -13,6 +15,8 @@ import org.borewright.measure.Length;
 import org.borewright.measure.SettingRing;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Temperature.Scale;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,6 +65,32 @@ class GaugeCautionsTest {
         assertThat(match.holes().get(0).hole().survey().asRead().largest()).contains(mm("70.110"));
     }
 
+    /** In 30 K the ring grows 24.150 µm, so that 35.055 mm is less than half of 70.134 mm, though no less than half of what was read. */
+    @ParameterizedTest
+    @CsvSource({"20, true", "50, false"})
+    void a_probe_is_held_against_the_diameter_with_what_the_ring_had_grown(BigDecimal celsius, boolean believed) {
+        MatchRequest asked = request("70.110");
+        Wall.Reach reach = new Wall.Reach(mm("35.055"), false);
+        Wall wall = new Wall(
+                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
+        CylinderSurvey probed = new CylinderSurvey("1", asked.cylinders().get(0).asRead(), wall, List.of());
+
+        HoleReport first = ask(
+                        new TwinShop()
+                                .request(
+                                        Condition.WORN,
+                                        "standard",
+                                        List.of(probed, asked.cylinders().get(1))),
+                        gauge(mm("0.005"), null, Optional.of(ring(celsius))))
+                .holes()
+                .get(0);
+
+        assertThat(first.hole().isProbed()).isEqualTo(believed);
+        assertThat(first.checks().stream().anyMatch(check -> check.rule() == Rule.PROBED_WALL))
+                .isNotEqualTo(believed);
+        assertThat(first.cleanUp().orElseThrow().worst()).contains(believed ? mm("70.150") : mm("70.308300"));
+    }
+
     @Test
     void a_ring_makes_a_reading_worth_less_and_is_left_out_where_it_is_not_stated() {
         Gauge without = gauge(mm("0.005"), null, Optional.empty());
@@ -94,7 +124,10 @@ class GaugeCautionsTest {
     }
 
     private static Match ask(String diameter, Gauge gauge) {
-        MatchRequest asked = request(diameter);
+        return ask(request(diameter), gauge);
+    }
+
+    private static Match ask(MatchRequest asked, Gauge gauge) {
         return new TwinShop()
                 .ask(new MatchRequest(
                         asked.condition(),

@@ -6,6 +6,7 @@ import org.borewright.catalog.Cylinder;
 import org.borewright.fit.CleanUp;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.ProbedWall;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -13,6 +14,7 @@ import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
 
 /**
  * One hole of the engine as it was surveyed, corrected to 20 °C, and what follows from its readings alone.
@@ -24,6 +26,7 @@ import org.borewright.measure.survey.Survey;
  * @param budget the uncertainty of one diameter, term by term; empty when nothing was measured
  * @param uncertainty the expanded uncertainty of one diameter; zero when nothing was measured
  * @param whenNew the size it had when new, and what tells; empty when nothing tells
+ * @param contradictedProbe the probe, where it contradicts the diameters so that nothing is computed from it
  * @param cleanUp by the bar, best and worst
  */
 public record Hole(
@@ -34,6 +37,7 @@ public record Hole(
         Optional<Uncertainty> budget,
         Length uncertainty,
         Optional<WhenNew> whenNew,
+        Optional<Comparison> contradictedProbe,
         CleanUp cleanUp) {
 
     /**
@@ -60,8 +64,10 @@ public record Hole(
                 .map(diameter -> Uncertainty.of(diameter, request.gauge(), request.climate(), bore.expansion()));
         Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
-        CleanUp cleanUp = HoleCleanUp.byBar(corrected, whenNew, bore.centringError(), uncertainty);
-        return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, cleanUp);
+        Optional<Comparison> contradictedProbe = contradictedProbe(corrected, uncertainty);
+        Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
+        CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), uncertainty);
+        return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, contradictedProbe, cleanUp);
     }
 
     /** Its name. */
@@ -75,14 +81,17 @@ public record Hole(
                 measured -> whenNew.map(known -> measured.greatest().minus(known.diameter())));
     }
 
-    /** The probe, where it contradicts the diameters so that nothing is computed from it; both are compared as read. */
-    public Optional<Comparison> contradictedProbe() {
-        return HoleCleanUp.ofProbe(survey, uncertainty).filter(check -> check.outcome() == Outcome.OUT);
+    private static Optional<Comparison> contradictedProbe(CylinderSurvey at20, Length uncertainty) {
+        return at20.wall()
+                .reach()
+                .flatMap(reach ->
+                        at20.asRead().largest().map(largest -> ProbedWall.check(reach.radius(), largest, uncertainty)))
+                .filter(check -> check.outcome() == Outcome.OUT);
     }
 
     /** Whether the wall was probed, and the diameters bear it out. */
     public boolean isProbed() {
-        return survey.wall().reach().isPresent() && contradictedProbe().isEmpty();
+        return survey.wall().reach().isPresent() && contradictedProbe.isEmpty();
     }
 
     /** What the hone alone must reach; empty when nothing was measured. */

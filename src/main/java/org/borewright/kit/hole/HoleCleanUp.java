@@ -4,27 +4,34 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import org.borewright.fit.CleanUp;
-import org.borewright.fit.Comparison;
 import org.borewright.fit.HoneOnly;
-import org.borewright.fit.Outcome;
-import org.borewright.fit.ProbedWall;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
 
 /** What a surveyed hole needs to come out clean: every place and every defect asked, the largest decides. */
 public final class HoleCleanUp {
 
     private HoleCleanUp() {}
 
-    /** By the bar. The worst is not known where a defect's depth, the size when new or the hole itself is not. */
-    static CleanUp byBar(CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError, Length uncertainty) {
+    /**
+     * By the bar. The worst is not known where a defect's depth, the size when new or the hole itself is not.
+     *
+     * @param probe the probed wall; empty when it was not probed, or when the probe contradicts the diameters
+     */
+    static CleanUp byBar(
+            CylinderSurvey at20,
+            Optional<Wall.Reach> probe,
+            Optional<WhenNew> whenNew,
+            Length centringError,
+            Length uncertainty) {
         Optional<Length> largest = at20.asRead().largest();
         Optional<Length> best = needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt);
         Optional<Length> worst = isOpen(at20)
                 ? Optional.empty()
-                : probed(at20, centringError, uncertainty)
+                : probe.map(reach -> probed(reach, at20, centringError))
                         .or(() -> unprobed(at20, largest, whenNew, centringError))
                         .map(needed -> best.map(needed::max).orElse(needed));
         return new CleanUp(worst, best, uncertainty.doubled(), uncertainty);
@@ -45,21 +52,9 @@ public final class HoleCleanUp {
                 || !survey.queries().isEmpty();
     }
 
-    /** By the probed wall; empty when it was not probed, or when the probe contradicts the diameters. */
-    private static Optional<Length> probed(CylinderSurvey at20, Length centringError, Length uncertainty) {
-        return at20.wall()
-                .reach()
-                .filter(reach -> ofProbe(at20, uncertainty).stream().noneMatch(check -> check.outcome() == Outcome.OUT))
-                .map(reach -> CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis())
-                        .plus(deepest(at20).doubled()));
-    }
-
-    /** The probed wall against the largest diameter; empty unless both were read. */
-    static Optional<Comparison> ofProbe(CylinderSurvey at20, Length uncertainty) {
-        return at20.wall()
-                .reach()
-                .flatMap(reach ->
-                        at20.asRead().largest().map(largest -> ProbedWall.check(reach.radius(), largest, uncertainty)));
+    private static Length probed(Wall.Reach reach, CylinderSurvey at20, Length centringError) {
+        return CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis())
+                .plus(deepest(at20).doubled());
     }
 
     private static Optional<Length> unprobed(
