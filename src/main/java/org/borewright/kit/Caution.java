@@ -32,8 +32,10 @@ public enum Caution {
             "An iron sleeve in aluminium lets go as the barrel warms: bore and hone it cold, and measure cold."),
     /** A wall that is never cut. */
     NEVER_BORED("This wall is never bored or honed: only a set of the same size or a grade of it may go on."),
+    /** Ports in a wall that is bored or honed. */
+    PORTS("Chamfer the ports before the finish hone."),
     /** Ports. */
-    PORTS("Chamfer the ports before the finish hone, and set ring pegs clear of them."),
+    RING_PEGS("Set the ring pegs clear of the ports."),
     /** Threads in aluminium. */
     THREADS_IN_ALUMINIUM(
             "Threads in aluminium give way before the stud: check them and stop at the first sign of pulling."),

@@ -9,6 +9,7 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Strokes;
 import org.borewright.fit.Rule;
 import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
@@ -27,7 +28,7 @@ final class Cautions {
     /** The cautions, in their own order. */
     static List<Caution> of(Engine engine, MatchRequest request, List<HoleReport> holes, List<TorqueReminder> torques) {
         Set<Caution> cautions = EnumSet.of(Caution.MAKER_FIRST, Caution.TRAINED_PEOPLE);
-        ofBuild(cautions, engine);
+        ofBuild(cautions, engine, holes);
         ofReadings(cautions, request, holes);
         ofGauge(cautions, request, holes);
         ofTorques(cautions, torques);
@@ -35,12 +36,18 @@ final class Cautions {
         return List.copyOf(cautions);
     }
 
-    private static void ofBuild(Set<Caution> cautions, Engine engine) {
+    private static void ofBuild(Set<Caution> cautions, Engine engine, List<HoleReport> holes) {
         Build build = engine.build();
         addIf(cautions, build.construction() == Construction.SLEEVED_ALUMINIUM_BARREL, Caution.SLEEVE_IN_ALUMINIUM);
         addIf(cautions, !build.construction().mayBeBored(), Caution.NEVER_BORED);
-        addIf(cautions, build.strokes() == Strokes.TWO, Caution.PORTS);
+        addIf(cautions, build.strokes() == Strokes.TWO, Caution.RING_PEGS);
+        addIf(cautions, build.strokes() == Strokes.TWO && isCut(holes), Caution.PORTS);
         addIf(cautions, !engine.rodEnd().pressed(), Caution.NEW_CLIPS);
+    }
+
+    /** Whether some hole is bored or honed at the size named. */
+    private static boolean isCut(List<HoleReport> holes) {
+        return holes.stream().flatMap(report -> report.atSize().stream()).anyMatch(fate -> fate.work() != Work.AS_IS);
     }
 
     private static void ofReadings(Set<Caution> cautions, MatchRequest request, List<HoleReport> holes) {

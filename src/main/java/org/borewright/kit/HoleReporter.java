@@ -3,7 +3,7 @@ package org.borewright.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Engine;
 import org.borewright.fit.Check;
 import org.borewright.fit.CleanUp;
 import org.borewright.fit.CleanUpCheck;
@@ -30,12 +30,12 @@ final class HoleReporter {
 
     private final MatchRequest request;
     private final SizeTable sizes;
-    private final BoreSpec bore;
+    private final Engine engine;
 
-    HoleReporter(MatchRequest request, SizeTable sizes, BoreSpec bore) {
+    HoleReporter(MatchRequest request, SizeTable sizes, Engine engine) {
         this.request = request;
         this.sizes = sizes;
-        this.bore = bore;
+        this.engine = engine;
     }
 
     /** The reports, in the engine's order. */
@@ -50,8 +50,9 @@ final class HoleReporter {
     private HoleReport report(Hole hole, Optional<SizeRow> named, int index) {
         Optional<BoreShape> shape =
                 hole.at20() instanceof Grid grid ? Optional.of(BoreShape.of(grid)) : Optional.empty();
+        boolean mayBeBored = engine.build().construction().mayBeBored();
         Optional<CleanUp> cleanUp =
-                request.condition() == Condition.WORN ? Optional.of(hole.cleanUp()) : Optional.empty();
+                request.condition() == Condition.WORN && mayBeBored ? Optional.of(hole.cleanUp()) : Optional.empty();
         return new HoleReport(
                 hole,
                 shape,
@@ -87,7 +88,7 @@ final class HoleReporter {
     private Optional<Check> cleanUp(Hole hole, HoleAtSize fate) {
         Length finish = fate.piston().shape().finishForCleanUp();
         return switch (fate.work()) {
-            case REBORE -> byBar(hole, finish.minus(bore.honeStock()));
+            case REBORE -> byBar(hole, finish.minus(engine.bore().honeStock()));
             case HONE_ONLY -> hole.honeCleanUp().map(needed -> CleanUpCheck.byHone(needed, finish, hole.uncertainty()));
             case AS_IS -> Optional.empty();
         };

@@ -63,7 +63,7 @@ public record Match(
         SizeTable sizes = new SizeTable(fits, kits, request, holes);
         List<SizeRow> table = sizes.rows();
         Ruling first = rule(holes, table, fits, request);
-        List<HoleReport> reports = new HoleReporter(request, sizes, engine.bore()).report(holes, first.row());
+        List<HoleReport> reports = new HoleReporter(request, sizes, engine).report(holes, first.row());
         List<Check> checks = first.row().map(Match::checks).orElse(List.of());
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);

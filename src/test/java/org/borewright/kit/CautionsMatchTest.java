@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.Strokes;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
@@ -82,6 +83,36 @@ class CautionsMatchTest {
 
         assertThat(shop.worn("standard", "70.010", "70.010").cautions().contains(caution))
                 .isEqualTo(due);
+    }
+
+    @ParameterizedTest(name = "{0}-stroke, {1}, finished {2}: chamfer {3}, pegs {4}")
+    @CsvSource({
+        "FOUR, IRON_BARREL, 70.200, false, false",
+        // honed, and left as it is
+        "TWO, IRON_BARREL, 70.200, true, true",
+        "TWO, IRON_BARREL, 70.010, false, true",
+        "TWO, PLATED, 70.010, false, true",
+    })
+    void ports_are_chamfered_only_where_the_hole_is_cut(
+            Strokes strokes, Construction construction, String diameter, boolean chamfer, boolean pegs) {
+        TwinShop shop = new TwinShop();
+        shop.strokes = strokes;
+        shop.construction = construction;
+        MatchRequest plain = shop.request(Condition.FINISHED, "standard", TwinShop.surveys(diameter, diameter));
+
+        Match match = shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                plain.skim(),
+                Optional.of(shop.sizes.get(diameter.equals("70.010") ? 0 : 1)),
+                plain.on()));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.SERVES);
+        assertThat(match.cautions().contains(Caution.PORTS)).isEqualTo(chamfer);
+        assertThat(match.cautions().contains(Caution.RING_PEGS)).isEqualTo(pegs);
     }
 
     @ParameterizedTest(name = "axes at {0}: {1} {2}")

@@ -83,7 +83,7 @@ import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Wall;
 
 /**
- * A small shop with one invented four-stroke twin of 70.000 mm bore and round figures: a piston of a size needs a hole of exactly 70.000 mm
+ * A small shop with one invented twin of 70.000 mm bore and round figures: a piston of a size needs a hole of exactly 70.000 mm
  * + oversize at target, so that a machinist can check every case in the head. Tests change one thing and ask again.
  */
 public final class TwinShop {
@@ -103,6 +103,7 @@ public final class TwinShop {
     public final List<Bearing> bearings = new ArrayList<>();
     public final Map<PartNumber, Withdrawal> withdrawals = new HashMap<>();
     public final Map<PartNumber, Offer> offers = new HashMap<>();
+    public Strokes strokes = Strokes.FOUR;
     public Construction construction = Construction.IRON_BARREL;
     public BoreSurface surface = BoreSurface.IRON;
     public RodEnd rodEnd = new RodEnd(
@@ -272,7 +273,7 @@ public final class TwinShop {
     private Engine engine() {
         return new Engine(
                 new EngineName("TWIN-1", "Twin", "Testwright"),
-                new Build(Strokes.FOUR, Layout.PARALLEL_TWIN, construction, surface, LengthUnit.MILLIMETRE),
+                new Build(strokes, Layout.PARALLEL_TWIN, construction, surface, LengthUnit.MILLIMETRE),
                 List.of(new Cylinder("1", Hand.ANY, pitch), new Cylinder("2", Hand.ANY, Optional.empty())),
                 new BoreSpec(
                         mm("70"),
