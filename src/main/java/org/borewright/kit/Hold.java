@@ -172,7 +172,7 @@ public record Hold(
             for (HoleReport report : holes) {
                 for (Check check : Check.ended(report.checks(), outcome)) {
                     cylinders.add(report.hole().name());
-                    checks.add(placed(check, report.hole().name()));
+                    checks.add(placed(check, report.hole().place()));
                 }
             }
         }
@@ -182,9 +182,8 @@ public record Hold(
     }
 
     /** Beside the checks of other holes a check must say whose it is. */
-    private static Check placed(Check check, String cylinder) {
-        String within = check.place().isEmpty() ? "" : ", " + check.place();
-        return check.at("cylinder " + cylinder + within);
+    private static Check placed(Check check, String hole) {
+        return check.at(check.place().isEmpty() ? hole : hole + ", " + check.place());
     }
 
     /** What holds and where, in one sentence: the checks, the parts, the cylinders. */

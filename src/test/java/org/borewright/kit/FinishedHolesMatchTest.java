@@ -129,6 +129,8 @@ class FinishedHolesMatchTest {
 
         assertThat(match.ruling().verdict().label()).isEqualTo("no common size");
         assertThat(match.table().get(0).holes()).allMatch(hole -> hole.work() == Work.AS_IS);
+        assertThat(shop.finished("69.900", "69.900").finishedHoles(Condition.FINISHED))
+                .allMatch(hole -> hole.toGo().isEmpty());
     }
 
     private static Match asking(TwinShop shop, String asked, String first, String second) {

@@ -5,13 +5,11 @@ import java.util.List;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Certainty;
-import org.borewright.fit.Clearance;
 import org.borewright.fit.HoneOnly;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
-import org.borewright.measure.survey.Finding;
 
 /**
  * Which pistons already finished holes take: the size of each hole is the one whose clearance window holds it. A finished hole is true, so
@@ -42,18 +40,25 @@ public final class FinishedHoles {
                 .orElseThrow();
     }
 
+    /** The pistons whose windows hold a finished hole with nothing cut, proven or not, the best fitting first. */
+    public static List<Piston> holding(Hole hole, List<Piston> pistons) {
+        return pistons.stream()
+                .map(piston -> HoleAtSize.of(hole, Work.AS_IS, WornHoles.asItIs(hole, piston), piston))
+                .filter(HoleAtSize::runsAsItIs)
+                .sorted(bestFitting(hole))
+                .map(HoleAtSize::piston)
+                .toList();
+    }
+
     /** As it is before any work, the more certain first, then the nearest to target. */
-    static Comparator<HoleAtSize> bestFitting(Hole hole) {
+    public static Comparator<HoleAtSize> bestFitting(Hole hole) {
         return Comparator.comparing((HoleAtSize fate) -> fate.work() == Work.AS_IS ? 0 : 1)
                 .thenComparing(HoleAtSize::certainty)
                 .thenComparing(fate -> offTarget(hole, fate.piston()));
     }
 
     private HoleAtSize at(Hole hole, Piston piston) {
-        Limits diameters = hole.diameters().orElseThrow();
-        Certainty asItIs = hole.survey().has(Finding.Weight.MACHINABLE)
-                ? Certainty.NO
-                : proven(hole, WornHoles.of(Clearance.check(diameters, hole.uncertainty(), piston.shape())));
+        Certainty asItIs = WornHoles.asItIs(hole, piston);
         if (asItIs != Certainty.NO || !mayBeCut) {
             return HoleAtSize.of(hole, Work.AS_IS, asItIs, piston);
         }
@@ -63,12 +68,8 @@ public final class FinishedHoles {
         Certainty clear = byBar
                 ? Certainty.CERTAIN
                 : HoneOnly.at(finish, HoneOnly.cleanUp(clean, Length.ZERO), hole.uncertainty());
-        return HoleAtSize.of(hole, byBar ? Work.REBORE : Work.HONE_ONLY, proven(hole, clear), piston);
-    }
-
-    /** At most possible while a depth was not measured, or something must be put right before measuring. */
-    private static Certainty proven(Hole hole, Certainty certainty) {
-        return HoleCleanUp.isOpen(hole.survey()) ? certainty.and(Certainty.POSSIBLE) : certainty;
+        return HoleAtSize.of(
+                hole, byBar ? Work.REBORE : Work.HONE_ONLY, HoleCleanUp.proven(hole.survey(), clear), piston);
     }
 
     /** How far the mean clearance of a hole lies from the piston's target, doubled so that it stays whole. */

@@ -75,6 +75,11 @@ public record Hole(
         return cylinder.name();
     }
 
+    /** Where a check of it stands beside those of other holes. */
+    public String place() {
+        return "cylinder " + name();
+    }
+
     /** Wear: the largest diameter less the size when new; empty when either is not known. */
     public Optional<Length> wear() {
         return diameters.flatMap(

@@ -3,6 +3,7 @@ package org.borewright.kit.hole;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
+import org.borewright.fit.Certainty;
 import org.borewright.fit.CleanUp;
 import org.borewright.fit.HoneOnly;
 import org.borewright.measure.Length;
@@ -50,6 +51,11 @@ public final class HoleCleanUp {
         return survey.hasUnknownDepth()
                 || survey.has(Finding.Weight.HOLD)
                 || !survey.queries().isEmpty();
+    }
+
+    /** A certainty as far as the survey lets it be proven: at most possible while something stands in the way. */
+    static Certainty proven(CylinderSurvey survey, Certainty certainty) {
+        return isOpen(survey) ? certainty.and(Certainty.POSSIBLE) : certainty;
     }
 
     private static Length probed(Wall.Reach reach, CylinderSurvey at20, Length centringError) {

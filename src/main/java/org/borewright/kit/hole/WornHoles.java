@@ -90,21 +90,22 @@ public final class WornHoles {
         Certainty reached = hole.honeCleanUp()
                 .map(cleanUp -> HoneOnly.at(finish, cleanUp, hole.uncertainty()))
                 .orElse(Certainty.POSSIBLE);
-        return HoleCleanUp.isOpen(hole.survey()) ? reached.and(Certainty.POSSIBLE) : reached;
+        return HoleCleanUp.proven(hole.survey(), reached);
     }
 
-    private static Certainty asItIs(Hole hole, Piston piston) {
+    /** Whether a piston may run in a hole with nothing cut: at most possible while something stands in the way of calling it certain. */
+    static Certainty asItIs(Hole hole, Piston piston) {
         if (hole.survey().has(Finding.Weight.MACHINABLE)) {
             return Certainty.NO;
         }
         Certainty fits = hole.diameters()
                 .map(diameters -> of(Clearance.check(diameters, hole.uncertainty(), piston.shape())))
                 .orElse(Certainty.POSSIBLE);
-        return HoleCleanUp.isOpen(hole.survey()) ? fits.and(Certainty.POSSIBLE) : fits;
+        return HoleCleanUp.proven(hole.survey(), fits);
     }
 
     /** What clearances at their worst say of a hole that is not to be cut. */
-    static Certainty of(List<Comparison> clearances) {
+    private static Certainty of(List<Comparison> clearances) {
         return clearances.stream()
                 .map(check -> of(check.outcome()))
                 .reduce(Certainty::and)

@@ -70,7 +70,8 @@ public final class SizeTable {
         for (int i = 0; i < holes.size(); i++) {
             fates.add(fate(choice, i));
             least = least.and(fates.get(i).certainty());
-            wall(holes.get(i), choice).ifPresent(walls::add);
+            Hole hole = holes.get(i);
+            wall(hole, choice).ifPresent(wall -> walls.add(wall.at(hole.place())));
         }
         List<GasketFit> gaskets = gaskets(choice);
         List<GasketFit> fitting = GasketFit.fitting(gaskets);

@@ -3,6 +3,7 @@ package org.borewright.kit.hole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
+import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
@@ -10,6 +11,7 @@ import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.request.Condition;
 import org.borewright.measure.Limits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,15 +44,18 @@ class FinishedHolesTest {
     }
 
     /** Grades A 69.940 to 69.945 and B 69.946 to 69.951, 0.040 to 0.100 mm each: targets 70.002 5 and 70.008 5, turning at 70.005 5. */
-    @ParameterizedTest(name = "{0}: {1} {2}")
+    @ParameterizedTest(name = "{0}: {1} {2}, of {3}")
     @CsvSource({
-        "70.0054, P-A, CERTAIN",
-        "70.0056, P-B, CERTAIN",
+        "70.0054, P-A, CERTAIN, P-A P-B",
+        "70.0056, P-B, CERTAIN, P-B P-A",
         // proven before not proven, though nearer to the target of none: B needs 69.991 + U
-        "69.992, P-A, CERTAIN",
-        "70.036, P-B, CERTAIN",
+        "69.992, P-A, CERTAIN, P-A P-B",
+        "70.036, P-B, CERTAIN, P-B P-A",
+        // B holds it up to 70.046 + U, A no further than 70.040 + U
+        "70.045282, P-B, POSSIBLE, P-B",
     })
-    void of_two_grades_the_one_proven_and_nearest_to_target_goes_in(String diameter, String piston, String certainty) {
+    void of_two_grades_the_one_proven_and_nearest_to_target_goes_in_and_the_other_is_named(
+            String diameter, String piston, String certainty, String holding) {
         TwinShop shop = new TwinShop();
         Piston standard = shop.pistons.get(0);
         shop.pistons.set(0, graded(standard, "P-A", "69.940", "69.945"));
@@ -58,6 +63,12 @@ class FinishedHolesTest {
 
         HoleAtSize fate = at(shop, diameter, "standard");
 
+        assertThat(shop.finished(diameter, "70.010")
+                        .finishedHoles(Condition.FINISHED)
+                        .get(0)
+                        .pistons())
+                .extracting(named -> named.number().text())
+                .isEqualTo(List.of(holding.split(" ", -1)));
         assertThat(fate.piston().number()).hasToString(piston);
         assertThat(fate.certainty().name()).isEqualTo(certainty);
         assertThat(fate.work()).isEqualTo(Work.AS_IS);

@@ -75,6 +75,18 @@ class SizeTableTest {
                 .hasSize(cut);
     }
 
+    @ParameterizedTest
+    @CsvSource({"IRON_BARREL, true", "PLATED, false", "BARE_ALUMINIUM_SILICON, false"})
+    void no_clean_up_is_told_of_a_wall_that_the_bar_never_cuts(Construction construction, boolean told) {
+        shop.construction = construction;
+
+        Match match = shop.worn("standard", "70.010", "70.020");
+
+        assertThat(match.holes())
+                .allMatch(hole -> hole.cleanUp().isPresent() == told)
+                .allMatch(hole -> hole.atSize().orElseThrow().metal().equals(Optional.of(Length.ZERO)) != told);
+    }
+
     /** A sleeve fitted since takes the place of the one as made, hole by hole; +0.50 needs (75.590 − 70.550)/2 − 0.02 = 2.5. */
     @ParameterizedTest(name = "sleeve of {0}: {1}, {2}")
     @CsvSource({"75.590, IN, ", "75.589999, OUT, WALL", ", UNKNOWN, "})
@@ -95,6 +107,10 @@ class SizeTableTest {
 
         assertThat(half.walls()).extracting(Check::outcome).containsExactly(outcome, Outcome.IN);
         assertThat(half.blocks()).extracting(Block::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
+        assertThat(half.blocks())
+                .flatExtracting(Block::checks)
+                .extracting(Check::place)
+                .isEqualTo(reason == null ? List.of() : List.of("cylinder 1"));
     }
 
     @Test

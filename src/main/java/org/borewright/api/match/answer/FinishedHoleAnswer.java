@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param cylinder the hole
  * @param size the size whose window holds it nearest to target, proven before not proven; absent between sizes
+ * @param pistons the pistons of that size whose windows hold it, the best fitting first; empty between sizes
  * @param certainty whether the readings prove that the window holds it; no between sizes
  * @param otherSizes other sizes whose windows hold it too
  * @param tooLooseFor between sizes: the smaller size and by how much it is too loose for it
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 public record FinishedHoleAnswer(
         String cylinder,
         @Nullable String size,
+        List<String> pistons,
         String certainty,
         List<String> otherSizes,
         @Nullable GapAnswer tooLooseFor,
@@ -44,6 +46,7 @@ public record FinishedHoleAnswer(
         return new FinishedHoleAnswer(
                 hole.cylinder(),
                 hole.size().map(Size::label).orElse(null),
+                hole.pistons().stream().map(piston -> piston.number().text()).toList(),
                 hole.certainty().label(),
                 hole.others().stream().map(Size::label).toList(),
                 hole.tooLooseFor().map(gap -> GapAnswer.of(gap, unit)).orElse(null),
