@@ -36,6 +36,11 @@ public final class CommonPractice {
         };
     }
 
+    /** What a reading with feeler blades under a straight edge is worth, U with k = 2: 0.010 mm, for the blades step so. */
+    public static Length feelerUncertainty() {
+        return Length.ofMicrometres(10);
+    }
+
     /** Taper and out-of-round allowed in a freshly honed hole: 0.010 mm each. */
     public static Length finishedShape() {
         return Length.ofMicrometres(10);

@@ -3,19 +3,19 @@ package org.borewright.fit;
 import org.borewright.measure.Length;
 
 /**
- * What is skimmed off the deck against the most it bears, the limit itself included. Source: the engine's greatest skim, or less where
- * gasket and crown leave less; geometry.
+ * All that was and is to be skimmed off the deck against the most it bears, the limit itself included. Source: the engine's greatest skim
+ * in all, or less where gasket and crown leave less; geometry.
  */
 public final class DeckSkim {
 
     private DeckSkim() {}
 
     /**
-     * The skim against its limit.
+     * All skims together against their limit.
      *
-     * @param kit the gasket kit that goes on the deck
+     * @param place the gaskets that go on the deck, or what the skim is for
      */
-    public static Comparison check(String kit, Length skim, Length greatest) {
-        return Rule.DECK_SKIM.atMost(kit, skim, greatest);
+    public static Comparison check(String place, Length skims, Length greatest) {
+        return Rule.DECK_SKIM.atMost(place, skims, greatest);
     }
 }

@@ -97,9 +97,19 @@ public enum Rule {
     /** The crown goes into the head. */
     CROWN_IN_MOUTH(
             "crown in the chamber mouth", "limit: engines.csv; geometry", "take a smaller size, or open the register"),
-    /** The skim of the deck. */
+    /** How far the deck is out of flat. */
+    DECK_FLATNESS(
+            "flatness of the deck",
+            "limit: engines.csv; ISO 14253-1",
+            "skim the deck as needed: its out-of-flat and the uncertainty of that at the least"),
+    /** A skim takes away all that the deck is out of flat. */
+    SKIM_TO_FLAT(
+            "skim that makes the deck flat",
+            "geometry: the out-of-flat found and its uncertainty",
+            "skim at least so much, or measure the deck closer"),
+    /** All skims of the deck together. */
     DECK_SKIM(
-            "skim of the deck",
+            "all skims of the deck together",
             "limit: engines.csv, or what is left below it from piston to head; geometry",
             "skim less"),
     /** The least distance from piston to head. */

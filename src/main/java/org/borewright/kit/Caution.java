@@ -44,9 +44,20 @@ public enum Caution {
             "A torque pulls over 90 % of the proof load at the lowest plausible friction: do not exceed it, and do not oil a thread that is meant dry."),
     /** Always new. */
     NEW_CLIPS("Clips are always renewed; see each one seated, for a loose clip ruins the hole."),
-    /** A skim. */
-    SKIMMED_DECK(
-            "A skimmed deck changes ratio, piston-to-head distance and valve room, and on a two-stroke port timing if the base is cut."),
+    /** A skim where none is needed. */
+    SKIM_NOT_NEEDED(
+            "The deck is flat within its limit and needs no skim: skim it only as needed, for no later rebuild gets it back."),
+    /** Nobody said whether the deck was skimmed before. */
+    EARLIER_SKIMS_NOT_STATED(
+            "It is not stated what was skimmed off the deck before: none is reckoned with, and the most that may be skimmed counts all skims."),
+    /** A deck lower than made. */
+    SKIMMED_DECK("A skimmed deck brings the piston nearer to the head and raises the ratio."),
+    /** The same of a four-stroke. */
+    VALVE_ROOM(
+            "A skimmed deck brings the valves nearer to the pistons: see that they clear before the engine is turned, and set valve timing and clearances anew."),
+    /** The same of a two-stroke. */
+    CUT_BASE(
+            "Skim the deck of a two-stroke and not its base: a base that is cut lets the ports down and changes their timing."),
     /** Ring to be filed. */
     FILE_RINGS("A ring of this set is to be filed to its least gap: file square, and leave no burr.");
 

@@ -10,6 +10,7 @@ import org.borewright.catalog.Strokes;
 import org.borewright.fit.Rule;
 import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
@@ -32,7 +33,7 @@ final class Cautions {
         ofReadings(cautions, request, holes);
         ofGauge(cautions, request, holes);
         ofTorques(cautions, torques);
-        addIf(cautions, request.skim().isMoreThan(Length.ZERO), Caution.SKIMMED_DECK);
+        ofDeck(cautions, engine, request.deck());
         return List.copyOf(cautions);
     }
 
@@ -48,6 +49,16 @@ final class Cautions {
     /** Whether some hole is bored or honed at the size named. */
     private static boolean isCut(List<HoleReport> holes) {
         return holes.stream().flatMap(report -> report.atSize().stream()).anyMatch(fate -> fate.work() != Work.AS_IS);
+    }
+
+    private static void ofDeck(Set<Caution> cautions, Engine engine, Deck deck) {
+        boolean lowered = deck.lowered().isMoreThan(Length.ZERO);
+        boolean twoStroke = engine.build().strokes() == Strokes.TWO;
+        addIf(cautions, deck.isToBeSkimmed() && deck.isFlat(engine.limits()), Caution.SKIM_NOT_NEEDED);
+        addIf(cautions, deck.skimmedBefore().isEmpty(), Caution.EARLIER_SKIMS_NOT_STATED);
+        addIf(cautions, lowered, Caution.SKIMMED_DECK);
+        addIf(cautions, lowered && !twoStroke, Caution.VALVE_ROOM);
+        addIf(cautions, lowered && twoStroke, Caution.CUT_BASE);
     }
 
     private static void ofReadings(Set<Caution> cautions, MatchRequest request, List<HoleReport> holes) {

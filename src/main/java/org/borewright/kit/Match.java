@@ -39,7 +39,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param ruling the verdict, the size it names and what holds
  * @param table every size
  * @param holes every hole
- * @param checks of parts, metal, gasket and deck at the size named
+ * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
  * @param settling the smaller size that a reading might prove; empty when there is none
  * @param work what the shop does
  * @param torques what is tightened
@@ -64,10 +64,14 @@ public record Match(
         List<SizeRow> table = sizes.rows();
         Ruling first = rule(holes, table, fits, request);
         List<HoleReport> reports = new HoleReporter(request, sizes, engine).report(holes, first.row());
-        List<Check> checks = first.row().map(Match::checks).orElse(List.of());
+        List<Check> checks = new ArrayList<>(first.row().map(Match::checks).orElse(List.of()));
+        checks.addAll(request.deck().checks(engine.limits()));
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);
-        ShopWork work = ShopWork.of(shelf, first.row().map(SizeRow::holes).orElse(List.of()), request.skim());
+        ShopWork work = ShopWork.of(
+                shelf,
+                first.row().map(SizeRow::holes).orElse(List.of()),
+                request.deck().skim());
         List<TorqueReminder> torques = new ArrayList<>(fits.torques());
         torques.removeIf(reminder -> !work.touches(reminder.fastener()));
         return new Match(

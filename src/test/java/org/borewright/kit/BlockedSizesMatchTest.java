@@ -142,7 +142,7 @@ class BlockedSizesMatchTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                mm(skim),
+                TwinShop.skimmed(skim),
                 plain.asked(),
                 plain.on()));
     }

@@ -62,7 +62,7 @@ class CautionsMatchTest {
                 plain.cylinders(),
                 plain.gauge(),
                 climate,
-                mm(skim),
+                TwinShop.skimmed(skim),
                 plain.asked(),
                 plain.on()));
 

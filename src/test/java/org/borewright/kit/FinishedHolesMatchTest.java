@@ -142,7 +142,7 @@ class FinishedHolesMatchTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                plain.skim(),
+                plain.deck(),
                 shop.sizes.stream().filter(size -> size.label().equals(asked)).findFirst(),
                 plain.on()));
     }

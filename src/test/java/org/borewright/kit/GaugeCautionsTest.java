@@ -135,7 +135,7 @@ class GaugeCautionsTest {
                         asked.cylinders(),
                         gauge,
                         asked.climate(),
-                        asked.skim(),
+                        asked.deck(),
                         asked.asked(),
                         asked.on()));
     }

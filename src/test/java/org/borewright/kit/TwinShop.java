@@ -43,6 +43,7 @@ import org.borewright.catalog.Size;
 import org.borewright.catalog.Strokes;
 import org.borewright.catalog.TorqueStage;
 import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.shape.BoltShape;
 import org.borewright.fit.shape.BoreSurface;
 import org.borewright.fit.shape.ClearanceWindow;
@@ -67,6 +68,7 @@ import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
@@ -105,6 +107,7 @@ public final class TwinShop {
     public final Map<PartNumber, Offer> offers = new HashMap<>();
     public Strokes strokes = Strokes.FOUR;
     public Construction construction = Construction.IRON_BARREL;
+    public Strokes strokes = Strokes.FOUR;
     public BoreSurface surface = BoreSurface.IRON;
     public RodEnd rodEnd = new RodEnd(
             new PinSeat(new Limits(mm("18.010"), mm("18.020")), new Limits(mm("0.005"), mm("0.03"))), false, false);
@@ -352,9 +355,15 @@ public final class TwinShop {
                 surveys,
                 Gauge.USUAL_BORE_GAUGE,
                 Climate.at(Temperature.REFERENCE),
-                Length.ZERO,
+                skimmed("0"),
                 Optional.empty(),
                 DAY);
+    }
+
+    /** A deck that is proven flat, was never skimmed, and is to be skimmed by so much. */
+    public static Deck skimmed(String skim) {
+        return new Deck(
+                Optional.of(new DeckFlatness(mm("0.02"), Optional.empty())), mm(skim), Optional.of(Length.ZERO));
     }
 
     /** Surveys of holes 1 and 2 by one diameter each. */

@@ -207,7 +207,7 @@ class WornHolesMatchTest {
                 warm.cylinders(),
                 warm.gauge(),
                 Climate.at(Temperature.parse(BigDecimal.TEN, Temperature.Scale.CELSIUS)),
-                warm.skim(),
+                warm.deck(),
                 warm.asked(),
                 warm.on());
 
@@ -279,7 +279,7 @@ class WornHolesMatchTest {
                 known.cylinders(),
                 known.gauge(),
                 known.climate(),
-                known.skim(),
+                known.deck(),
                 known.asked(),
                 known.on());
 
@@ -334,7 +334,7 @@ class WornHolesMatchTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                plain.skim(),
+                plain.deck(),
                 Optional.of(shop.sizes.get(size)),
                 plain.on()));
     }

@@ -15,6 +15,7 @@ import org.borewright.kit.Match;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
@@ -78,7 +79,7 @@ class TwoProcessesTest {
                         .toList(),
                 Gauge.USUAL_BORE_GAUGE,
                 Climate.at(Temperature.REFERENCE),
-                Length.ZERO,
+                new Deck(Optional.empty(), Length.ZERO, Optional.empty()),
                 Optional.empty(),
                 LocalDate.EPOCH);
     }

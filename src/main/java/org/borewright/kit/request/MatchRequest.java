@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.borewright.catalog.Size;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
-import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 
 /**
@@ -17,7 +16,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param cylinders one survey per hole, in the engine's order
  * @param gauge what the readings were taken with
  * @param climate the temperature they were taken at
- * @param skim what is to be skimmed off the deck; zero for none
+ * @param deck as found, and what is to be skimmed off it
  * @param asked a larger size asked for; empty for the smallest that serves
  * @param on the day of the enquiry, from which dates are reckoned
  */
@@ -27,7 +26,7 @@ public record MatchRequest(
         List<CylinderSurvey> cylinders,
         Gauge gauge,
         Climate climate,
-        Length skim,
+        Deck deck,
         Optional<Size> asked,
         LocalDate on) {
 

@@ -75,7 +75,7 @@ public final class SizeTable {
         }
         List<GasketFit> gaskets = gaskets(choice);
         List<GasketFit> fitting = GasketFit.fitting(gaskets);
-        Optional<Kit> kit = kits.best(choice, fates, fitting, request.skim());
+        Optional<Kit> kit = kits.best(choice, fates, fitting, request.deck().skim());
         Optional<GasketFit> gasket = kit.flatMap(found -> found.over(fitting))
                 .or(() -> gaskets.stream().findFirst());
         return new SizeRow(
@@ -108,11 +108,12 @@ public final class SizeTable {
     }
 
     private List<GasketFit> gaskets(Choice choice) {
-        if (request.skim().equals(Length.ZERO)) {
+        Length lowered = request.deck().lowered();
+        if (lowered.equals(Length.ZERO)) {
             return choice.gaskets();
         }
         return choice.gaskets().stream()
-                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.largest(), request.skim()))
+                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.largest(), lowered))
                 .toList();
     }
 

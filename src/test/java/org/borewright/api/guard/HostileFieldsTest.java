@@ -135,7 +135,10 @@ class HostileFieldsTest {
     private static SampleRequest whole() {
         return SampleRequest.inlineFour()
                 .with("/temperatureUnit", "\"C\"")
+                .with("/deckFlatness", "0.04")
+                .with("/deckFlatnessUncertainty", "0.005")
                 .with("/deckSkim", "0.05")
+                .with("/skimmedBefore", "0.1")
                 .with("/askedSize", "\"+0.75\"")
                 .with("/gauge/kind", "\"bore gauge\"")
                 .with("/gauge/name", "\"No 2\"")

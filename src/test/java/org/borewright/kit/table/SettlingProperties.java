@@ -121,7 +121,7 @@ class SettlingProperties {
                 surveys,
                 usual.gauge(),
                 Climate.at(temperature),
-                usual.skim(),
+                usual.deck(),
                 usual.asked(),
                 usual.on());
     }
@@ -133,7 +133,7 @@ class SettlingProperties {
                 surveys,
                 asked.gauge(),
                 asked.climate(),
-                asked.skim(),
+                asked.deck(),
                 asked.asked(),
                 asked.on());
     }

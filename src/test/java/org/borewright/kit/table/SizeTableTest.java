@@ -43,7 +43,7 @@ class SizeTableTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                mm(skim),
+                TwinShop.skimmed(skim),
                 plain.asked(),
                 plain.on()));
 

@@ -86,8 +86,9 @@ public record HoldAnswer(
                 .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
                 .map(most -> Length.ofNanometres(most.units()))
                 .max(Comparator.naturalOrder())
-                .map(most -> (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit))
-                        + (tooNear(hold) ? ", or find a thicker gasket kit." : "."))
+                .map(most ->
+                        (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit) + " altogether")
+                                + (tooNear(hold) ? ", or find a thicker gasket kit." : "."))
                 .orElse(hold.reason().wayOut());
     }
 

@@ -3,6 +3,7 @@ package org.borewright.api.match.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
+import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit of all lengths
  * @param date from which dates are reckoned
  * @param gauge what the readings were judged by; absent when nothing was measured
+ * @param deck as found, and what is skimmed off it
  * @param verdict what may be done now
  * @param says the verdict in one plain sentence
  * @param size the size for the whole engine; absent when none is named
@@ -33,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param bringsTogether the size that brings finished holes together; absent when not needed
  * @param sizes every size
  * @param cylinders every hole
- * @param checks of parts, metal, gasket and deck at the size named
+ * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
  * @param bill what to order; absent when no size is named
  * @param operations what the shop does
  * @param torques what is tightened: reminders
@@ -47,6 +49,7 @@ public record MatchAnswer(
         String unit,
         LocalDate date,
         @Nullable GaugeAnswer gauge,
+        DeckAsFoundAnswer deck,
         String verdict,
         String says,
         @Nullable SizeAnswer size,
@@ -67,15 +70,13 @@ public record MatchAnswer(
     /** The answer to a request, in the unit of the stencils. */
     public static MatchAnswer of(Shelf shelf, MatchRequest request, Match match, Stencils stencils) {
         LengthUnit unit = stencils.unit();
-        List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
-                .map(hole -> FinishedHoleAnswer.of(hole, unit))
-                .toList();
         return new MatchAnswer(
                 shelf.engine().code(),
                 shelf.revision(),
                 unit.symbol(),
                 request.on(),
                 gauge(request, match, unit),
+                DeckAsFoundAnswer.of(request.deck(), shelf.engine().limits(), unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
                 match.ruling().row().map(SizeAnswer::of).orElse(null),
@@ -86,7 +87,7 @@ public record MatchAnswer(
                 match.settling()
                         .map(settling -> CouldSaveAnswer.of(settling, unit))
                         .orElse(null),
-                finished.isEmpty() ? null : finished,
+                finishedHoles(request, match, unit),
                 match.bringTogether(request.condition()).map(SizeAnswer::of).orElse(null),
                 match.table().stream()
                         .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), stencils))
@@ -104,6 +105,14 @@ public record MatchAnswer(
                 stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
+    }
+
+    private static @Nullable List<FinishedHoleAnswer> finishedHoles(
+            MatchRequest request, Match match, LengthUnit unit) {
+        List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
+                .map(hole -> FinishedHoleAnswer.of(hole, unit))
+                .toList();
+        return finished.isEmpty() ? null : finished;
     }
 
     private static @Nullable GaugeAnswer gauge(MatchRequest request, Match match, LengthUnit unit) {

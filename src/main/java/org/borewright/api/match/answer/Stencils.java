@@ -12,6 +12,7 @@ import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.ShopOperation;
 import org.borewright.fit.Check;
+import org.borewright.fit.DeckFlatness;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Choice;
@@ -41,6 +42,7 @@ public final class Stencils {
     public Stencils(ObjectMapper json, FitTable fits, LengthUnit unit) {
         this.json = json;
         this.unit = unit;
+        cut(List.of(DeckFlatness.NOT_MEASURED));
         fits.choices().values().forEach(choices -> choices.forEach(this::cut));
         fits.torques().forEach(torque -> torques.put(torque, Stencil.of(json, TorqueAnswer.of(torque, unit))));
         int holes = fits.shelf().engine().cylinders().size();

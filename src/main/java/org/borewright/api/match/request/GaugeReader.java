@@ -22,8 +22,8 @@ import org.borewright.measure.Temperature.Scale;
  */
 record GaugeReader(Ruler ruler, Optional<Scale> scale) {
 
-    /** A gauge worse than half a millimetre measures no bore. */
-    private static final Length WORST_GAUGE = Length.ofMicrometres(500);
+    /** A gauge worse than half a millimetre measures no bore and no deck. */
+    static final Length WORST_GAUGE = Length.ofMicrometres(500);
 
     private static final int LONGEST_NAME = 60;
 

@@ -17,15 +17,12 @@ import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
-import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Temperature.Scale;
 
 /** Reads the question of a match out of a body of JSON. */
 @ApplicationScoped
 public class MatchReader {
-
-    private static final Length DEEPEST_SKIM = Length.ofMicrometres(5_000);
 
     private final Shelves shelves;
     private final FitTables fitTables;
@@ -51,7 +48,10 @@ public class MatchReader {
                 "temperature",
                 "temperatureUnit",
                 "gauge",
+                "deckFlatness",
+                "deckFlatnessUncertainty",
                 "deckSkim",
+                "skimmedBefore",
                 "askedSize",
                 "date",
                 "cylinders")) {
@@ -76,7 +76,7 @@ public class MatchReader {
                 cylinders.read(top.at("cylinders")),
                 new GaugeReader(ruler, scale).read(top.at("gauge")),
                 ClimateReader.climate(top.at("temperature"), scale),
-                ruler.upTo(top.at("deckSkim"), DEEPEST_SKIM).orElse(Length.ZERO),
+                DeckReader.read(top, ruler),
                 size(top.at("askedSize"), shelf),
                 DateReader.read(top.at("date")).orElseGet(() -> LocalDate.now(clock)));
     }

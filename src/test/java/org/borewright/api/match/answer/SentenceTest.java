@@ -33,7 +33,7 @@ class SentenceTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                plain.skim(),
+                plain.deck(),
                 shop.sizes.stream().filter(size -> size.label().equals(label)).findFirst(),
                 plain.on()));
     }

@@ -22,6 +22,7 @@ import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
@@ -118,7 +119,7 @@ class StencilsTest {
                                 .toList(),
                         Gauge.USUAL_BORE_GAUGE,
                         Climate.at(Temperature.REFERENCE),
-                        skim,
+                        new Deck(Optional.empty(), skim, Optional.empty()),
                         Optional.empty(),
                         DAY));
     }

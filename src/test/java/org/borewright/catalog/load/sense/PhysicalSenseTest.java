@@ -71,6 +71,8 @@ class PhysicalSenseTest {
                         Rule.CLEARANCE_GREATEST,
                         Rule.FINISHED_TAPER,
                         Rule.FINISHED_OUT_OF_ROUND,
+                        Rule.DECK_FLATNESS,
+                        Rule.SKIM_TO_FLAT,
                         Rule.DECK_SKIM);
     }
 
