@@ -106,7 +106,7 @@ class CautionsMatchTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                plain.skim(),
+                plain.deck(),
                 Optional.of(shop.sizes.get(diameter.equals("70.010") ? 0 : 1)),
                 plain.on()));
 

@@ -107,7 +107,6 @@ public final class TwinShop {
     public final Map<PartNumber, Offer> offers = new HashMap<>();
     public Strokes strokes = Strokes.FOUR;
     public Construction construction = Construction.IRON_BARREL;
-    public Strokes strokes = Strokes.FOUR;
     public BoreSurface surface = BoreSurface.IRON;
     public RodEnd rodEnd = new RodEnd(
             new PinSeat(new Limits(mm("18.010"), mm("18.020")), new Limits(mm("0.005"), mm("0.03"))), false, false);
