@@ -1,6 +1,7 @@
 package org.borewright.fit;
 
 import java.util.List;
+import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -18,16 +19,26 @@ public final class Clearance {
         return hole.minus(piston.diameter());
     }
 
-    /** Both clearances of a measured hole against the window. */
+    /** Both clearances of a measured hole against the window, the piston anywhere in its tolerance. */
     public static List<Comparison> check(Limits hole, Length uncertainty, PistonShape piston) {
-        Limits clearance = of(hole, piston);
-        Limits window = piston.clearance().limits();
+        return check(hole, uncertainty, piston.diameter(), Length.ZERO, piston.clearance());
+    }
+
+    /**
+     * Both clearances of a measured hole against the window.
+     *
+     * @param piston as measured, or its tolerance
+     * @param ofPiston the expanded uncertainty of a measured piston; zero for a tolerance
+     */
+    public static List<Comparison> check(
+            Limits hole, Length ofHole, Limits piston, Length ofPiston, ClearanceWindow window) {
+        Limits clearance = hole.minus(piston);
         return List.of(
                 Rule.CLEARANCE_LEAST
                         .atLeast("", clearance.least(), window.least())
-                        .within(uncertainty),
+                        .within(ofHole, ofPiston),
                 Rule.CLEARANCE_GREATEST
                         .atMost("", clearance.greatest(), window.greatest())
-                        .within(uncertainty));
+                        .within(ofHole, ofPiston));
     }
 }

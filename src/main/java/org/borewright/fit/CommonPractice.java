@@ -46,6 +46,11 @@ public final class CommonPractice {
         return Length.ofMicrometres(10);
     }
 
+    /** How far below its tolerance a piston may read before it was measured across the pin, or at the wrong height: 0.05 mm. */
+    public static Length pistonReadAmiss() {
+        return Length.ofMicrometres(50);
+    }
+
     /** How far below the smallest new bore a reading is still believed: 0.10 mm. */
     public static Length believedBelow() {
         return Length.ofMicrometres(100);

@@ -14,6 +14,31 @@ public enum Rule {
     SPIGOT_WALL("spigot wall left", "limit: engines.csv; geometry", "take a smaller size, or fit a new sleeve"),
     /** The metal left between two holes. */
     BRIDGE("bridge to the next hole", "limit: engines.csv; geometry", "take a smaller size"),
+    /** The reading of a piston is one across its thrust faces. */
+    PISTON_READING(
+            "reading of the piston",
+            "limit: least diameter of pistons.csv less 0.05 mm, common practice",
+            "measure again at the gauge height across the thrust faces: was it across the pin, or at the wrong height?"),
+    /** A measured piston against the least of its tolerance. */
+    PISTON_LEAST(
+            "least diameter of the piston",
+            "limit: pistons.csv; ISO 1, JCGM 106",
+            "do not fit this piston: it is not of its size, or worn"),
+    /** A measured piston against the greatest of its tolerance. */
+    PISTON_GREATEST(
+            "greatest diameter of the piston",
+            "limit: pistons.csv; ISO 1, JCGM 106",
+            "do not fit this piston: it is not of its size"),
+    /** The clearance honed for against the least, as the two gauges will show it. */
+    TARGET_LEAST(
+            "target clearance above the least",
+            "limit: piston_designs.csv; ISO 14253-1",
+            "move the target off the least clearance"),
+    /** The clearance honed for against the greatest, as the two gauges will show it. */
+    TARGET_GREATEST(
+            "target clearance below the greatest",
+            "limit: piston_designs.csv; ISO 14253-1",
+            "move the target off the greatest clearance"),
     /** The smallest hole against the largest piston. */
     CLEARANCE_LEAST(
             "least clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "hone further, or take a smaller piston"),

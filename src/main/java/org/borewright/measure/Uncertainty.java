@@ -100,6 +100,29 @@ public record Uncertainty(
     }
 
     /**
+     * The expanded uncertainty of a difference of two lengths measured apart, each with an instrument and a thermometer of its own: the
+     * root of the sum of squares, rounded up. Where one thermometer served both, the difference is known better than this.
+     * Source: JCGM 100, 5.1.2.
+     */
+    public static Length ofApart(Length one, Length other) {
+        double first = one.nanometres();
+        double second = other.nanometres();
+        return Length.ofNanometres((long) Math.ceil(Math.sqrt(first * first + second * second)));
+    }
+
+    /**
+     * The most uncertain one of two lengths measured apart may be, the other being as uncertain as it is, for their difference to be no
+     * more uncertain than so much, rounded down; zero where the other alone is too uncertain. Source: as above.
+     */
+    public static Length leftOf(Length ofDifference, Length other) {
+        double whole = ofDifference.nanometres();
+        double taken = other.nanometres();
+        return taken < whole
+                ? Length.ofNanometres((long) Math.floor(Math.sqrt((whole - taken) * (whole + taken))))
+                : Length.ZERO;
+    }
+
+    /**
      * The expanded uncertainty of a difference of two readings of one gauge: all but resolution and repeatability falls out of a
      * difference, and these count twice (JCGM 100, 5.2), rounded up.
      */

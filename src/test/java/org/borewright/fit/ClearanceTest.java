@@ -65,6 +65,22 @@ class ClearanceTest {
         assertThat(checks).extracting(Comparison::outcome).containsExactly(least, greatest);
     }
 
+    /** Piston 69.965 ± 0.003 in a hole ± 0.004, together 0.005: proven from 70.000 to 70.020. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            SMALLEST,  LARGEST,   LEAST,     GREATEST
+            70.000000, 70.020000, IN,        IN
+            69.999999, 70.020001, TOO_CLOSE, TOO_CLOSE
+            69.990001, 70.029999, TOO_CLOSE, TOO_CLOSE
+            69.990000, 70.030000, OUT,       OUT
+            """)
+    void aMeasuredPistonAddsItsOwnUncertainty(Length smallest, Length largest, Outcome least, Outcome greatest) {
+        List<Comparison> checks = Clearance.check(
+                new Limits(smallest, largest), mm("0.004"), Limits.exactly(mm("69.965")), mm("0.003"), WINDOW);
+        assertThat(checks).extracting(Comparison::outcome).containsExactly(least, greatest);
+        assertThat(checks).extracting(Comparison::uncertainty).containsOnly(5_000L);
+    }
+
     @ParameterizedTest
     @CsvSource({"70.000, 0.5", "70.005, 0.977250", "69.995, 0.022750", "70.0025, 0.841345"})
     void aCloseCallCarriesItsProbability(Length hole, double probability) {

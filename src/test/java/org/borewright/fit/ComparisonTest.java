@@ -86,6 +86,30 @@ class ComparisonTest {
         assertThat(comparison.conformance().orElseThrow()).isCloseTo(probability, within(5e-7));
     }
 
+    /** 3, 4, 5: beside a piston worth 4 a hole worth 3 settles what lies 5 off its limit. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            MARGIN, HOLE, PISTON, TOGETHER, OUTCOME,   HOLE AGAIN, BOTH AGAIN
+            13000,  12000, 5000,  13000,    IN,        ,
+            -13000, 12000, 5000,  13000,    OUT,       ,
+            12999,  12000, 5000,  13000,    TOO_CLOSE, 11998,      12999
+            5000,   12000, 4000,  12650,    TOO_CLOSE, 3000,       5000
+            -5000,  12000, 4000,  12650,    TOO_CLOSE, 3000,       5000
+            4000,   12000, 4000,  12650,    TOO_CLOSE, ,           4000
+            3999,   12000, 4000,  12650,    TOO_CLOSE, ,           3999
+            0,      12000, 4000,  12650,    TOO_CLOSE, ,
+            """)
+    void aDifferenceOfTwoLengthsIsSettledByTheOneThatIsMeasuredAgain(
+            long margin, long hole, long piston, long together, Outcome outcome, Long holeAgain, Long bothAgain) {
+        Comparison comparison = compare(Sense.AT_LEAST, margin, 0).within(nm(hole), nm(piston));
+        assertThat(comparison.uncertainty()).isEqualTo(together);
+        assertThat(comparison.outcome()).isEqualTo(outcome);
+        assertThat(comparison.settledWithin())
+                .isEqualTo(Optional.ofNullable(holeAgain).map(Length::ofNanometres));
+        assertThat(comparison.settledTogether())
+                .isEqualTo(Optional.ofNullable(bothAgain).map(Length::ofNanometres));
+    }
+
     @ParameterizedTest
     @CsvSource({"1, IN", "0, IN", "-1, OUT"})
     void partAgainstPartHasNoProbabilityAndNothingToSettle(long margin, Outcome outcome) {
@@ -101,8 +125,8 @@ class ComparisonTest {
         Amount found = new Amount(1, value);
         Amount asked = new Amount(1, limit);
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        new Comparison(Rule.BRIDGE, "1 and 2", found, Sense.AT_LEAST, asked, uncertainty, Carried.ONCE))
+                .isThrownBy(() -> new Comparison(
+                        Rule.BRIDGE, "1 and 2", found, Sense.AT_LEAST, asked, uncertainty, Carried.ONCE, Length.ZERO))
                 .withMessageContaining("BRIDGE")
                 .withMessageContaining(value.name());
     }

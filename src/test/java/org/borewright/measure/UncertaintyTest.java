@@ -76,6 +76,46 @@ class UncertaintyTest {
                 .isEqualTo(expanded);
     }
 
+    /** 3, 4, 5 and 5, 12, 13; the root of 2 is 1.414 214. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.003, 0.004, 0.005",
+        "0.012, 0.005, 0.013",
+        "0.005, 0, 0.005",
+        "0, 0.003, 0.003",
+        "0, 0, 0",
+        "0.001, 0.001, 0.001415"
+    })
+    void twoLengthsMeasuredApartAddInSquares(Length one, Length other, Length together) {
+        assertThat(Uncertainty.ofApart(one, other)).isEqualTo(together);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.005, 0.004, 0.003",
+        "0.013, 0.012, 0.005",
+        "0.005, 0, 0.005",
+        "0.005, 0.005, 0",
+        "0.005, 0.006, 0",
+        "0.001415, 0.001, 0.001001",
+        "0.001414, 0.001, 0.000999"
+    })
+    void whatOneOfTheTwoMayBeIsWhatTheOtherLeaves(Length together, Length other, Length left) {
+        assertThat(Uncertainty.leftOf(together, other)).isEqualTo(left);
+    }
+
+    @Property
+    boolean whatIsLeftIsTheMostThatGoesIn(
+            @ForAll @LongRange(min = 1, max = 100_000) long together,
+            @ForAll @LongRange(min = 0, max = 99_999) long other) {
+        Length whole = Length.ofNanometres(Math.max(together, other + 1));
+        Length taken = Length.ofNanometres(Math.min(together, other));
+        Length left = Uncertainty.leftOf(whole, taken);
+        Length more = left.plus(Length.ofNanometres(1));
+        return !Uncertainty.ofApart(left, taken).isMoreThan(whole)
+                && Uncertainty.ofApart(more, taken).isMoreThan(whole);
+    }
+
     private static Gauge gauge(Length expanded, Length resolution, Length repeatability) {
         return new Gauge(
                 Gauge.Kind.BORE_GAUGE,

@@ -8,6 +8,7 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -112,9 +113,16 @@ public record ShownCheck(
     /** The gauge that would settle a close call; at the limit itself no gauge does. */
     private static String closer(Comparison close, LengthUnit unit) {
         return close.settledWithin()
-                .map(within -> "measure again with a gauge whose expanded uncertainty is at most "
-                        + ShownLength.of(within, unit, Flattery.UPPER_LIMIT)
-                        + " " + unit.symbol())
+                .map(within ->
+                        "measure again with a gauge whose expanded uncertainty is at most " + shown(within, unit))
+                .or(() -> close.settledTogether()
+                        .filter(together -> close.beside().isMoreThan(Length.ZERO))
+                        .map(together -> "measure hole and piston again with better gauges: the root of the sum of the"
+                                + " squares of both expanded uncertainties is to be at most " + shown(together, unit)))
                 .orElse("the value lies on the limit and no gauge settles it: move off the limit");
+    }
+
+    private static String shown(Length uncertainty, LengthUnit unit) {
+        return ShownLength.of(uncertainty, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
     }
 }

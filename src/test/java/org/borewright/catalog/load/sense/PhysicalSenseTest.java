@@ -67,6 +67,11 @@ class PhysicalSenseTest {
                 .containsExactly(
                         Rule.CLEAN_UP,
                         Rule.PROBED_WALL,
+                        Rule.PISTON_READING,
+                        Rule.PISTON_LEAST,
+                        Rule.PISTON_GREATEST,
+                        Rule.TARGET_LEAST,
+                        Rule.TARGET_GREATEST,
                         Rule.CLEARANCE_LEAST,
                         Rule.CLEARANCE_GREATEST,
                         Rule.FINISHED_TAPER,

@@ -1,0 +1,28 @@
+package org.borewright.fit;
+
+import java.util.List;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+
+/**
+ * A piston measured at its gauge height across the thrust faces, at 20 °C, against the tolerance of its number. Source: the tolerance is
+ * the piston maker's (ISO 1, ISO 14253-1). A skirt is oval and tapers, so that a reading far too small was taken elsewhere.
+ */
+public final class MeasuredPiston {
+
+    private MeasuredPiston() {}
+
+    /** Whether it was measured where it should be: no more than 0.05 mm below its tolerance, that itself included (common practice). */
+    public static Comparison reading(String piston, Length diameter, Limits tolerance) {
+        return Rule.PISTON_READING.atLeast(piston, diameter, tolerance.least().minus(CommonPractice.pistonReadAmiss()));
+    }
+
+    /** The diameter against both limits of its tolerance. */
+    public static List<Comparison> check(String piston, Length diameter, Length uncertainty, Limits tolerance) {
+        return List.of(
+                Rule.PISTON_LEAST.atLeast(piston, diameter, tolerance.least()).within(uncertainty),
+                Rule.PISTON_GREATEST
+                        .atMost(piston, diameter, tolerance.greatest())
+                        .within(uncertainty));
+    }
+}
