@@ -14,6 +14,11 @@ public enum Rule {
     SPIGOT_WALL("spigot wall left", "limit: engines.csv; geometry", "take a smaller size, or fit a new sleeve"),
     /** The metal left between two holes. */
     BRIDGE("bridge to the next hole", "limit: engines.csv; geometry", "take a smaller size"),
+    /** The piston is made for this place. */
+    PISTON_PART(
+            "piston made for design, size and hole",
+            "pistons.csv, cylinders.csv",
+            "set it aside, and find the piston made for this place"),
     /** The reading of a piston is one across its thrust faces. */
     PISTON_READING(
             "reading of the piston",

@@ -20,6 +20,7 @@ import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Examination;
@@ -82,7 +83,7 @@ public record Match(
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
                 work,
                 torques,
-                Cautions.of(engine, request, reports, torques));
+                MatchCautions.of(engine, request, reports, torques));
     }
 
     /** Parts and work together; empty when there is neither. */
@@ -144,7 +145,7 @@ public record Match(
         List<Hole> holes = new ArrayList<>(engine.cylinders().size());
         for (Cylinder cylinder : engine.cylinders()) {
             CylinderSurvey survey = surveys.get(holes.size());
-            holes.add(Hole.of(engine.bore(), cylinder, survey, request, presentLeast));
+            holes.add(Hole.of(engine.bore(), cylinder, survey, request.measuring(), presentLeast));
         }
         return holes;
     }

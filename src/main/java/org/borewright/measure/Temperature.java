@@ -70,7 +70,12 @@ public record Temperature(long ninths) implements Comparable<Temperature> {
 
     /** Whether it is more than so many kelvins away from 20 °C. */
     public boolean isFurtherFromReferenceThan(int kelvins) {
-        return Math.abs(ninths - REFERENCE.ninths) > kelvins * 9_000L;
+        return isFurtherThan(kelvins, REFERENCE);
+    }
+
+    /** Whether it is more than so many kelvins away from another. */
+    public boolean isFurtherThan(int kelvins, Temperature other) {
+        return Math.abs(ninths - other.ninths) > kelvins * 9_000L;
     }
 
     @Override

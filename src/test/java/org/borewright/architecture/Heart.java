@@ -1,6 +1,7 @@
 package org.borewright.architecture;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -63,6 +64,15 @@ final class Heart {
 
     static DescribedPredicate<JavaClass> isPlainJava() {
         return resideInAnyPackage(PLAIN_JAVA).as("are plain Java");
+    }
+
+    static DescribedPredicate<JavaClass> isGraphs() {
+        return resideInAPackage("org.jgrapht..").as("are graphs");
+    }
+
+    /** The one class that pairs pistons with holes. */
+    static DescribedPredicate<JavaClass> pairs() {
+        return describe("pairs", type -> "org.borewright.kit.bench.Pairing".equals(type.getName()));
     }
 
     static DescribedPredicate<JavaAccess<?>> clockOrChance() {

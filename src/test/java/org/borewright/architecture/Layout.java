@@ -38,7 +38,9 @@ enum Layout {
     THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA(classes()
             .that(Heart.resides())
             .should()
-            .onlyDependOnClassesThat(Heart.resides().or(Heart.isPlainJava()))),
+            .onlyDependOnClassesThat(Heart.resides().or(Heart.isPlainJava()).or(Heart.isGraphs()))),
+
+    THE_PAIRING_ALONE_KNOWS_GRAPHS(noClasses().that(not(Heart.pairs())).should().dependOnClassesThat(Heart.isGraphs())),
 
     NO_SUB_ROOMS_STAND_IN_A_RING(
             slices().matching("org.borewright.(**)").should().beFreeOfCycles()),

@@ -13,6 +13,7 @@ import static org.borewright.architecture.Layout.THE_API_ALONE_SPEAKS_HTTP_AND_J
 import static org.borewright.architecture.Layout.THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE;
 import static org.borewright.architecture.Layout.THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA;
 import static org.borewright.architecture.Layout.THE_LOADING_LEANS_ONE_WAY;
+import static org.borewright.architecture.Layout.THE_PAIRING_ALONE_KNOWS_GRAPHS;
 import static org.borewright.architecture.Layout.TYPES_ARE_NAMED_FOR_WHAT_THEY_ARE;
 import static org.borewright.architecture.Layout.WHAT_THE_HEART_HOLDS_IS_FINAL;
 
@@ -60,6 +61,14 @@ class LayoutTest {
                     THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA,
                     "measure.survey",
                     "class ReadsAFile { boolean is(String name) { return new java.io.File(name).exists(); } }"),
+            offence(
+                    THE_PAIRING_ALONE_KNOWS_GRAPHS,
+                    "kit.bench",
+                    "class PairsToo { org.jgrapht.Graph<String, String> graph; }"),
+            offence(
+                    THE_PAIRING_ALONE_KNOWS_GRAPHS,
+                    "api.match",
+                    "class ShowsAGraph { Object graph = org.jgrapht.Graphs.class; }"),
             offence(
                     NO_SUB_ROOMS_STAND_IN_A_RING,
                     "kit.request",

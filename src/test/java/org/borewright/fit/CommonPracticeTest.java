@@ -10,18 +10,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommonPracticeTest {
 
-    private static final Map<String, Length> FIGURES = Map.of(
-            "hone stock", CommonPractice.honeStock(),
-            "centring error", CommonPractice.centringError(),
-            "hone clean-up", CommonPractice.honeCleanUp(),
-            "gasket margin", CommonPractice.gasketMargin(),
-            "feeler uncertainty", CommonPractice.feelerUncertainty(),
-            "finished shape", CommonPractice.finishedShape(),
-            "piston read amiss", CommonPractice.pistonReadAmiss(),
-            "believed below", CommonPractice.believedBelow(),
-            "believed above", CommonPractice.believedAbove(),
-            "far from neighbours", CommonPractice.farFromNeighbours(),
-            "clearly oval", CommonPractice.clearlyOval());
+    private static final Map<String, Length> FIGURES = Map.ofEntries(
+            Map.entry("hone stock", CommonPractice.honeStock()),
+            Map.entry("centring error", CommonPractice.centringError()),
+            Map.entry("hone clean-up", CommonPractice.honeCleanUp()),
+            Map.entry("gasket margin", CommonPractice.gasketMargin()),
+            Map.entry("feeler uncertainty", CommonPractice.feelerUncertainty()),
+            Map.entry("finished shape", CommonPractice.finishedShape()),
+            Map.entry("piston read amiss", CommonPractice.pistonReadAmiss()),
+            Map.entry("believed below", CommonPractice.believedBelow()),
+            Map.entry("believed above", CommonPractice.believedAbove()),
+            Map.entry("far from neighbours", CommonPractice.farFromNeighbours()),
+            Map.entry("clearly oval", CommonPractice.clearlyOval()));
 
     /** True of the trade without a single source; every one a default. */
     @ParameterizedTest

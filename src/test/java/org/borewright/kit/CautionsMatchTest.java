@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Strokes;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;

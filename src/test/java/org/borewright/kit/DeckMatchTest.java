@@ -11,6 +11,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;

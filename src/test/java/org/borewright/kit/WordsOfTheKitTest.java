@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.fit.shape.WallShape;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;

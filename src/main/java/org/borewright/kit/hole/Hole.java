@@ -7,9 +7,9 @@ import org.borewright.fit.CleanUp;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.ProbedWall;
-import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Measuring;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -41,27 +41,22 @@ public record Hole(
         CleanUp cleanUp) {
 
     /**
-     * The hole of a request, its readings corrected with the α of the engine's wall.
+     * The hole as surveyed, its readings corrected with the α of the engine's wall.
      *
      * @param presentLeast the smallest hole the present size can have had; empty when the present size is not known
      */
     public static Hole of(
-            BoreSpec bore,
-            Cylinder cylinder,
-            CylinderSurvey survey,
-            MatchRequest request,
-            Optional<Length> presentLeast) {
-        Temperature temperature = request.climate().temperature();
-        double ringGrowth = request.gauge().ringGrowth();
+            BoreSpec bore, Cylinder cylinder, CylinderSurvey survey, Measuring with, Optional<Length> presentLeast) {
+        Temperature temperature = with.climate().temperature();
         CylinderSurvey corrected = survey.map(
-                diameter -> bore.expansion().atReference(diameter, ringGrowth, temperature),
+                diameter -> with.atReference(diameter, bore.expansion()),
                 radius -> bore.expansion().atReference(radius, temperature));
         Survey at20 = corrected.asRead();
         Optional<Limits> diameters = at20.diameters();
         Optional<Uncertainty> budget = diameters
                 .map(Limits::greatest)
                 .or(() -> corrected.wall().reach().map(reach -> reach.radius().doubled()))
-                .map(diameter -> Uncertainty.of(diameter, request.gauge(), request.climate(), bore.expansion()));
+                .map(diameter -> with.budget(diameter, bore.expansion()));
         Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
         Optional<Comparison> contradictedProbe = contradictedProbe(corrected, uncertainty);

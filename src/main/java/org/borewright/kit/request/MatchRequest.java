@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.borewright.catalog.Size;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
+import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
 /**
@@ -33,5 +34,10 @@ public record MatchRequest(
     /** Copies the surveys. */
     public MatchRequest {
         cylinders = List.copyOf(cylinders);
+    }
+
+    /** With what and how warm the holes were measured. */
+    public Measuring measuring() {
+        return new Measuring(gauge, climate);
     }
 }

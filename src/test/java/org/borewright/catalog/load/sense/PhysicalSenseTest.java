@@ -67,6 +67,7 @@ class PhysicalSenseTest {
                 .containsExactly(
                         Rule.CLEAN_UP,
                         Rule.PROBED_WALL,
+                        Rule.PISTON_PART,
                         Rule.PISTON_READING,
                         Rule.PISTON_LEAST,
                         Rule.PISTON_GREATEST,

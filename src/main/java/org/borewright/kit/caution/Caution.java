@@ -1,4 +1,4 @@
-package org.borewright.kit;
+package org.borewright.kit.caution;
 
 /** What must be said beside every answer, or beside some. */
 public enum Caution {
@@ -17,6 +17,9 @@ public enum Caution {
     /** Far from 20 °C. */
     TEMPERATURE_FAR(
             "Measured more than 5 K away from 20 °C: let block, gauge and pistons come to one temperature and measure again."),
+    /** Hole and piston measured warm apart. */
+    MEASURED_WARM_APART(
+            "Hole and piston were measured more than 5 K apart: a warm piston against a cold hole is the classic wrong clearance; let both come to one temperature."),
     /** Nobody said what the gauge is worth. */
     GAUGE_NOT_STATED("The calibration uncertainty of the gauge was not stated: the usual one of its kind is taken."),
     /** Calibrated too long ago. */

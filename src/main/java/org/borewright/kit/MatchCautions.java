@@ -1,0 +1,54 @@
+package org.borewright.kit;
+
+import java.util.List;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Strokes;
+import org.borewright.kit.caution.Caution;
+import org.borewright.kit.caution.Cautions;
+import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Deck;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentSize;
+import org.borewright.measure.Length;
+
+/** Decides which cautions a match carries. */
+final class MatchCautions {
+
+    private MatchCautions() {}
+
+    /** The cautions, in their own order. */
+    static List<Caution> of(Engine engine, MatchRequest request, List<HoleReport> holes, List<TorqueReminder> torques) {
+        Cautions cautions = new Cautions()
+                .ofBuild(engine, isCut(holes))
+                .ofTemperature(request.measuring())
+                .ofTorques(torques);
+        ofPresentSize(cautions, request.present());
+        ofDeck(cautions, engine, request.deck());
+        holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
+        if (holes.stream().anyMatch(report -> report.hole().budget().isPresent())) {
+            cautions.ofGauge(request.gauge(), request.on());
+        }
+        return cautions.told();
+    }
+
+    /** Whether some hole is bored or honed at the size named. */
+    private static boolean isCut(List<HoleReport> holes) {
+        return holes.stream().flatMap(report -> report.atSize().stream()).anyMatch(fate -> fate.work() != Work.AS_IS);
+    }
+
+    private static void ofPresentSize(Cautions cautions, PresentSize present) {
+        cautions.when(present.size().isPresent() && !present.knownFrom().isReliable(), Caution.PRESENT_SIZE_HEARSAY)
+                .when(present.knownFrom() == PresentSize.KnownFrom.CROWN_STAMP, Caution.PRESENT_SIZE_STAMP);
+    }
+
+    private static void ofDeck(Cautions cautions, Engine engine, Deck deck) {
+        boolean lowered = deck.lowered().isMoreThan(Length.ZERO);
+        boolean twoStroke = engine.build().strokes() == Strokes.TWO;
+        cautions.when(deck.isToBeSkimmed() && deck.isFlat(engine.limits()), Caution.SKIM_NOT_NEEDED)
+                .when(deck.skimmedBefore().isEmpty(), Caution.EARLIER_SKIMS_NOT_STATED)
+                .when(lowered, Caution.SKIMMED_DECK)
+                .when(lowered && !twoStroke, Caution.VALVE_ROOM)
+                .when(lowered && twoStroke, Caution.CUT_BASE);
+    }
+}

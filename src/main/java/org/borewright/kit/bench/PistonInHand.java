@@ -1,0 +1,82 @@
+package org.borewright.kit.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Check;
+import org.borewright.fit.MeasuredPiston;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.PistonPart;
+import org.borewright.fit.shape.MassRange;
+import org.borewright.kit.choice.Choice;
+import org.borewright.measure.Expansion;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.Uncertainty;
+
+/**
+ * A piston in hand, measured, and what was asked of it. A bought part is refused only where it is proven wrong (ISO 14253-1): nearer to its
+ * tolerance than the uncertainty is said and does not hold, for the hole is honed to the piston as measured.
+ *
+ * @param noted as it was noted
+ * @param diameter at 20 °C
+ * @param budget the uncertainty of the diameter, term by term
+ * @param checks number, reading, tolerance; of a reading that is not believed no tolerance is asked
+ */
+public record PistonInHand(PistonReading noted, Length diameter, Uncertainty budget, List<Check> checks) {
+
+    /** Copies the checks. */
+    public PistonInHand {
+        checks = List.copyOf(checks);
+    }
+
+    /**
+     * A piston as noted, corrected to 20 °C with its own alloy.
+     *
+     * @param choice the pistons of the size that is asked about
+     */
+    static PistonInHand of(PistonReading noted, Expansion alloy, Measuring with, Choice choice) {
+        Length diameter = with.atReference(noted.diameter(), alloy);
+        Uncertainty budget = with.budget(diameter, alloy);
+        Piston part = noted.part();
+        Limits tolerance = part.shape().diameter();
+        List<Check> checks = new ArrayList<>(4);
+        checks.add(PistonPart.check(
+                noted.tag(),
+                part.design() + " " + part.size(),
+                choice.design().code() + " " + choice.size().label()));
+        checks.add(MeasuredPiston.reading(noted.tag(), diameter, tolerance));
+        if (Check.allPass(checks.subList(1, 2))) {
+            checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget.expanded(), tolerance));
+        }
+        return new PistonInHand(noted, diameter, budget, checks);
+    }
+
+    /** What it is marked with. */
+    public String tag() {
+        return noted.tag();
+    }
+
+    /** The number it was bought by. */
+    public Piston part() {
+        return noted.part();
+    }
+
+    /** The expanded uncertainty of its diameter. */
+    public Length uncertainty() {
+        return budget.expanded();
+    }
+
+    /** Whether it may go into an engine: nothing is proven against it. */
+    public boolean mayBeFitted() {
+        return Check.ended(checks, Outcome.OUT).isEmpty();
+    }
+
+    /** What it may weigh: what it was weighed as, else what its number allows. */
+    MassRange mass() {
+        return noted.milligrams()
+                .map(weighed -> new MassRange(weighed, weighed))
+                .orElse(part().shape().mass());
+    }
+}

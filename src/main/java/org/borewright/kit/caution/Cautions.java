@@ -1,0 +1,104 @@
+package org.borewright.kit.caution;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.borewright.catalog.Build;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Strokes;
+import org.borewright.fit.Check;
+import org.borewright.fit.Rule;
+import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Survey;
+
+/** Gathers the cautions that an answer carries, each once. */
+public final class Cautions {
+
+    private static final int AXES_THAT_SHOW_AN_OVAL = 3;
+    private static final int FAR_APART_KELVINS = 5;
+
+    private final Set<Caution> due = EnumSet.of(Caution.MAKER_FIRST, Caution.TRAINED_PEOPLE);
+
+    /** Those that stand on every answer. */
+    public Cautions() {}
+
+    /** All that are due, in their own order. */
+    public List<Caution> told() {
+        return List.copyOf(due);
+    }
+
+    /** One more, if it is due. */
+    public Cautions when(boolean isDue, Caution caution) {
+        if (isDue) {
+            due.add(caution);
+        }
+        return this;
+    }
+
+    /**
+     * Of how the engine is built.
+     *
+     * @param cut whether some hole is bored or honed
+     */
+    public Cautions ofBuild(Engine engine, boolean cut) {
+        Build build = engine.build();
+        return when(build.construction() == Construction.SLEEVED_ALUMINIUM_BARREL, Caution.SLEEVE_IN_ALUMINIUM)
+                .when(!build.construction().mayBeBored(), Caution.NEVER_BORED)
+                .when(build.strokes() == Strokes.TWO, Caution.RING_PEGS)
+                .when(build.strokes() == Strokes.TWO && cut, Caution.PORTS)
+                .when(!engine.rodEnd().pressed(), Caution.NEW_CLIPS);
+    }
+
+    /** Of how warm it was, the setting ring included. */
+    public Cautions ofTemperature(Measuring with) {
+        return when(
+                        with.climate().isFarFromReference()
+                                || with.gauge()
+                                        .ring()
+                                        .filter(ring ->
+                                                Climate.at(ring.temperature()).isFarFromReference())
+                                        .isPresent(),
+                        Caution.TEMPERATURE_FAR)
+                .when(with.climate().stated().isEmpty(), Caution.TEMPERATURE_NOT_STATED);
+    }
+
+    /** Of two kinds of things measured against each other, each as warm as it was. */
+    public Cautions ofTemperatures(Climate one, Climate other) {
+        return when(
+                one.temperature().isFurtherThan(FAR_APART_KELVINS, other.temperature()), Caution.MEASURED_WARM_APART);
+    }
+
+    /** Of a gauge that something was read with. */
+    public Cautions ofGauge(Gauge gauge, LocalDate on) {
+        Gauge.Calibration calibration = gauge.calibration();
+        return when(calibration.expandedUncertainty().isEmpty(), Caution.GAUGE_NOT_STATED)
+                .when(calibration.isOverdue(on), Caution.CALIBRATION_OVERDUE);
+    }
+
+    /** Of how much of a hole was read. */
+    public Cautions ofSurvey(Survey survey) {
+        return when(survey instanceof SingleDiameter, Caution.SINGLE_DIAMETER)
+                .when(survey instanceof Grid grid && grid.axes().size() < AXES_THAT_SHOW_AN_OVAL, Caution.TWO_AXES);
+    }
+
+    /** Of what was asked of a hole. */
+    public Cautions ofChecks(List<Check> checks) {
+        return when(checks.stream().anyMatch(check -> check.rule() == Rule.RING_GAP_TO_FILE), Caution.FILE_RINGS);
+    }
+
+    /** Of what is tightened. */
+    public Cautions ofTorques(List<TorqueReminder> torques) {
+        return when(
+                        torques.stream()
+                                .anyMatch(reminder -> reminder.fastener().bolt().intoAluminium()),
+                        Caution.THREADS_IN_ALUMINIUM)
+                .when(torques.stream().anyMatch(TorqueReminder::isNearProofLoad), Caution.NEAR_PROOF_LOAD);
+    }
+}

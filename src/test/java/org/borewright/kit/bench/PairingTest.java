@@ -1,0 +1,102 @@
+package org.borewright.kit.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.borewright.measure.Length;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PairingTest {
+
+    /** Rows are holes, columns pistons, a dot forbids; the answer names the piston of each hole from 1, and a dash for none. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // one optimum, and the worst of it is the least worst as well (the first two: [T] of the published
+                // matrices)
+                "4 1 3 / 2 0 5 / 3 2 2 | 2 1 3",
+                "400 150 400 / 400 450 600 / 300 225 300 | 2 1 3",
+                // the least total would be 13 with a worst of 8; the least worst is 7, though the total is 18
+                "0 7 9 / 6 8 9 / 9 9 5 | 2 1 3",
+                "0 7 / 7 8 | 2 1",
+                // 0 + 10 is less than 6 + 6, and its worst is more
+                "0 6 / 6 10 | 2 1",
+                // all alike: the first to the first
+                "0 0 0 / 0 0 0 / 0 0 0 | 1 2 3",
+                "5 5 / 5 5 | 1 2",
+                // two optima of 12 with a worst of 8 and of 5: 5 decides
+                "5 9 1 / 10 3 2 / 8 7 4 | 1 2 3",
+                // equal worst and total both ways: hole 1 takes the lower
+                "1 2 / 1 2 | 1 2",
+                "3 1 2 / 3 1 2 / 0 0 3 | 2 3 1",
+                // hands: each hole its own
+                ". 3 / 9 . | 2 1",
+                // one of two left pistons stays over, and the right hole stays empty
+                "4 5 / . . | 1 -",
+                "5 4 / . . | 2 -",
+                // fewer pistons than holes: the least deviation, then the first hole
+                "3 / 2 / 2 | - 1 -",
+                "0 / 0 / 0 | 1 - -",
+                // more pistons than holes
+                "3 2 1 | 3",
+                "2 2 2 / 1 1 1 | 1 2",
+                // as many as ever come before the least worst: hole 1 can have only the piston that hole 2 would like
+                // best
+                "100 . / 0 50 | 1 2",
+                ". . | -",
+            })
+    void the_worst_counts_first_then_the_total_then_the_order(String deviations, String pistons) {
+        assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
+    }
+
+    /** A nanometre decides, and in twenty-four holes a kilometre each would still be told from it. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "34359738366 34359738367 / 34359738367 34359738367 | 1 2",
+                "34359738367 34359738366 / 34359738366 34359738367 | 2 1",
+                "34359738367 34359738366 / 34359738367 34359738367 | 2 1",
+            })
+    void a_nanometre_decides_beside_the_largest_deviations(String deviations, String pistons) {
+        assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-1", "34359738368"})
+    void what_is_no_deviation_is_refused(String deviation) {
+        assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(matrix(deviation)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"25, 1", "1, 25"})
+    void more_than_can_be_paired_exactly_is_refused(int holes, int pistons) {
+        List<List<Optional<Length>>> all =
+                Collections.nCopies(holes, Collections.nCopies(pistons, Optional.of(Length.ZERO)));
+        assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(all));
+    }
+
+    private static List<List<Optional<Length>>> matrix(String text) {
+        return Arrays.stream(text.split(" / ", -1))
+                .map(row -> Arrays.stream(row.split(" ", -1))
+                        .map(cell -> cell.equals(".")
+                                ? Optional.<Length>empty()
+                                : Optional.of(Length.ofNanometres(Long.parseLong(cell))))
+                        .toList())
+                .toList();
+    }
+
+    private static String shown(List<Optional<Integer>> paired) {
+        return paired.stream()
+                .map(piston -> piston.map(number -> String.valueOf(number + 1)).orElse("-"))
+                .collect(Collectors.joining(" "));
+    }
+}
