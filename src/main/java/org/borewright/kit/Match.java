@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
@@ -25,6 +26,7 @@ import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Examination;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.Settling;
@@ -65,7 +67,7 @@ public record Match(
         List<SizeRow> table = sizes.rows();
         Ruling first = rule(holes, table, fits, request);
         List<HoleReport> reports = new HoleReporter(request, sizes, engine).report(holes, first.row());
-        List<Check> checks = new ArrayList<>(first.row().map(Match::checks).orElse(List.of()));
+        List<Check> checks = new ArrayList<>(first.row().map(row -> checks(engine, row)).orElse(List.of()));
         checks.addAll(request.deck().checks(engine.limits()));
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);
@@ -190,9 +192,10 @@ public record Match(
                 : Optional.empty();
     }
 
-    private static List<Check> checks(SizeRow row) {
+    private static List<Check> checks(Engine engine, SizeRow row) {
         List<Check> checks = new ArrayList<>();
-        row.choice().ifPresent(choice -> checks.addAll(choice.metalChecks()));
+        List<Piston> chosen = row.holes().stream().map(HoleAtSize::piston).toList();
+        row.choice().ifPresent(choice -> checks.addAll(choice.metalChecksWith(engine, chosen)));
         row.kit().ifPresent(kit -> checks.addAll(kit.outfit().checks()));
         row.gasket().ifPresent(fit -> checks.addAll(fit.checks()));
         return checks;

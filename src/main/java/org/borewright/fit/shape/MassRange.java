@@ -1,5 +1,6 @@
 package org.borewright.fit.shape;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -9,6 +10,17 @@ import java.util.Locale;
  * @param greatestMilligrams not less than the least
  */
 public record MassRange(long leastMilligrams, long greatestMilligrams) {
+
+    /**
+     * From the lightest to the heaviest that any of some parts may be.
+     *
+     * @param parts at least one
+     */
+    public static MassRange around(List<MassRange> parts) {
+        return new MassRange(
+                parts.stream().mapToLong(MassRange::leastMilligrams).min().orElseThrow(),
+                parts.stream().mapToLong(MassRange::greatestMilligrams).max().orElseThrow());
+    }
 
     /** @throws IllegalArgumentException unless 0 ≤ least ≤ greatest */
     public MassRange {

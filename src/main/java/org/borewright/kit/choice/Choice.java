@@ -10,6 +10,7 @@ import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
 import org.borewright.measure.Length;
 
 /**
@@ -20,7 +21,7 @@ import org.borewright.measure.Length;
  * @param pistons for each hole in the engine's order, the pistons that may go in, smallest first: one, or the grades of a size
  * @param outfits the rings, pins and clips that fit
  * @param gaskets every gasket kit of the engine over these pistons, the deck as it is
- * @param metalChecks spigot and bridges at the largest finish, and the spread of masses
+ * @param metalChecks spigot and bridges at the largest finish, and the worst spread of masses that its pistons can come to
  * @param blocks why the size is not offered, whatever the wear; wall as made and gaskets apart
  * @param wallAsMade the wall of sleeve or barrel as made, at the largest finish; empty where the engine states none
  */
@@ -68,7 +69,28 @@ public record Choice(
         return all;
     }
 
-    /** The largest of all its pistons: what gasket, wall and bridge must bear. */
+    /** The checks of the metal, the spread of masses with the pistons that were chosen of it, one for each hole. */
+    public List<Check> metalChecksWith(Engine engine, List<Piston> chosen) {
+        if (pistons.stream().allMatch(hole -> hole.size() == 1)) {
+            return metalChecks;
+        }
+        Check spread =
+                MetalChecks.massSpread(engine, chosen.stream().map(List::of).toList());
+        return metalChecks.stream()
+                .map(check -> check.rule() == Rule.MASS_SPREAD ? spread : check)
+                .toList();
+    }
+
+    /** Every piston that may go into one of the holes, each once. */
+    public List<Piston> everyPiston() {
+        return distinct(pistons);
+    }
+
+    static List<Piston> distinct(List<List<Piston>> byHole) {
+        return byHole.stream().flatMap(List::stream).distinct().toList();
+    }
+
+    /** The largest of all its pistons: what wall and bridge must bear. */
     public Piston largest() {
         Piston largest = pistons.get(0).get(0);
         for (List<Piston> hole : pistons) {
@@ -85,7 +107,11 @@ public record Choice(
 
     /** The hole its smallest piston needs at target clearance. */
     public Length finish() {
-        return pistons.get(0).get(0).shape().finishForCleanUp();
+        Length smallest = pistons.get(0).get(0).shape().finishForCleanUp();
+        for (List<Piston> hole : pistons) {
+            smallest = smallest.min(hole.get(0).shape().finishForCleanUp());
+        }
+        return smallest;
     }
 
     private static Length finish(Piston piston) {

@@ -41,14 +41,14 @@ final class ChoiceFinder {
 
     private static Choice choice(Shelf shelf, Size size, PistonDesign design, List<List<Piston>> byHole) {
         Engine engine = shelf.engine();
-        List<Piston> pistons = byHole.stream().flatMap(List::stream).distinct().toList();
+        List<Piston> pistons = Choice.distinct(byHole);
         Piston largest = Choice.largestOf(pistons);
         List<Outfit> outfits = OutfitFinder.find(shelf, pistons);
         List<GasketFit> gaskets = shelf.parts().gasketKits().stream()
                 .filter(kit -> Supply.isSupplied(shelf, kit.number()))
-                .map(kit -> GasketFit.of(engine, kit, largest, Length.ZERO))
+                .map(kit -> GasketFit.of(engine, kit, pistons, Length.ZERO))
                 .toList();
-        List<Check> metal = MetalChecks.of(engine, pistons);
+        List<Check> metal = MetalChecks.of(engine, byHole);
         Optional<Check> wallAsMade =
                 MetalChecks.wallAsMade(engine, largest.shape().largestFinish());
         return new Choice(

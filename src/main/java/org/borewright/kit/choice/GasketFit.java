@@ -15,6 +15,7 @@ import org.borewright.fit.GasketOpening;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonToHead;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 
 /**
@@ -25,47 +26,49 @@ import org.borewright.measure.Length;
  */
 public record GasketFit(GasketKit kit, List<Check> checks) {
 
-    /** The checks of a gasket kit over the largest piston of a choice, the deck skimmed by so much. */
-    public static GasketFit of(Engine engine, GasketKit kit, Piston largest, Length skim) {
-        var shape = largest.shape();
-        var deck = engine.deck();
-        List<Check> checks = Stream.of(
-                        GasketOpening.check(kit.shape(), shape.largestFinish(), deck.head()).stream(),
-                        CrownInMouth.check(deck.head(), shape.diameter().greatest()).stream(),
-                        PistonToHead.check(deck, kit.shape(), shape.crown(), skim).stream(),
-                        Stream.of(CompressionRatio.check(
-                                shape.finishForCleanUp(), deck, kit.shape(), shape.crown(), skim)))
-                .<Check>flatMap(stream -> stream)
-                .toList();
-        return new GasketFit(kit, checks);
+    /** The checks of a gasket kit over each piston of a choice, the deck skimmed by so much. */
+    public static GasketFit of(Engine engine, GasketKit kit, List<Piston> pistons, Length skim) {
+        return new GasketFit(kit, EveryPiston.asked(pistons, piston -> over(engine, kit, piston, skim)));
     }
 
-    /** The checks of a gasket kit over the largest piston of a choice, and of the skim itself: what the engine bears, or this kit. */
-    public static GasketFit skimmed(Engine engine, GasketKit kit, Piston largest, Length skim) {
-        GasketFit fit = of(engine, kit, largest, skim);
+    private static List<Check> over(Engine engine, GasketKit kit, PistonShape piston, Length skim) {
+        var deck = engine.deck();
+        return Stream.of(
+                        GasketOpening.check(kit.shape(), piston.largestFinish(), deck.head()).stream(),
+                        CrownInMouth.check(deck.head(), piston.diameter().greatest()).stream(),
+                        PistonToHead.check(deck, kit.shape(), piston.crown(), skim).stream(),
+                        Stream.of(CompressionRatio.check(
+                                piston.finishForCleanUp(), deck, kit.shape(), piston.crown(), skim)))
+                .<Check>flatMap(stream -> stream)
+                .toList();
+    }
+
+    /** The checks of a gasket kit over each piston of a choice, and of the skim itself: what the engine bears, or this kit. */
+    public static GasketFit skimmed(Engine engine, GasketKit kit, List<Piston> pistons, Length skim) {
+        GasketFit fit = of(engine, kit, pistons, skim);
         Optional<Length> most = fit.fits()
                 ? Optional.of(engine.limits().skimGreatest())
-                : mostSkim(engine, kit, largest, skim.min(engine.limits().skimGreatest()));
+                : mostSkim(engine, kit, pistons, skim.min(engine.limits().skimGreatest()));
         List<Check> checks = new ArrayList<>(fit.checks);
         most.ifPresent(bears -> checks.add(DeckSkim.check(kit.number().text(), skim, bears)));
         return new GasketFit(kit, List.copyOf(checks));
     }
 
     /** The most that may be skimmed, to the nanometre; empty where the kit does not fit however little is. */
-    private static Optional<Length> mostSkim(Engine engine, GasketKit kit, Piston largest, Length upTo) {
+    private static Optional<Length> mostSkim(Engine engine, GasketKit kit, List<Piston> pistons, Length upTo) {
         long fits = 0;
         long most = upTo.nanometres();
         // A skim only brings the piston nearer and the ratio up: what bears one bears any that is less.
         while (fits < most) {
             long middle = most - (most - fits) / 2;
-            if (of(engine, kit, largest, Length.ofNanometres(middle)).bearsSkim()) {
+            if (of(engine, kit, pistons, Length.ofNanometres(middle)).bearsSkim()) {
                 fits = middle;
             } else {
                 most = middle - 1;
             }
         }
         Length found = Length.ofNanometres(fits);
-        return of(engine, kit, largest, found).fits() ? Optional.of(found) : Optional.empty();
+        return of(engine, kit, pistons, found).fits() ? Optional.of(found) : Optional.empty();
     }
 
     private boolean bearsSkim() {

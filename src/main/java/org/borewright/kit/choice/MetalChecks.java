@@ -10,7 +10,9 @@ import org.borewright.catalog.Piston;
 import org.borewright.fit.Bridge;
 import org.borewright.fit.Check;
 import org.borewright.fit.MassSpread;
+import org.borewright.fit.Unchecked;
 import org.borewright.fit.WallLeft;
+import org.borewright.fit.shape.MassRange;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Wall;
@@ -20,19 +22,29 @@ final class MetalChecks {
 
     private MetalChecks() {}
 
-    /** Spigot and bridges at the largest finish of the pistons, and the spread of their masses. */
-    static List<Check> of(Engine engine, List<Piston> pistons) {
-        Length finish = Choice.largestOf(pistons).shape().largestFinish();
+    /** Spigot and bridges at the largest finish of the pistons that may go into each hole, and the spread of their masses. */
+    static List<Check> of(Engine engine, List<List<Piston>> byHole) {
+        Length finish = Choice.largestOf(Choice.distinct(byHole)).shape().largestFinish();
         List<Check> checks = new ArrayList<>();
         WallLeft.checkSpigot(engine.wall(), finish, engine.bore().centringError())
                 .ifPresent(checks::add);
         checks.addAll(bridges(engine, finish));
-        int count = engine.cylinders().size();
-        checks.add(MassSpread.check(
-                pistons.stream().map(Piston::shape).map(PistonShape::mass).toList(),
-                count,
-                engine.limits().massSpreadMilligrams()));
+        checks.add(massSpread(engine, byHole));
         return List.copyOf(checks);
+    }
+
+    /** The worst spread of masses that the pistons that may go into each hole can come to; it says so where grades are still to choose. */
+    static Check massSpread(Engine engine, List<List<Piston>> byHole) {
+        Check worst = MassSpread.check(
+                byHole.stream().map(MetalChecks::masses).toList(),
+                engine.limits().massSpreadMilligrams());
+        boolean chosen = byHole.stream().allMatch(pistons -> pistons.size() == 1);
+        return chosen || worst instanceof Unchecked ? worst : worst.at("worst grades together");
+    }
+
+    private static MassRange masses(List<Piston> pistons) {
+        return MassRange.around(
+                pistons.stream().map(Piston::shape).map(PistonShape::mass).toList());
     }
 
     /** Spigot and bridges at one finish, which are as made whatever was done to a hole. */

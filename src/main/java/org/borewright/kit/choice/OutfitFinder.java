@@ -40,7 +40,12 @@ final class OutfitFinder {
                 for (Optional<Clip> clip : clips(shelf, first)) {
                     bearings(shelf)
                             .map(bearing -> new Outfit(
-                                    rings, pin, clip, bearing, checks(shelf.engine(), pistons, rings, pin, clip)))
+                                    rings,
+                                    pin,
+                                    clip,
+                                    bearing,
+                                    EveryPiston.asked(
+                                            pistons, piston -> checks(shelf.engine(), piston, rings, pin, clip))))
                             .forEach(outfits::add);
                 }
             }
@@ -88,15 +93,13 @@ final class OutfitFinder {
         return parts.stream().filter(part -> Supply.isSupplied(shelf, part.number()));
     }
 
-    private static List<Check> checks(
-            Engine engine, List<Piston> pistons, RingSet rings, Pin pin, Optional<Clip> clip) {
-        List<Check> checks = new ArrayList<>(
-                RingChecks.between(rings, pistons, engine.build().surface()));
-        Piston first = pistons.get(0);
-        checks.addAll(PinFit.inPiston(pin.shape(), first.shape().pinSeat()));
+    private static List<Check> checks(Engine engine, PistonShape piston, RingSet rings, Pin pin, Optional<Clip> clip) {
+        List<Check> checks =
+                new ArrayList<>(RingChecks.between(rings, piston, engine.build().surface()));
+        checks.addAll(PinFit.inPiston(pin.shape(), piston.pinSeat()));
         checks.addAll(PinFit.inRod(pin.shape(), engine.rodEnd().seat()));
-        clip.ifPresent(fitted -> checks.addAll(clipFloat(first.shape(), fitted, pin)));
-        return List.copyOf(checks);
+        clip.ifPresent(fitted -> checks.addAll(clipFloat(piston, fitted, pin)));
+        return checks;
     }
 
     /** A clip of which nobody says where it sits is not known to hold the pin: a hold. */

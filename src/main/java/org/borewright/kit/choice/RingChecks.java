@@ -3,7 +3,6 @@ package org.borewright.kit.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
@@ -25,17 +24,14 @@ public final class RingChecks {
 
     private RingChecks() {}
 
-    /** The rings on the pistons of a choice, in every hole these may run in: exact, part against part. */
-    static List<Check> between(RingSet rings, List<Piston> pistons, BoreSurface surface) {
-        PistonShape piston = pistons.get(0).shape();
-        Limits holes = new Limits(
-                piston.smallestFinish(), Choice.largestOf(pistons).shape().largestFinish());
+    /** The rings on a piston, in every hole it may run in: exact, part against part. */
+    static List<Check> between(RingSet rings, PistonShape piston, BoreSurface surface) {
         List<Check> checks = new ArrayList<>();
         checks.add(RingBore.check(rings.nominalBore(), piston.nominalBore()));
         for (GrooveShape groove : piston.grooves()) {
             Optional<RingShape> ring = ringFor(rings, groove);
             ring.ifPresentOrElse(
-                    fitted -> checks.addAll(inGroove(fitted, groove, holes, surface)),
+                    fitted -> checks.addAll(inGroove(fitted, groove, piston.finishes(), surface)),
                     () -> checks.add(new Unchecked(
                             Rule.RING_SECTION, groove.name(), Outcome.UNKNOWN, "the set has no ring for this groove")));
         }

@@ -113,7 +113,7 @@ public final class SizeTable {
             return choice.gaskets();
         }
         return choice.gaskets().stream()
-                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.largest(), lowered))
+                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.everyPiston(), lowered))
                 .toList();
     }
 

@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param blocks why the size is not offered with them, whatever the wear
  * @param outfits rings, pins and clips that go with them
  * @param gaskets every gasket kit over them, the deck as it is
- * @param checks of the metal at the largest finish, the wall as made, and of the spread of masses
+ * @param checks of the metal at the largest finish, the wall as made, and of the worst spread of masses
  */
 public record ChoiceAnswer(
         String design,

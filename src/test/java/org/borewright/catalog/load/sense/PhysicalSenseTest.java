@@ -3,11 +3,13 @@ package org.borewright.catalog.load.sense;
 import static java.util.stream.Collectors.toCollection;
 import static java.util.stream.Collectors.toSet;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.borewright.catalog.load.Delivery;
 import org.borewright.catalog.load.Folder;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rules of a match are asked when a catalogue is loaded; each refuses a part, to the nanometre, and lets through what it must. */
 class PhysicalSenseTest {
@@ -90,6 +93,31 @@ class PhysicalSenseTest {
                 .delivery();
 
         assertThat(delivery.bad()).isEmpty();
+    }
+
+    /** A grade beside NH-OS4-000 of 316.5 to 319.5 g, in an engine that bears 6 g: it may stand beside that, or beside itself alone. */
+    @ParameterizedTest(name = "{0} to {1} g: {2}")
+    @CsvSource({
+        "323, 329, ",
+        "400, 406, ",
+        "310, 316, ",
+        "323, 329.001, 329.001",
+        "316.5, 322.5, ",
+        // too wide for a second of its kind, and 322.5 − 316.5 beside the other
+        "316.499, 322.5, ",
+        "316.499, 322.501, 322.501",
+        "309, 315.001, 315.001",
+        "309, 320, 320",
+    })
+    void gradesThatMayNotStandTogetherAreLetThroughWhileEachMayStandBesideAnother(
+            String least, String greatest, String refused) {
+        Delivery delivery = Folder.in(folder)
+                .with("pistons.csv", "NH-OS4-000B,NORHEIM-OS4,standard,any,B,77.165,77.175," + least + "," + greatest)
+                .delivery();
+
+        assertThat(delivery.bad())
+                .extracting(BadCell::column, BadCell::value)
+                .isEqualTo(refused == null ? List.of() : List.of(tuple("mass_greatest_g", refused)));
     }
 
     @Test
