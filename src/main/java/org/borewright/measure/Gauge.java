@@ -10,17 +10,19 @@ import java.util.Optional;
  * @param kind what sort of instrument it is
  * @param name what the shop calls it; empty when it was not named
  * @param calibration what its last calibration said
- * @param resolution its smallest step; not negative
+ * @param statedResolution its smallest step, not negative; empty when not stated
  * @param repeatability the standard deviation of one reading among many of the same place (JCGM 100, 4.2); zero when not stated
  * @param ring what it was zeroed on; empty when the ring was at 20 °C or the instrument corrects by itself
+ * @param statedBy who says all this of it; what is not stated is common practice all the same
  */
 public record Gauge(
         Kind kind,
         Optional<String> name,
         Calibration calibration,
-        Length resolution,
+        Optional<Length> statedResolution,
         Length repeatability,
-        Optional<SettingRing> ring) {
+        Optional<SettingRing> ring,
+        Source statedBy) {
 
     /** A sort of instrument. */
     public enum Kind {
@@ -30,7 +32,7 @@ public record Gauge(
         MICROMETER("micrometer", 3);
 
         /** The step of either where none is stated: 0.001 mm (common practice). */
-        public static final Length USUAL_RESOLUTION = Length.ofMicrometres(1);
+        private static final Length USUAL_RESOLUTION = Length.ofMicrometres(1);
 
         private final String label;
         private final int usualMicrometres;
@@ -48,7 +50,34 @@ public record Gauge(
         /** One of this kind of which nothing else is known. */
         public Gauge usual() {
             return new Gauge(
-                    this, Optional.empty(), Calibration.NOT_STATED, USUAL_RESOLUTION, Length.ZERO, Optional.empty());
+                    this,
+                    Optional.empty(),
+                    Calibration.NOT_STATED,
+                    Optional.empty(),
+                    Length.ZERO,
+                    Optional.empty(),
+                    Source.COMMON_PRACTICE);
+        }
+    }
+
+    /** Who says what an instrument is worth. */
+    public enum Source {
+        /** The shop's register of gauges. */
+        REGISTER("register"),
+        /** Whoever took the readings. */
+        REQUEST("request"),
+        /** Nobody: the usual figure of its kind. */
+        COMMON_PRACTICE("common practice");
+
+        private final String label;
+
+        Source(String label) {
+            this.label = label;
+        }
+
+        /** The words as shown. */
+        public String label() {
+            return label;
         }
     }
 
@@ -91,15 +120,39 @@ public record Gauge(
 
     /** @throws IllegalArgumentException if a length is negative */
     public Gauge {
-        if (resolution.isNegative() || repeatability.isNegative()) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT, "a gauge of resolution %s and repeatability %s", resolution, repeatability));
+        if (statedResolution.filter(Length::isNegative).isPresent()) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a gauge of resolution %s", statedResolution.get()));
         }
+        if (repeatability.isNegative()) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a gauge of repeatability %s", repeatability));
+        }
+    }
+
+    /** The same instrument, zeroed on this ring for the readings at hand, or on none that matters. */
+    public Gauge zeroedOn(Optional<SettingRing> other) {
+        return new Gauge(kind, name, calibration, statedResolution, repeatability, other, statedBy);
     }
 
     /** U of its calibration with k = 2; the usual one of its kind where none is stated. */
     public Length expandedUncertainty() {
         return calibration.expandedUncertainty().orElseGet(() -> Length.ofMicrometres(kind.usualMicrometres));
+    }
+
+    /** Where that comes from. */
+    public Source uncertaintySource() {
+        return calibration.expandedUncertainty().isPresent() ? statedBy : Source.COMMON_PRACTICE;
+    }
+
+    /** Its smallest step; the usual one where none is stated. */
+    public Length resolution() {
+        return statedResolution.orElse(Kind.USUAL_RESOLUTION);
+    }
+
+    /** Where that comes from. */
+    public Source resolutionSource() {
+        return statedResolution.isPresent() ? statedBy : Source.COMMON_PRACTICE;
     }
 
     /** How much the ring it was zeroed on had grown, in nanometres, and so how much more a hole measures than it shows. */

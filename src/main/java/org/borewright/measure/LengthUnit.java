@@ -40,7 +40,7 @@ public enum LengthUnit {
     }
 
     /** How many nanometres the last decimal that may be typed is, exactly. */
-    long typedStep() {
+    public long typedStep() {
         return typedStep;
     }
 }

@@ -115,9 +115,10 @@ class GaugeCautionsTest {
                 usual.kind(),
                 Optional.of("bench 2"),
                 new Gauge.Calibration(Optional.ofNullable(stated), Optional.empty(), Optional.ofNullable(due)),
-                usual.resolution(),
+                usual.statedResolution(),
                 usual.repeatability(),
-                ring);
+                ring,
+                Gauge.Source.REQUEST);
     }
 
     private static MatchRequest request(String diameter) {

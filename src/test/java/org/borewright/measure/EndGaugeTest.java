@@ -64,9 +64,10 @@ class EndGaugeTest {
                 Gauge.Kind.MICROMETER,
                 Optional.empty(),
                 new Gauge.Calibration(Optional.of(Length.ofNanometres(2 * 250)), Optional.empty(), Optional.empty()),
-                Length.ZERO,
+                Optional.of(Length.ZERO),
                 Length.ofNanometres(97),
-                Optional.empty());
+                Optional.empty(),
+                Gauge.Source.REQUEST);
         return Uncertainty.of(Length.ofNanometres(500_006_230), comparator, Climate.at(BENCH), STEEL);
     }
 }

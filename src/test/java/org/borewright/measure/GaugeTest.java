@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.borewright.measure.Gauge.Calibration;
 import org.borewright.measure.Gauge.Kind;
+import org.borewright.measure.Gauge.Source;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,7 +25,8 @@ class GaugeTest {
         assertThat(usual.resolution()).isEqualTo(resolution);
         assertThat(usual.repeatability()).isEqualTo(Length.ZERO);
         assertThat(usual.ringGrowth()).isZero();
-        assertThat(usual.calibration().expandedUncertainty()).isEmpty();
+        assertThat(usual.uncertaintySource()).isEqualTo(Source.COMMON_PRACTICE);
+        assertThat(usual.resolutionSource()).isEqualTo(Source.COMMON_PRACTICE);
     }
 
     @ParameterizedTest
@@ -66,8 +69,49 @@ class GaugeTest {
                 .isFalse();
     }
 
+    /** What is not stated is common practice, whoever describes the rest. */
+    @ParameterizedTest
+    @CsvSource({
+        "REGISTER, 0.004, 0.010, REGISTER, REGISTER",
+        "REGISTER, , 0.010, COMMON_PRACTICE, REGISTER",
+        "REQUEST, 0.004, , REQUEST, COMMON_PRACTICE",
+        "REQUEST, , , COMMON_PRACTICE, COMMON_PRACTICE",
+    })
+    void eachFigureSaysWhereItComesFrom(
+            Source statedBy, Length uncertainty, Length resolution, Source ofUncertainty, Source ofResolution) {
+        Gauge gauge = new Gauge(
+                Kind.MICROMETER,
+                Optional.of("MIC-1"),
+                new Calibration(Optional.ofNullable(uncertainty), Optional.empty(), Optional.empty()),
+                Optional.ofNullable(resolution),
+                Length.ZERO,
+                Optional.empty(),
+                statedBy);
+
+        assertThat(gauge.uncertaintySource()).isEqualTo(ofUncertainty);
+        assertThat(gauge.resolutionSource()).isEqualTo(ofResolution);
+        assertThat(gauge.resolution()).isEqualTo(resolution == null ? Length.ofMicrometres(1) : resolution);
+    }
+
+    @Test
+    void aRingBelongsToTheReadingsAndChangesNothingElse() {
+        Gauge without = gauge(Kind.BORE_GAUGE, Length.ofMicrometres(4), Length.ZERO, Length.ofMicrometres(2));
+        SettingRing ring = new SettingRing(Length.ofMicrometres(70_000), Temperature.REFERENCE, SettingRing.STEEL);
+
+        assertThat(without.zeroedOn(Optional.of(ring)).ring()).contains(ring);
+        assertThat(without.zeroedOn(Optional.of(ring)).zeroedOn(Optional.empty()))
+                .isEqualTo(without);
+    }
+
     private static Gauge gauge(Kind kind, Length uncertainty, Length resolution, Length repeatability) {
         Calibration calibration = new Calibration(Optional.of(uncertainty), Optional.empty(), Optional.empty());
-        return new Gauge(kind, Optional.empty(), calibration, resolution, repeatability, Optional.empty());
+        return new Gauge(
+                kind,
+                Optional.empty(),
+                calibration,
+                Optional.of(resolution),
+                repeatability,
+                Optional.empty(),
+                Source.REQUEST);
     }
 }

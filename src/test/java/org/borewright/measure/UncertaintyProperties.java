@@ -37,9 +37,10 @@ class UncertaintyProperties {
                 Gauge.Kind.BORE_GAUGE,
                 Optional.empty(),
                 new Gauge.Calibration(Optional.of(Length.ofNanometres(expanded)), Optional.empty(), Optional.empty()),
-                Length.ofNanometres(resolution),
+                Optional.of(Length.ofNanometres(resolution)),
                 Length.ofNanometres(repeatability),
-                onARing ? Optional.of(ring) : Optional.empty());
+                onARing ? Optional.of(ring) : Optional.empty(),
+                Gauge.Source.REQUEST);
         Uncertainty budget = Uncertainty.of(Length.ofNanometres(read), gauge, climate, wall);
 
         double thrown = new Throws(read, gauge, climate, wall).standardDeviation();

@@ -121,9 +121,10 @@ class UncertaintyTest {
                 Gauge.Kind.BORE_GAUGE,
                 Optional.empty(),
                 new Gauge.Calibration(Optional.of(expanded), Optional.empty(), Optional.empty()),
-                resolution,
+                Optional.of(resolution),
                 repeatability,
-                Optional.empty());
+                Optional.empty(),
+                Gauge.Source.REQUEST);
     }
 
     /** The square of the combined uncertainty is the sum of the squares of the terms (JCGM 100, 5.1.2), and none is larger than the largest. */

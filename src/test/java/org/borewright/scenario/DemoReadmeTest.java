@@ -37,6 +37,13 @@ class DemoReadmeTest {
                         Demo.CATALOGUE.engines().stream().map(Engine::code).toList());
     }
 
+    @Test
+    void theReadmeListsEveryGauge() {
+        assertThat(CatalogReadme.table("## The gauges of the demo"))
+                .extracting(row -> row.get(0))
+                .containsExactlyElementsOf(Demo.CATALOGUE.gauges().keySet());
+    }
+
     @ParameterizedTest
     @MethodSource("enginesOfReadme")
     void theReadmeDescribesTheEngineAsItIs(List<String> row) {

@@ -10,6 +10,7 @@ import org.borewright.catalog.Listing;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.LengthUnit;
 
 /** Finds what the path of a look-up names, and answers 404 with the near names where nothing bears the name. */
@@ -44,6 +45,12 @@ public final class Named {
         return number(text)
                 .flatMap(catalogue::listing)
                 .orElseThrow(() -> new ProblemException(Problem.of(UnknownName.part("number", text, catalogue))));
+    }
+
+    public static Gauge gauge(String name, Catalogue catalogue) {
+        return catalogue
+                .gauge(name)
+                .orElseThrow(() -> new ProblemException(Problem.of(UnknownName.gauge("name", name, catalogue))));
     }
 
     /** What has not the form of a number bears none. */

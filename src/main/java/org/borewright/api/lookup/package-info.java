@@ -1,5 +1,5 @@
 /**
- * Looks up {@code engine}, {@code size} and {@code part}. What fits may be kept by whoever asks until the catalogue changes; price and
+ * Looks up {@code engine}, {@code size}, {@code part} and {@code gauge}. What fits may be kept by whoever asks until the catalogue changes; price and
  * stock may not.
  */
 @NullMarked

@@ -48,6 +48,12 @@ public enum ProblemType {
             "The part number is not known",
             "No part and no box of the catalogue bears this number.",
             "Compare the number with the box or the bill: it is capital letters, digits and hyphens."),
+    /** A gauge that the register does not have. */
+    UNKNOWN_GAUGE(
+            404,
+            "The gauge is not in the register",
+            "No gauge of the register bears this name. A request may name one that is not in it, where it states the uncertainty or resolution of it. The status is 404 for a path and 422 for the field of a request.",
+            "Look the gauge up at /api/gauges, or state in the request what it is worth."),
     /** A method the path does not know. */
     WRONG_METHOD(
             405,
@@ -129,6 +135,12 @@ public enum ProblemType {
             "A grid does not hold together",
             "A grid has one row of readings per depth and one reading per axis, depths rise, axes differ, and at least one place was measured.",
             "Write null where a place could not be measured, as over a port."),
+    /** A gauge that is described otherwise than in the register. */
+    GAUGE_DIFFERS(
+            422,
+            "The register says otherwise of the gauge",
+            "A request that names a gauge of the register describes it too, and not as the register does; nobody can tell which is right.",
+            "Name the gauge alone to use what the register says, put the register right, or leave the name out."),
     /** Faults of several kinds. */
     SEVERAL_FAULTS(
             422,

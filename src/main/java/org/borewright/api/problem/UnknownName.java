@@ -62,6 +62,16 @@ public final class UnknownName {
         return fault(ProblemType.UNKNOWN_PART, pointer, typed, "Nothing bears the number", same(numbers));
     }
 
+    /** A gauge, with the near names of the register. */
+    public static Fault gauge(String pointer, String typed, Catalogue catalogue) {
+        return fault(
+                ProblemType.UNKNOWN_GAUGE,
+                pointer,
+                typed,
+                "No gauge of the register has the name",
+                same(catalogue.gauges().keySet()));
+    }
+
     private static Map<String, String> same(Collection<String> names) {
         return names.stream().collect(Collectors.toMap(Function.identity(), Function.identity()));
     }

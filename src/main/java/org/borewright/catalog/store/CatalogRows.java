@@ -20,6 +20,7 @@ import org.borewright.catalog.store.row.CylinderRow;
 import org.borewright.catalog.store.row.EngineRow;
 import org.borewright.catalog.store.row.FastenerRow;
 import org.borewright.catalog.store.row.GasketKitRow;
+import org.borewright.catalog.store.row.GaugeRow;
 import org.borewright.catalog.store.row.GrooveRow;
 import org.borewright.catalog.store.row.PinRow;
 import org.borewright.catalog.store.row.PistonDesignRow;
@@ -39,6 +40,7 @@ public final class CatalogRows {
     /** Every kind of row, what is referred to before what refers to it. */
     private static final List<Class<? extends CatalogRow>> KINDS = List.of(
             ShopOperationRow.class,
+            GaugeRow.class,
             EngineRow.class,
             CylinderRow.class,
             SizeRow.class,

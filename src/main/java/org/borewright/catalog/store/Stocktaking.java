@@ -52,7 +52,8 @@ public final class Stocktaking {
         Stocktaking taking = new Stocktaking(rows, revision);
         List<Shelf> shelves =
                 rows.of(EngineRow.class).stream().map(taking::shelf).toList();
-        return Catalogue.of(revision, loadedAt, shelves, taking.withdrawals, SalesOfRows.offers(rows));
+        return Catalogue.of(revision, loadedAt, shelves, taking.withdrawals, SalesOfRows.offers(rows))
+                .registering(GaugeOfRows.register(rows));
     }
 
     private Shelf shelf(EngineRow row) {

@@ -36,6 +36,11 @@ record Sample(String name, Asked asked, String schema) {
                 .engines()
                 .forEach(engine -> ofEngine(catalogue.shelf(engine.code()).orElseThrow(), samples));
         catalogue.listings().keySet().forEach(number -> samples.add(get("/api/parts/" + number.text(), "PartAnswer")));
+        samples.add(get("/api/gauges", "GaugesAnswer"));
+        catalogue
+                .gauges()
+                .keySet()
+                .forEach(name -> samples.add(get("/api/gauges/" + name + "?unit=in", "GaugeAnswer")));
         samples.add(get("/problems", "ProblemKinds"));
         return samples;
     }

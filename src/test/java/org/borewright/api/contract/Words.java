@@ -69,6 +69,7 @@ final class Words {
         add("LengthUnit", LengthUnit.values(), LengthUnit::symbol);
         add("TemperatureUnit", Temperature.Scale.values(), Temperature.Scale::symbol);
         add("GaugeKind", Gauge.Kind.values(), Gauge.Kind::label);
+        add("FigureSource", Gauge.Source.values(), Gauge.Source::label);
         add("Condition", Condition.values(), Condition::label);
         add("KnownFrom", PresentSize.KnownFrom.values(), PresentSize.KnownFrom::label);
         add("FindingKind", Finding.Kind.values(), Finding.Kind::label);

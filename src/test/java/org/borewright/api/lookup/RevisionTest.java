@@ -25,8 +25,12 @@ import org.junit.jupiter.api.io.TempDir;
 class RevisionTest {
 
     private static final Path DEMO = Path.of("catalog-data");
-    private static final List<String> KEPT =
-            List.of("/api/engines", "/api/engines/OSTRAVEL-4", "/api/engines/OSTRAVEL-4/sizes/+0.50/fit");
+    private static final List<String> KEPT = List.of(
+            "/api/engines",
+            "/api/engines/OSTRAVEL-4",
+            "/api/engines/OSTRAVEL-4/sizes/+0.50/fit",
+            "/api/gauges",
+            "/api/gauges/BG-1");
 
     @TempDir
     Path folder;

@@ -32,6 +32,8 @@ class UnitsTest {
                         lines("sizes.csv").stream()
                                 .map(size -> "/api/engines/" + size.getField("engine") + "/sizes/"
                                         + escaped(size.getField("size")) + "/fit"),
+                        Stream.of("/api/gauges"),
+                        column("gauges.csv", "name").map(name -> "/api/gauges/" + name),
                         column("prices.csv", "number").map(number -> "/api/parts/" + number))
                 .flatMap(paths -> paths);
     }
@@ -73,6 +75,9 @@ class UnitsTest {
         assertThat(off.abs()).as("%s %s", name, length).isLessThan(LAST_PLACE.multiply(unit));
         if (name.equals("wear") || name.equals("taper") || name.equals("outOfRound") || name.equals("skimGreatest")) {
             assertThat(off.signum()).as("%s %s", name, length).isNotPositive();
+        }
+        if (name.equals("uncertainty") || name.equals("resolution") || name.equals("repeatability")) {
+            assertThat(off.signum()).as("%s %s", name, length).isNotNegative();
         }
         if (name.equals("wallLeast") || name.equals("bridgeLeast")) {
             assertThat(off.signum()).as("%s %s", name, length).isNotNegative();

@@ -52,6 +52,17 @@ class FingerprintTest {
         assertThat(after.offers()).isEqualTo(before.offers());
     }
 
+    /** An answer stands on the gauge that its readings were taken with. */
+    @Test
+    void aNewCalibrationIsAnotherStateOfWhatFits() {
+        Revision after = folder.cell("gauges.csv", 2, "uncertainty_mm", "0.005")
+                .delivery()
+                .revision();
+
+        assertThat(after.fit()).isNotEqualTo(before.fit());
+        assertThat(after.offers()).isEqualTo(before.offers());
+    }
+
     @Test
     void aTextThatMovesIntoTheNextCellIsAnotherCatalogue() {
         Revision one = folder.line("withdrawn.csv", 2, "HVT2-GKA,replaced,HVT2-GKB,AB")

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Catalogue;
@@ -19,6 +21,7 @@ import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Expansion;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -124,6 +127,33 @@ class StocktakingTest {
 
         assertThat(offer.onHand()).isEqualTo(onHand);
         assertThat(offer.leadDays()).isEqualTo(OptionalInt.of(leadDays));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "BG-1, BORE_GAUGE, 0.004, REGISTER, 0.001, 0.001, 2026-11-09",
+        // never calibrated: the usual U of its kind
+        "MIC-1, MICROMETER, 0.003, COMMON_PRACTICE, 0.002, 0, ",
+    })
+    void aGaugeIsWorthWhatItsLineSaysAndElseTheUsual(
+            String name,
+            Gauge.Kind kind,
+            Length uncertainty,
+            Gauge.Source source,
+            Length resolution,
+            Length repeatability,
+            LocalDate due) {
+        Gauge gauge = SMALL.gauge(name).orElseThrow();
+
+        assertThat(gauge.kind()).isEqualTo(kind);
+        assertThat(gauge.name()).contains(name);
+        assertThat(gauge.expandedUncertainty()).isEqualTo(uncertainty);
+        assertThat(gauge.uncertaintySource()).isEqualTo(source);
+        assertThat(gauge.resolution()).isEqualTo(resolution);
+        assertThat(gauge.resolutionSource()).isEqualTo(Gauge.Source.REGISTER);
+        assertThat(gauge.repeatability()).isEqualTo(repeatability);
+        assertThat(gauge.calibration().due()).isEqualTo(Optional.ofNullable(due));
+        assertThat(gauge.ring()).isEmpty();
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownGauge;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Revision;
@@ -48,7 +49,7 @@ public record MatchAnswer(
         Revision revision,
         String unit,
         LocalDate date,
-        @Nullable GaugeAnswer gauge,
+        @Nullable ShownGauge gauge,
         DeckAsFoundAnswer deck,
         String verdict,
         String says,
@@ -115,9 +116,9 @@ public record MatchAnswer(
         return finished.isEmpty() ? null : finished;
     }
 
-    private static @Nullable GaugeAnswer gauge(MatchRequest request, Match match, LengthUnit unit) {
+    private static @Nullable ShownGauge gauge(MatchRequest request, Match match, LengthUnit unit) {
         boolean used =
                 match.holes().stream().anyMatch(report -> report.hole().budget().isPresent());
-        return used ? GaugeAnswer.of(request.gauge(), unit) : null;
+        return used ? ShownGauge.of(request.gauge(), unit) : null;
     }
 }

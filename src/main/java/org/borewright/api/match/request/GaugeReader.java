@@ -4,11 +4,15 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.api.problem.UnknownName;
+import org.borewright.catalog.Catalogue;
 import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Gauge.Calibration;
 import org.borewright.measure.Gauge.Kind;
+import org.borewright.measure.Gauge.Source;
 import org.borewright.measure.Length;
 import org.borewright.measure.SettingRing;
 import org.borewright.measure.Temperature;
@@ -19,8 +23,9 @@ import org.borewright.measure.Temperature.Scale;
  *
  * @param ruler for its lengths
  * @param scale of the temperature of its setting ring; empty when that could not be read
+ * @param catalogue whose register a gauge may be named in
  */
-record GaugeReader(Ruler ruler, Optional<Scale> scale) {
+record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue) {
 
     /** A gauge worse than half a millimetre measures no bore and no deck. */
     static final Length WORST_GAUGE = Length.ofMicrometres(500);
@@ -30,19 +35,42 @@ record GaugeReader(Ruler ruler, Optional<Scale> scale) {
     /** No ring grows more than aluminium does, with room to spare. */
     private static final BigDecimal MOST_EXPANSION = BigDecimal.valueOf(30);
 
-    /** The gauge; what is not said of it is that of the usual one of its kind, and that is a bore gauge where none is named. */
+    /**
+     * The gauge of the register, where it is named there; else what is said of it, and what is not said is that of the usual one of its
+     * kind, a bore gauge where none is named.
+     */
     Gauge read(Place place) {
         if (!place.isObject(
                 "kind", "name", "uncertainty", "resolution", "repeatability", "calibratedOn", "due", "ring")) {
             return Gauge.USUAL_BORE_GAUGE;
         }
+        Gauge described = described(place);
+        return described.name().map(name -> called(name, described, place)).orElse(described);
+    }
+
+    /** A gauge that is not in the register must say itself what it is worth: a name misspelt is not passed over in silence. */
+    private Gauge called(String name, Gauge described, Place place) {
+        Optional<Gauge> registered = catalogue.gauge(name);
+        if (registered.isPresent()) {
+            new GaugeAgreement(place, ruler).check(described, registered.get());
+            return registered.get().zeroedOn(described.ring());
+        }
+        if (Stream.of("uncertainty", "resolution", "repeatability")
+                .noneMatch(figure -> place.at(figure).isGiven())) {
+            place.add(UnknownName.gauge(place.at("name").pointer(), name, catalogue));
+        }
+        return described;
+    }
+
+    private Gauge described(Place place) {
         return new Gauge(
                 place.at("kind").word(List.of(Kind.values()), Kind::label).orElse(Kind.BORE_GAUGE),
                 name(place.at("name")),
                 calibration(place),
-                ruler.above(place.at("resolution"), WORST_GAUGE).orElse(Kind.USUAL_RESOLUTION),
+                ruler.above(place.at("resolution"), WORST_GAUGE),
                 ruler.upTo(place.at("repeatability"), WORST_GAUGE).orElse(Length.ZERO),
-                ring(place.at("ring")));
+                ring(place.at("ring")),
+                Source.REQUEST);
     }
 
     private static Optional<String> name(Place place) {

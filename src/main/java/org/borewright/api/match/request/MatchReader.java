@@ -60,13 +60,14 @@ public class MatchReader {
         }
         Optional<FitTable> fits = EngineReader.read(top.at("engine"), catalogue).map(fitTables::of);
         Optional<LengthUnit> unit = unit(top.at("unit"));
-        MatchRequest request = request(top, fits.map(FitTable::shelf), Ruler.of(unit, fits));
+        Ruler ruler = Ruler.of(unit, fits);
+        MatchRequest request = request(top, fits.map(FitTable::shelf), ruler, catalogue);
         faults.raise();
         return new Asked(catalogue, fits.orElseThrow(), request, unit.orElseThrow());
     }
 
     /** What is faulty reads as something harmless: the faults are raised before anybody sees it. */
-    private MatchRequest request(Place top, Optional<Shelf> shelf, Ruler ruler) {
+    private MatchRequest request(Place top, Optional<Shelf> shelf, Ruler ruler, Catalogue catalogue) {
         Condition condition = condition(top.at("condition"));
         Optional<Scale> scale = ClimateReader.scale(top.at("temperatureUnit"));
         CylindersReader cylinders = new CylindersReader(new CylinderReader(ruler, condition), shelf.map(Shelf::engine));
@@ -74,7 +75,7 @@ public class MatchReader {
                 condition,
                 presentSize(top.at("presentSize"), shelf),
                 cylinders.read(top.at("cylinders")),
-                new GaugeReader(ruler, scale).read(top.at("gauge")),
+                new GaugeReader(ruler, scale, catalogue).read(top.at("gauge")),
                 ClimateReader.climate(top.at("temperature"), scale),
                 DeckReader.read(top, ruler),
                 size(top.at("askedSize"), shelf),

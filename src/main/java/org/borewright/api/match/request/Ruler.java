@@ -67,6 +67,18 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
         return within(place, new Limits(Length.ZERO, most), "0 to ");
     }
 
+    /** Whether a typed length stands for an exact one: no other that can be typed in the unit of the request lies between them. */
+    boolean isSameAsTyped(Length typed, Length exact) {
+        long step = unit.orElse(LengthUnit.MILLIMETRE).typedStep();
+        return typed.minus(exact).absolute().isLessThan(Length.ofNanometres(step));
+    }
+
+    /** An uncertainty as it is shown in the unit of the request. */
+    String uncertainty(Length length) {
+        LengthUnit shown = unit.orElse(LengthUnit.MILLIMETRE);
+        return ShownLength.of(length, shown, Flattery.UNCERTAINTY) + " " + shown.symbol();
+    }
+
     private Optional<Length> within(Place place, Limits limits, String upTo) {
         Optional<Length> length = length(place);
         if (length.isPresent() && !limits.hold(length.get())) {

@@ -58,6 +58,8 @@ enum Duty {
     OPERATION("operations of the shop", "%s is not in shop_operations.csv"),
     /** Of fasteners.csv. */
     OPERATION_ONCE("an operation once in a cell", "%s stands twice"),
+    /** Of gauges.csv. */
+    DUE("a calibration falls due on its day or later", "falls due before it was made, on %s"),
     /** Of boxes.csv. */
     PACKED("a box is packed one way", "the box is packed as %s on line %s"),
     /** Of boxes.csv. */

@@ -11,6 +11,7 @@ public final class RowRules {
         PistonRules.check(examination);
         RingRules.check(examination);
         WorkRules.check(examination);
+        GaugeRules.check(examination);
         SalesRules.check(examination);
     }
 }

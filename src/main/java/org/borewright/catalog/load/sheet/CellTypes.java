@@ -3,6 +3,8 @@ package org.borewright.catalog.load.sheet;
 import static java.util.stream.Collectors.joining;
 
 import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.function.Function;
@@ -40,12 +42,17 @@ public final class CellTypes {
 
     public static final CellType<Currency> CURRENCY = CellTypes::currency;
 
+    /** A day, as 2026-12-01. */
+    public static final CellType<LocalDate> DAY = CellTypes::day;
+
     /** A length that cannot be below zero. */
     public static final CellType<Length> LENGTH = lengths("0", "10000");
 
     /** A fit: negative for a press. */
     public static final CellType<Length> FIT = lengths("-10", "10");
 
+    private static final LocalDate EARLIEST = LocalDate.of(2000, 1, 1);
+    private static final LocalDate LATEST = LocalDate.of(2099, 12, 31);
     private static final Pattern NUMERAL = Pattern.compile("-?\\d{1,20}(\\.\\d{1,20})?");
     private static final Pattern UNCLEAN = Pattern.compile("^\\s.*|.*\\s$|.*\\p{Cntrl}.*", Pattern.DOTALL);
 
@@ -144,6 +151,20 @@ public final class CellTypes {
                 .filter(currency -> currency.getDefaultFractionDigits() >= 0)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("is not the code of a currency (ISO 4217)"));
+    }
+
+    private static LocalDate day(String text) {
+        LocalDate day = parsedDay(text);
+        check(!day.isBefore(EARLIEST) && !day.isAfter(LATEST), () -> "is outside %s to %s".formatted(EARLIEST, LATEST));
+        return day;
+    }
+
+    private static LocalDate parsedDay(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException none) {
+            throw new IllegalArgumentException("is not a day of the calendar, typed as 2026-12-01", none);
+        }
     }
 
     private static void check(boolean holds, Supplier<String> reason) {

@@ -7,7 +7,7 @@ public final class Tables {
 
     private Tables() {}
 
-    /** The files that say what fits: an answer that stands on them alone may be kept until one of them changes. */
+    /** The files that say what fits, and how well it is measured: an answer that stands on them alone may be kept until one of them changes. */
     public static List<Table<?>> fit() {
         return List.of(
                 EngineTables.engines(),
@@ -25,6 +25,7 @@ public final class Tables {
                 WorkTables.fasteners(),
                 WorkTables.torqueStages(),
                 WorkTables.shopOperations(),
+                WorkTables.gauges(),
                 SalesTables.boxes(),
                 SalesTables.withdrawn());
     }

@@ -1,6 +1,7 @@
 package org.borewright.catalog.load.table;
 
 import static org.borewright.catalog.load.sheet.CellTypes.CODE;
+import static org.borewright.catalog.load.sheet.CellTypes.DAY;
 import static org.borewright.catalog.load.sheet.CellTypes.LENGTH;
 import static org.borewright.catalog.load.sheet.CellTypes.LONG_TEXT;
 import static org.borewright.catalog.load.sheet.CellTypes.NUMBER;
@@ -9,6 +10,7 @@ import static org.borewright.catalog.load.sheet.CellTypes.OPERATIONS;
 import static org.borewright.catalog.load.sheet.CellTypes.TEXT;
 import static org.borewright.catalog.load.sheet.CellTypes.YES_NO;
 import static org.borewright.catalog.load.sheet.CellTypes.counts;
+import static org.borewright.catalog.load.sheet.CellTypes.lengths;
 import static org.borewright.catalog.load.sheet.CellTypes.wholes;
 import static org.borewright.catalog.load.sheet.CellTypes.words;
 import static org.borewright.catalog.load.sheet.SheetRule.eitherOr;
@@ -20,12 +22,14 @@ import static org.borewright.catalog.load.sheet.SheetRule.unique;
 import org.borewright.catalog.ShopOperation.Per;
 import org.borewright.catalog.ShopOperation.When;
 import org.borewright.catalog.store.row.FastenerRow;
+import org.borewright.catalog.store.row.GaugeRow;
 import org.borewright.catalog.store.row.ShopOperationRow;
 import org.borewright.catalog.store.row.TorqueStageRow;
 import org.borewright.fit.shape.PropertyClass;
 import org.borewright.fit.shape.ThreadCondition;
+import org.borewright.measure.Gauge;
 
-/** The files that say what the shop does and tightens. */
+/** The files that say what the shop does, tightens and measures with. */
 final class WorkTables {
 
     private WorkTables() {}
@@ -82,5 +86,19 @@ final class WorkTables {
                 .rule(unique("operation"))
                 .rule(unique("order"))
                 .rule(gapless("order"));
+    }
+
+    /** A gauge worse than half a millimetre measures no bore. */
+    static Table<GaugeRow> gauges() {
+        return Table.of("gauges.csv", GaugeRow::new)
+                .needed("name", CODE, (row, name) -> row.name = name)
+                .needed("kind", words(Gauge.Kind.values(), Gauge.Kind::label), (row, kind) -> row.kind = kind)
+                .needed("resolution_mm", lengths("0.000001", "0.5"), (row, step) -> row.resolution = step)
+                .maybe("uncertainty_mm", lengths("0.000001", "0.5"), (row, expanded) -> row.uncertainty = expanded)
+                .maybe("repeatability_mm", lengths("0", "0.5"), (row, scatter) -> row.repeatability = scatter)
+                .maybe("calibrated_on", DAY, (row, day) -> row.calibratedOn = day)
+                .maybe("due", DAY, (row, day) -> row.due = day)
+                .rule(unique("name"))
+                .rule(together("uncertainty_mm", "calibrated_on", "due"));
     }
 }

@@ -83,7 +83,9 @@ class TablesOfReadmeTest {
     void readmeStatesWordsAndRangeAsTheLoaderTellsThem(Listed column) {
         String stated = column.form().replaceAll("(, )?" + MAY_BE_EMPTY, "");
         Optional<Matcher> words = found(WORDS, column, "~");
-        Optional<Matcher> range = found(RANGE, column, "-9999").or(() -> found(RANGE, column, "-99999"));
+        Optional<Matcher> range = found(RANGE, column, "-9999")
+                .or(() -> found(RANGE, column, "-99999"))
+                .or(() -> found(RANGE, column, "1999-12-31"));
         if (words.isPresent()) {
             assertThat(stated).isEqualTo(words.get().group(1));
         } else if (range.isPresent()) {

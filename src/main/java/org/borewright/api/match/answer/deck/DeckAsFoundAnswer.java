@@ -7,6 +7,7 @@ import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.ServiceLimits;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.kit.request.Deck;
+import org.borewright.measure.Gauge.Source;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +37,8 @@ public record DeckAsFoundAnswer(
         return new DeckAsFoundAnswer(
                 ShownLength.of(flatness.map(DeckFlatness::found), unit),
                 shown(flatness.map(DeckFlatness::uncertainty), unit, Flattery.UNCERTAINTY),
-                flatness.map(found -> found.stated().isPresent() ? "as stated" : "common practice")
+                flatness.map(found -> found.stated().isPresent() ? Source.REQUEST : Source.COMMON_PRACTICE)
+                        .map(Source::label)
                         .orElse(null),
                 shown(deck.leastSkim(limits), unit, Flattery.LOWER_LIMIT),
                 ShownLength.of(deck.skim(), unit),

@@ -1,48 +1,50 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.shown;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
-import org.borewright.api.shown.Flattery;
-import org.borewright.api.shown.ShownLength;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the readings were judged by.
+ * What a gauge is worth, and who says so.
  *
  * @param kind of instrument
  * @param name what the shop calls it; absent when not named
  * @param uncertainty expanded uncertainty of its calibration
- * @param source where that figure comes from
+ * @param uncertaintySource where that figure comes from
  * @param resolution its smallest step
+ * @param resolutionSource where that figure comes from
  * @param repeatability the standard deviation of one reading; absent when not stated
  * @param calibratedOn the day of its calibration; absent when not stated
  * @param due the last day that holds; absent when not stated
  * @param ringGrowth what the setting ring had grown and every diameter gained; absent without a ring
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-record GaugeAnswer(
+public record ShownGauge(
         String kind,
         @Nullable String name,
         ShownLength uncertainty,
-        String source,
+        String uncertaintySource,
         ShownLength resolution,
+        String resolutionSource,
         @Nullable ShownLength repeatability,
         @Nullable LocalDate calibratedOn,
         @Nullable LocalDate due,
         @Nullable ShownLength ringGrowth) {
 
-    static GaugeAnswer of(Gauge gauge, LengthUnit unit) {
+    /** A gauge, its lengths in a unit. */
+    public static ShownGauge of(Gauge gauge, LengthUnit unit) {
         Gauge.Calibration calibration = gauge.calibration();
         boolean scatters = gauge.repeatability().isMoreThan(Length.ZERO);
-        return new GaugeAnswer(
+        return new ShownGauge(
                 gauge.kind().label(),
                 gauge.name().orElse(null),
                 ShownLength.of(gauge.expandedUncertainty(), unit, Flattery.UNCERTAINTY),
-                calibration.expandedUncertainty().isPresent() ? "as stated" : "common practice",
+                gauge.uncertaintySource().label(),
                 ShownLength.of(gauge.resolution(), unit, Flattery.UNCERTAINTY),
+                gauge.resolutionSource().label(),
                 scatters ? ShownLength.of(gauge.repeatability(), unit, Flattery.UNCERTAINTY) : null,
                 calibration.on().orElse(null),
                 calibration.due().orElse(null),

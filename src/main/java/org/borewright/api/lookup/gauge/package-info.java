@@ -1,0 +1,5 @@
+/** The register of gauges. */
+@NullMarked
+package org.borewright.api.lookup.gauge;
+
+import org.jspecify.annotations.NullMarked;
