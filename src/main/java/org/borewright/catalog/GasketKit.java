@@ -1,6 +1,7 @@
 package org.borewright.catalog;
 
 import org.borewright.fit.shape.GasketShape;
+import org.borewright.measure.Length;
 
 /**
  * The gaskets of a rebuild.
@@ -10,6 +11,11 @@ import org.borewright.fit.shape.GasketShape;
  * @param servesCylinders how many cylinders one kit serves
  */
 public record GasketKit(PartNumber number, GasketShape shape, int servesCylinders) implements Part {
+
+    /** Whether there is a base gasket in it, and so a joint for one. */
+    public boolean holdsBase() {
+        return shape.baseThickness().greatest().isMoreThan(Length.ZERO);
+    }
 
     @Override
     public Kind kind() {

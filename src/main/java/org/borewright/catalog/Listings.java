@@ -75,6 +75,8 @@ final class Listings {
                         parts.clips(),
                         parts.bearings(),
                         parts.gasketKits(),
+                        parts.headGaskets(),
+                        parts.baseGaskets(),
                         shelf.fasteners().stream()
                                 .flatMap(fastener -> fastener.singleUse().stream())
                                 .toList())

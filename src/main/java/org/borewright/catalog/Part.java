@@ -1,7 +1,7 @@
 package org.borewright.catalog;
 
 /** A part that goes into an engine: a number and what the rules need to know of it. */
-public sealed interface Part permits Piston, RingSet, Pin, Clip, Bearing, GasketKit, Bolt {
+public sealed interface Part permits Piston, RingSet, Pin, Clip, Bearing, GasketKit, HeadGasket, BaseGasket, Bolt {
 
     /** The number it is ordered by. */
     PartNumber number();
@@ -23,6 +23,10 @@ public sealed interface Part permits Piston, RingSet, Pin, Clip, Bearing, Gasket
         BEARING("small-end bearing"),
         /** Gaskets. */
         GASKET_KIT("gasket kit"),
+        /** A head gasket sold by itself. */
+        HEAD_GASKET("head gasket"),
+        /** A base gasket sold by itself. */
+        BASE_GASKET("base gasket"),
         /** A bolt that is used once. */
         BOLT("single-use bolt");
 

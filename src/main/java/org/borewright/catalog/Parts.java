@@ -11,7 +11,9 @@ import java.util.List;
  * @param pins for the designs
  * @param clips for the designs
  * @param bearings for the engine
- * @param gasketKits for the engine
+ * @param gasketKits for the engine; the first is what it was made with
+ * @param headGaskets for the engine, sold by themselves
+ * @param baseGaskets for the engine, sold by themselves
  */
 public record Parts(
         List<PistonDesign> designs,
@@ -20,7 +22,9 @@ public record Parts(
         List<Pin> pins,
         List<Clip> clips,
         List<Bearing> bearings,
-        List<GasketKit> gasketKits) {
+        List<GasketKit> gasketKits,
+        List<HeadGasket> headGaskets,
+        List<BaseGasket> baseGaskets) {
 
     /** Copies the lists. */
     public Parts {
@@ -31,5 +35,7 @@ public record Parts(
         clips = List.copyOf(clips);
         bearings = List.copyOf(bearings);
         gasketKits = List.copyOf(gasketKits);
+        headGaskets = List.copyOf(headGaskets);
+        baseGaskets = List.copyOf(baseGaskets);
     }
 }

@@ -40,7 +40,7 @@ class WordsOfTheCatalogueTest {
                 words(
                         Part.Kind.values(),
                         Part.Kind::label,
-                        "piston, ring set, wrist pin, clip, small-end bearing, gasket kit, single-use bolt"));
+                        "piston, ring set, wrist pin, clip, small-end bearing, gasket kit, head gasket, base gasket, single-use bolt"));
     }
 
     private static <T> Arguments words(T[] values, Function<T, String> label, String inOrder) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.borewright.catalog.BaseGasket;
 import org.borewright.catalog.Bearing;
 import org.borewright.catalog.Bolt;
 import org.borewright.catalog.BoreSpec;
@@ -24,6 +25,7 @@ import org.borewright.catalog.EngineName;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.GasketKit;
 import org.borewright.catalog.Hand;
+import org.borewright.catalog.HeadGasket;
 import org.borewright.catalog.Layout;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offer;
@@ -100,6 +102,8 @@ public final class TwinShop {
     public final List<RingSet> rings = new ArrayList<>();
     public final List<Box> boxes = new ArrayList<>();
     public final List<GasketKit> gaskets = new ArrayList<>();
+    public final List<HeadGasket> headGaskets = new ArrayList<>();
+    public final List<BaseGasket> baseGaskets = new ArrayList<>();
     public final List<Pin> pins = new ArrayList<>();
     public final List<Clip> clips = new ArrayList<>();
     public final List<Bearing> bearings = new ArrayList<>();
@@ -260,7 +264,9 @@ public final class TwinShop {
                 pins,
                 clips,
                 bearings,
-                gaskets);
+                gaskets,
+                headGaskets,
+                baseGaskets);
         return new Shelf(
                 new Revision("test-fit", "test-offers"),
                 engine(),

@@ -21,6 +21,7 @@ import org.borewright.catalog.store.row.EngineRow;
 import org.borewright.catalog.store.row.FastenerRow;
 import org.borewright.catalog.store.row.GasketKitRow;
 import org.borewright.catalog.store.row.GaugeRow;
+import org.borewright.catalog.store.row.GasketRow;
 import org.borewright.catalog.store.row.GrooveRow;
 import org.borewright.catalog.store.row.PinRow;
 import org.borewright.catalog.store.row.PistonDesignRow;
@@ -53,6 +54,7 @@ public final class CatalogRows {
             ClipRow.class,
             BearingRow.class,
             GasketKitRow.class,
+            GasketRow.class,
             FastenerRow.class,
             TorqueStageRow.class,
             BoxRow.class,

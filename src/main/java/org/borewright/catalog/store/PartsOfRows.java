@@ -6,10 +6,13 @@ import static java.util.stream.Collectors.toMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.borewright.catalog.BaseGasket;
 import org.borewright.catalog.Bearing;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.HeadGasket;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Parts;
 import org.borewright.catalog.Pin;
@@ -18,6 +21,7 @@ import org.borewright.catalog.Size;
 import org.borewright.catalog.store.row.BearingRow;
 import org.borewright.catalog.store.row.ClipRow;
 import org.borewright.catalog.store.row.GasketKitRow;
+import org.borewright.catalog.store.row.GasketRow;
 import org.borewright.catalog.store.row.GrooveRow;
 import org.borewright.catalog.store.row.PinRow;
 import org.borewright.catalog.store.row.PistonDesignRow;
@@ -28,6 +32,8 @@ import org.borewright.fit.CommonPractice;
 import org.borewright.fit.shape.ClipShape;
 import org.borewright.fit.shape.GasketShape;
 import org.borewright.fit.shape.PinShape;
+import org.borewright.measure.Length;
+import org.jspecify.annotations.Nullable;
 
 /** The parts made for one engine, from their rows. */
 final class PartsOfRows {
@@ -41,6 +47,7 @@ final class PartsOfRows {
     private final Map<String, List<ClipRow>> clips;
     private final Map<String, List<BearingRow>> bearings;
     private final Map<String, List<GasketKitRow>> gasketKits;
+    private final Map<String, List<GasketRow>> gaskets;
 
     PartsOfRows(CatalogRows rows) {
         Map<String, String> engineOf =
@@ -54,6 +61,7 @@ final class PartsOfRows {
         clips = rows.by(row -> engineOf.get(row.design), ClipRow.class);
         bearings = rows.by(row -> row.engine, BearingRow.class);
         gasketKits = rows.by(row -> row.engine, GasketKitRow.class);
+        gaskets = rows.by(row -> row.engine, GasketRow.class);
     }
 
     Parts of(Engine engine, List<Size> sizes) {
@@ -75,7 +83,9 @@ final class PartsOfRows {
                 in(bearings, engine.code()).stream().map(PartsOfRows::bearing).toList(),
                 in(gasketKits, engine.code()).stream()
                         .map(PartsOfRows::gasketKit)
-                        .toList());
+                        .toList(),
+                loose(engine, GasketRow.Place.HEAD).map(PartsOfRows::headGasket).toList(),
+                loose(engine, GasketRow.Place.BASE).map(PartsOfRows::baseGasket).toList());
     }
 
     private static <R> List<R> in(Map<String, List<R>> rows, String owner) {
@@ -105,11 +115,24 @@ final class PartsOfRows {
     }
 
     private static GasketKit gasketKit(GasketKitRow row) {
-        GasketShape shape = new GasketShape(
-                row.opening,
-                row.head,
-                row.base,
-                Optional.ofNullable(row.margin).orElseGet(CommonPractice::gasketMargin));
+        GasketShape shape = new GasketShape(row.opening, row.head, row.base, margin(row.margin));
         return new GasketKit(new PartNumber(row.gasketKit), shape, row.servesCylinders);
+    }
+
+    private Stream<GasketRow> loose(Engine engine, GasketRow.Place place) {
+        return in(gaskets, engine.code()).stream().filter(row -> row.place == place);
+    }
+
+    private static HeadGasket headGasket(GasketRow row) {
+        return new HeadGasket(
+                new PartNumber(row.gasket), row.opening, row.thickness, margin(row.margin), row.servesCylinders);
+    }
+
+    private static BaseGasket baseGasket(GasketRow row) {
+        return new BaseGasket(new PartNumber(row.gasket), row.thickness, row.servesCylinders);
+    }
+
+    private static Length margin(@Nullable Length stated) {
+        return stated == null ? CommonPractice.gasketMargin() : stated;
     }
 }

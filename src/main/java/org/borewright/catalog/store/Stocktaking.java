@@ -81,7 +81,15 @@ public final class Stocktaking {
 
     private static Set<PartNumber> numbers(Parts parts, List<Fastener> fasteners) {
         Set<PartNumber> numbers = new HashSet<>();
-        Stream.of(parts.pistons(), parts.ringSets(), parts.pins(), parts.clips(), parts.bearings(), parts.gasketKits())
+        Stream.of(
+                        parts.pistons(),
+                        parts.ringSets(),
+                        parts.pins(),
+                        parts.clips(),
+                        parts.bearings(),
+                        parts.gasketKits(),
+                        parts.headGaskets(),
+                        parts.baseGaskets())
                 .flatMap(List::stream)
                 .map(Part::number)
                 .forEach(numbers::add);

@@ -4,7 +4,7 @@ import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 
 /**
- * Head and base gasket of one kit.
+ * Head and base gasket of one rebuild.
  *
  * @param opening the hole in the head gasket
  * @param headThickness the head gasket, compressed

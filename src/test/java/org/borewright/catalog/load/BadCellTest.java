@@ -95,6 +95,18 @@ class BadCellTest {
     }
 
     @Test
+    void moreLooseGasketsThanCanBeLookedThroughAreTold() {
+        Folder many = Folder.in(folder);
+        for (int made = 2; made <= 5; made++) {
+            many.with("gaskets.csv", "OVS4-H12-%s,OSTRAVEL-4,head,4,79.000,79.150,1.150,1.200,".formatted(made));
+        }
+
+        assertThat(many.delivery().bad())
+                .containsExactly(new BadCell(
+                        "gaskets.csv", 7, "place", "head", "is one too many; at most 4 lines for each engine, place"));
+    }
+
+    @Test
     void everyFastenerHasAStage() {
         assertThat(Folder.in(folder).without("torque_stages.csv", 4).delivery().bad())
                 .containsExactly(new BadCell(

@@ -3,8 +3,10 @@ package org.borewright.api.lookup.part;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.borewright.catalog.BaseGasket;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.HeadGasket;
 import org.borewright.catalog.Part;
 import org.borewright.catalog.Pin;
 import org.borewright.catalog.Piston;
@@ -37,6 +39,15 @@ final class Dimensions {
         }
         if (part instanceof Clip clip) {
             return List.of(DimensionAnswer.of("wire", clip.shape().wire(), unit));
+        }
+        if (part instanceof HeadGasket head) {
+            return List.of(
+                    DimensionAnswer.of("opening", head.opening(), unit),
+                    DimensionAnswer.of("head gasket, compressed", head.thickness(), unit),
+                    DimensionAnswer.of("margin round the hole", head.margin(), unit));
+        }
+        if (part instanceof BaseGasket base) {
+            return List.of(DimensionAnswer.of("base gasket, compressed", base.thickness(), unit));
         }
         return part instanceof GasketKit kit ? gaskets(kit.shape(), unit) : List.of();
     }

@@ -48,6 +48,10 @@ enum Duty {
     RING_FOR_A_GROOVE("a ring for every groove", "rings.csv has no ring for the %s groove"),
     /** Of rings.csv. */
     GROOVE_FOR_A_RING("a groove for every ring", "is no groove of %s; grooves.csv has %s"),
+    /** Of gaskets.csv. */
+    BASE_GASKET(
+            "a base gasket where a kit holds one",
+            "no gasket kit of %s holds a base gasket in whose place it could go"),
     /** Of fasteners.csv: ISO 68-1, the profile must leave a core. */
     THREAD("a pitch that leaves a core", "makes no thread: %s"),
     /** Of fasteners.csv. */

@@ -21,6 +21,7 @@ public final class NumberRules {
             new Naming("clips.csv", "clip", false),
             new Naming("bearings.csv", "bearing", false),
             new Naming("gasket_kits.csv", "gasket_kit", false),
+            new Naming("gaskets.csv", "gasket", false),
             new Naming("fasteners.csv", "single_use_bolt", true),
             new Naming(BOXES, "box", true));
 

@@ -10,6 +10,7 @@ public final class RowRules {
         EngineRules.check(examination);
         PistonRules.check(examination);
         RingRules.check(examination);
+        GasketRules.check(examination);
         WorkRules.check(examination);
         GaugeRules.check(examination);
         SalesRules.check(examination);

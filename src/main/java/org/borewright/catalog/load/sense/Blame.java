@@ -18,9 +18,10 @@ record Blame(Rule rule, String file, String column) {
     private static final String RINGS = "rings.csv";
     private static final String PINS = "pins.csv";
     private static final String CLIPS = "clips.csv";
-    private static final String GASKETS = "gasket_kits.csv";
+    private static final String KITS = "gasket_kits.csv";
+    private static final String LOOSE = "gaskets.csv";
 
-    /** Every rule that is asked, in its order; twice where either of two files may be at fault. */
+    /** Every rule that is asked, in its order; more than once where either of several files may be at fault. */
     static final List<Blame> CELLS = List.of(
             new Blame(Rule.WALL_LEFT, ENGINES, "sleeve_outside_mm"),
             new Blame(Rule.SPIGOT_WALL, ENGINES, "spigot_outside_mm"),
@@ -44,15 +45,20 @@ record Blame(Rule rule, String file, String column) {
             new Blame(Rule.CLIP_FLOAT_GREATEST, CLIPS, "wire_least_mm"),
             new Blame(Rule.CLIP_PLAY_LEAST, CLIPS, "wire_greatest_mm"),
             new Blame(Rule.CLIP_PLAY_GREATEST, CLIPS, "wire_least_mm"),
-            new Blame(Rule.GASKET_OPENING, GASKETS, "opening_least_mm"),
-            new Blame(Rule.GASKET_LAND, GASKETS, "opening_greatest_mm"),
+            new Blame(Rule.GASKET_OPENING, KITS, "opening_least_mm"),
+            new Blame(Rule.GASKET_OPENING, LOOSE, "opening_least_mm"),
+            new Blame(Rule.GASKET_LAND, KITS, "opening_greatest_mm"),
+            new Blame(Rule.GASKET_LAND, LOOSE, "opening_greatest_mm"),
             new Blame(Rule.CROWN_IN_MOUTH, ENGINES, "head_mouth_mm"),
             new Blame(Rule.PISTON_TO_HEAD_LEAST, DESIGNS, "compression_height_mm"),
-            new Blame(Rule.PISTON_TO_HEAD_LEAST, GASKETS, "head_least_mm"),
+            new Blame(Rule.PISTON_TO_HEAD_LEAST, KITS, "head_least_mm"),
+            new Blame(Rule.PISTON_TO_HEAD_LEAST, LOOSE, "thickness_least_mm"),
             new Blame(Rule.PISTON_TO_HEAD_GREATEST, DESIGNS, "compression_height_mm"),
-            new Blame(Rule.PISTON_TO_HEAD_GREATEST, GASKETS, "head_greatest_mm"),
+            new Blame(Rule.PISTON_TO_HEAD_GREATEST, KITS, "head_greatest_mm"),
+            new Blame(Rule.PISTON_TO_HEAD_GREATEST, LOOSE, "thickness_greatest_mm"),
             new Blame(Rule.COMPRESSION_RATIO, DESIGNS, "dome_cm3"),
-            new Blame(Rule.COMPRESSION_RATIO, GASKETS, "head_least_mm"),
+            new Blame(Rule.COMPRESSION_RATIO, KITS, "head_least_mm"),
+            new Blame(Rule.COMPRESSION_RATIO, LOOSE, "thickness_least_mm"),
             new Blame(Rule.MASS_SPREAD, PISTONS, "mass_greatest_g"),
             new Blame(Rule.PRELOAD, "torque_stages.csv", "torque_Nm"),
             new Blame(Rule.PISTON_SIZE, PISTONS, "diameter_least_mm"));

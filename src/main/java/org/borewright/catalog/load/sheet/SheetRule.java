@@ -103,6 +103,32 @@ public record SheetRule(String words, Test test) {
         });
     }
 
+    /** A column is empty where another holds a word. */
+    public static SheetRule emptyWhen(String column, String other, String word) {
+        return new SheetRule(
+                "%s empty where %s is %s".formatted(column, other, word),
+                (sheet, all, complaints) -> sheet.lines().stream()
+                        .filter(line ->
+                                !line.cell(column).isEmpty() && line.cell(other).equals(word))
+                        .forEach(line -> complaints.cell(
+                                sheet, line, column, "is empty where %s is %s".formatted(other, word))));
+    }
+
+    /** Not more lines than so many have the same in these columns: what is made of them stays small enough to be looked through. */
+    public static SheetRule atMost(int most, String... columns) {
+        List<String> key = List.of(columns);
+        String last = columns[columns.length - 1];
+        String words = "at most %s lines for each %s".formatted(most, String.join(", ", columns));
+        return new SheetRule(
+                words,
+                (sheet, all, complaints) -> sheet.lines().stream()
+                        .collect(groupingBy(line -> line.cells(key)))
+                        .values()
+                        .forEach(group -> group.stream()
+                                .skip(most)
+                                .forEach(line -> complaints.cell(sheet, line, last, "is one too many; " + words))));
+    }
+
     /** Exactly one of two columns is filled. */
     public static SheetRule eitherOr(String one, String other) {
         return new SheetRule(

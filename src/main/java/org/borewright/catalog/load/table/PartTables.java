@@ -4,15 +4,25 @@ import static org.borewright.catalog.load.sheet.CellTypes.CODE;
 import static org.borewright.catalog.load.sheet.CellTypes.LENGTH;
 import static org.borewright.catalog.load.sheet.CellTypes.NUMBER;
 import static org.borewright.catalog.load.sheet.CellTypes.wholes;
+import static org.borewright.catalog.load.sheet.CellTypes.words;
+import static org.borewright.catalog.load.sheet.SheetRule.atMost;
+import static org.borewright.catalog.load.sheet.SheetRule.emptyWhen;
+import static org.borewright.catalog.load.sheet.SheetRule.filledWhen;
 import static org.borewright.catalog.load.sheet.SheetRule.refers;
 
 import org.borewright.catalog.store.row.BearingRow;
 import org.borewright.catalog.store.row.ClipRow;
 import org.borewright.catalog.store.row.GasketKitRow;
+import org.borewright.catalog.store.row.GasketRow;
 import org.borewright.catalog.store.row.PinRow;
 
 /** The files of the parts around the piston. */
 final class PartTables {
+
+    /** With so many loose ones of either place, no engine has more than 6 × 5 × 5 sets of gaskets. */
+    private static final int MOST_KITS = 6;
+
+    private static final int MOST_LOOSE = 4;
 
     private PartTables() {}
 
@@ -49,6 +59,26 @@ final class PartTables {
                 .limits("head", LENGTH, (row, limits) -> row.head = limits)
                 .limits("base", LENGTH, (row, limits) -> row.base = limits)
                 .maybe("margin_mm", LENGTH, (row, margin) -> row.margin = margin)
-                .rule(refers("engines.csv", "engine"));
+                .rule(refers("engines.csv", "engine"))
+                .rule(atMost(MOST_KITS, "engine"));
+    }
+
+    static Table<GasketRow> gaskets() {
+        return Table.of("gaskets.csv", GasketRow::new)
+                .needed("gasket", NUMBER, (row, number) -> row.gasket = number)
+                .needed("engine", CODE, (row, code) -> row.engine = code)
+                .needed(
+                        "place",
+                        words(GasketRow.Place.values(), GasketRow.Place::label),
+                        (row, place) -> row.place = place)
+                .needed("serves_cylinders", wholes(1, 100), (row, count) -> row.servesCylinders = count)
+                .column(Column.maybeLimits("opening", LENGTH, (row, limits) -> row.opening = limits))
+                .limits("thickness", LENGTH, (row, limits) -> row.thickness = limits)
+                .maybe("margin_mm", LENGTH, (row, margin) -> row.margin = margin)
+                .rule(refers("engines.csv", "engine"))
+                .rule(filledWhen("opening_least_mm", "place", "head"))
+                .rule(filledWhen("opening_greatest_mm", "place", "head"))
+                .rule(emptyWhen("margin_mm", "place", "base"))
+                .rule(atMost(MOST_LOOSE, "engine", "place"));
     }
 }

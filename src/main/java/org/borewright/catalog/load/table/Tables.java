@@ -22,6 +22,7 @@ public final class Tables {
                 PartTables.clips(),
                 PartTables.bearings(),
                 PartTables.gasketKits(),
+                PartTables.gaskets(),
                 WorkTables.fasteners(),
                 WorkTables.torqueStages(),
                 WorkTables.shopOperations(),

@@ -43,6 +43,7 @@ class PartLookupTest {
         column("clips.csv", "clip").forEach(number -> what.put(number, "clip"));
         column("bearings.csv", "bearing").forEach(number -> what.put(number, "small-end bearing"));
         column("gasket_kits.csv", "gasket_kit").forEach(number -> what.put(number, "gasket kit"));
+        lines("gaskets.csv").forEach(line -> what.put(line.getField("gasket"), line.getField("place") + " gasket"));
         column("fasteners.csv", "single_use_bolt")
                 .filter(number -> !number.isEmpty())
                 .forEach(number -> what.put(number, "single-use bolt"));
