@@ -67,7 +67,8 @@ public record Match(
         List<SizeRow> table = sizes.rows();
         Ruling first = rule(holes, table, fits, request);
         List<HoleReport> reports = new HoleReporter(request, sizes, engine).report(holes, first.row());
-        List<Check> checks = new ArrayList<>(first.row().map(row -> checks(engine, row)).orElse(List.of()));
+        List<Check> checks =
+                new ArrayList<>(first.row().map(row -> checks(engine, row)).orElse(List.of()));
         checks.addAll(request.deck().checks(engine.limits()));
         Ruling ruling =
                 first.row().map(row -> held(first, row, reports, checks)).orElse(first);

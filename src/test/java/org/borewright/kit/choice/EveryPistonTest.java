@@ -23,6 +23,7 @@ import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
+import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -160,7 +161,8 @@ class EveryPistonTest {
                         Sense.AT_LEAST,
                         new Amount(100, Quantity.LENGTH),
                         0,
-                        Carried.ONCE));
+                        Carried.ONCE,
+                        Length.ZERO));
         };
     }
 
