@@ -29,9 +29,12 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.HardestHoles;
 import org.borewright.kit.table.Settling;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.kit.table.SizeTable;
+import org.borewright.kit.table.TurningPoint;
+import org.borewright.kit.table.TurningPoints;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -44,6 +47,8 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param holes every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
  * @param settling the smaller size that a reading might prove; empty when there is none
+ * @param turningPoints the readings of worn holes that would change the size, and how far they would have to move
+ * @param hardest the worn holes that drag the others to a larger size; empty when none does
  * @param work what the shop does
  * @param torques what is tightened
  * @param cautions what must be said
@@ -54,6 +59,8 @@ public record Match(
         List<HoleReport> holes,
         List<Check> checks,
         Optional<Settling> settling,
+        List<TurningPoint> turningPoints,
+        Optional<HardestHoles> hardest,
         ShopWork work,
         List<TorqueReminder> torques,
         List<Caution> cautions) {
@@ -78,12 +85,19 @@ public record Match(
                 request.deck().skim());
         List<TorqueReminder> torques = new ArrayList<>(fits.torques());
         torques.removeIf(reminder -> !work.touches(reminder.fastener()));
+        Optional<SizeRow> serving = request.condition() == Condition.WORN
+                ? ruling.wouldServe().or(ruling::row).filter(SizeRow::serves)
+                : Optional.empty();
         return new Match(
                 ruling,
                 table,
                 reports,
                 checks,
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
+                request.condition() == Condition.WORN
+                        ? new TurningPoints(engine.bore(), request, holes, table).around(serving.map(SizeRow::size))
+                        : List.of(),
+                serving.flatMap(row -> HardestHoles.of(table, row)),
                 work,
                 torques,
                 MatchCautions.of(engine, request, reports, torques));

@@ -56,7 +56,16 @@ public record Expansion(double perKelvin, double standardUncertainty) {
      * reading is never passed by the rounding. Source: as above.
      */
     public Length asRead(Length atReference, Temperature temperature) {
+        return asRead(atReference, 0, temperature);
+    }
+
+    /**
+     * The same with a gauge that was zeroed on a ring not at 20 °C: it shows what the ring had grown too little.
+     *
+     * @param ringGrowth in nanometres
+     */
+    public Length asRead(Length atReference, double ringGrowth, Temperature temperature) {
         double growth = 1 + perKelvin * temperature.kelvinsAboveReference();
-        return Length.ofNanometres((long) Math.floor(atReference.nanometres() * growth));
+        return Length.ofNanometres((long) Math.floor(atReference.nanometres() * growth - ringGrowth));
     }
 }

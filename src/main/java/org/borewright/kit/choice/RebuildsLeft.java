@@ -47,6 +47,11 @@ public record RebuildsLeft(int byMetal, int byPistons) {
         return Collections.unmodifiableMap(left);
     }
 
+    /** How many more these are than those after a larger size. */
+    public RebuildsLeft less(RebuildsLeft after) {
+        return new RebuildsLeft(byMetal - after.byMetal, byPistons - after.byPistons);
+    }
+
     private RebuildsLeft andOne(boolean made) {
         return new RebuildsLeft(byMetal + 1, made ? byPistons + 1 : byPistons);
     }

@@ -32,6 +32,7 @@ import org.borewright.kit.Hold;
 import org.borewright.kit.Verdict;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
+import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
@@ -84,6 +85,7 @@ final class Words {
         add("HoldReason", Hold.Reason.values(), Hold.Reason::label);
         add("BlockReason", Block.Reason.values(), Block.Reason::sentence);
         add("WhatToRead", Settling.What.values(), Settling.What::label);
+        add("DecidingReading", ReadingLimit.Read.values(), ReadingLimit.Read::label);
         add("UncertaintyTerm", Uncertainty.Term.values(), Uncertainty.Term::label);
         add("QueryKind", Query.Kind.values(), Query.Kind::label);
         add("BoreForm", BoreShape.Form.values(), BoreShape.Form::label);

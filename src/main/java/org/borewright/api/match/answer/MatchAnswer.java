@@ -4,6 +4,10 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
+import org.borewright.api.match.answer.size.CouldSaveAnswer;
+import org.borewright.api.match.answer.size.HardestAnswer;
+import org.borewright.api.match.answer.size.SizeAnswer;
+import org.borewright.api.match.answer.size.TurningAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownGauge;
 import org.borewright.api.shown.ShownMoney;
@@ -32,6 +36,8 @@ import org.jspecify.annotations.Nullable;
  * @param ready the day the job can go out: kit and then work, in calendar days; absent where no kit is complete
  * @param holds what stands in the way
  * @param couldSave the smaller size that a reading might prove; absent when there is none
+ * @param wouldChange the readings that would change the size, and how far they would have to move; none for finished holes
+ * @param hardest the holes that drag the others to a larger size; absent where none does
  * @param finishedHoles where each finished hole stands; absent for worn holes
  * @param bringsTogether the size that brings finished holes together; absent when not needed
  * @param sizes every size
@@ -57,6 +63,8 @@ public record MatchAnswer(
         @Nullable LocalDate ready,
         List<HoldAnswer> holds,
         @Nullable CouldSaveAnswer couldSave,
+        List<TurningAnswer> wouldChange,
+        @Nullable HardestAnswer hardest,
         @Nullable List<FinishedHoleAnswer> finishedHoles,
         @Nullable SizeAnswer bringsTogether,
         List<SizeRowAnswer> sizes,
@@ -88,6 +96,8 @@ public record MatchAnswer(
                 match.settling()
                         .map(settling -> CouldSaveAnswer.of(settling, unit))
                         .orElse(null),
+                TurningAnswer.of(match.turningPoints(), unit),
+                HardestAnswer.of(match, shelf.engine().build().construction(), unit),
                 finishedHoles(request, match, unit),
                 match.bringTogether(request.condition()).map(SizeAnswer::of).orElse(null),
                 match.table().stream()

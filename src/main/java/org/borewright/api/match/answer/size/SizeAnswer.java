@@ -1,4 +1,4 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.match.answer.size;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.borewright.kit.choice.Choice;
@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 public record SizeAnswer(
         String size, @Nullable String design, @Nullable String maker) {
 
-    static SizeAnswer of(SizeRow row) {
+    /** The size of a row. */
+    public static SizeAnswer of(SizeRow row) {
         Choice choice = row.choice().orElse(null);
         return choice == null
                 ? new SizeAnswer(row.size().label(), null, null)

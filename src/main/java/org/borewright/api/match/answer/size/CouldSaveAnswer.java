@@ -1,4 +1,4 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.match.answer.size;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
@@ -47,7 +47,8 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
         }
     }
 
-    static CouldSaveAnswer of(Settling settling, LengthUnit unit) {
+    /** The size and its readings, in a unit. */
+    public static CouldSaveAnswer of(Settling settling, LengthUnit unit) {
         return new CouldSaveAnswer(
                 SizeAnswer.of(settling.row()),
                 settling.readings().stream()

@@ -1,0 +1,72 @@
+package org.borewright.kit.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Collectors;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.choice.RebuildsLeft;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The holes of a 70.000 mm twin that drag the other to a larger size. By the bar a hole needs 2·D − 70.000 + 0.04 + 2U and the hone 0.05, so
+ * that +0.25 is certain up to 70.0747 mm and +0.50 up to 70.1997 mm (U = 0.0053 mm).
+ */
+class HardestHolesTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    @ParameterizedTest
+    @CsvSource({
+        // hole 1, hole 2,   hardest, the other alone, what it loses
+        "70.060, 70.150,     2,       +0.25,           1:0.25",
+        "70.150, 70.060,     1,       +0.25,           2:0.25",
+        "70.060, 70.300,     2,       +0.25,           1:0.5",
+        "69.985, 70.060,     2,       standard,        1:0.25",
+        "70.150, 70.300,     2,       +0.50,           1:0.25",
+    })
+    void theHardestHoleTakesMetalFromTheOther(String first, String second, String hardest, String alone, String loss) {
+        HardestHoles found = shop.worn("standard", first, second).hardest().orElseThrow();
+
+        assertThat(found.cylinders()).containsExactly(hardest);
+        assertThat(found.alone().size().label()).isEqualTo(alone);
+        assertThat(found.losses().stream()
+                        .map(lost -> lost.cylinder() + ":" + lost.metal().toMillimetres())
+                        .collect(Collectors.joining(" ")))
+                .isEqualTo(loss);
+    }
+
+    @Test
+    void itTakesTheRebuildsBetweenTheTwoSizesFromTheEngine() {
+        Match match = shop.worn("standard", "70.060", "70.300");
+
+        assertThat(match.hardest().orElseThrow().rebuildsLost()).contains(new RebuildsLeft(2, 2));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // both need the same size; and where none is certain, none is dragged there
+        "70.060, 70.062",
+        "70.150, 70.190",
+        "70.060, 70.900",
+        "70.060, -",
+    })
+    void noneDragsWhereBothNeedTheSameOrNoneIsCertain(String first, String second) {
+        assertThat(shop.worn("standard", first, second).hardest()).isEmpty();
+    }
+
+    @Test
+    void aReadingOfTheHardestHoleMaySpareTheOther() {
+        Match match = shop.worn("standard", "70.060", "70.150");
+
+        assertThat(match.hardest().orElseThrow().isSpared(match.settling().orElseThrow()))
+                .isTrue();
+    }
+
+    @Test
+    void finishedHolesDragNothing() {
+        assertThat(shop.finished("70.000", "70.000").hardest()).isEmpty();
+    }
+}
