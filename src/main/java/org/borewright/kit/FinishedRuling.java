@@ -14,7 +14,6 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.Finding;
 
 /**
  * Rules on finished holes: one size whose clearance windows hold them all, nearest to target. Holes that differ are held, with their groups
@@ -32,15 +31,7 @@ final class FinishedRuling {
 
     /** The ruling, before the checks of the size it names are asked. */
     Ruling rule(Optional<Size> asked) {
-        List<String> lost = where(Finding.Weight.BEYOND_MACHINING);
-        if (!lost.isEmpty()) {
-            return Ruling.without(Verdict.REFER, List.of(Hold.in(Hold.Reason.BEYOND_MACHINING, lost)));
-        }
-        List<Hold> holds = new ArrayList<>();
-        List<String> notRight = where(Finding.Weight.HOLD);
-        if (!notRight.isEmpty()) {
-            holds.add(Hold.in(Hold.Reason.PUT_RIGHT_FIRST, notRight));
-        }
+        List<Hold> holds = new ArrayList<>(Hold.toPutRight(holes));
         List<Hold> queries = Hold.onQueries(holes);
         if (!queries.isEmpty()) {
             holds.addAll(queries);
@@ -51,13 +42,6 @@ final class FinishedRuling {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }
         return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
-    }
-
-    private List<String> where(Finding.Weight weight) {
-        return holes.stream()
-                .filter(hole -> hole.survey().has(weight))
-                .map(Hole::name)
-                .toList();
     }
 
     private Ruling ruleUnasked(List<Hold> holds) {

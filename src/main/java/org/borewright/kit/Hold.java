@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.hole.Hole;
+import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Query;
 
 /**
@@ -37,10 +41,14 @@ public record Hold(
         /** Holed, melted, cracked. */
         BEYOND_MACHINING(
                 "A cylinder is beyond machining.", "No kit: ask a specialist about a sleeve, or find another block."),
-        /** Smeared aluminium or a loose sleeve. */
-        PUT_RIGHT_FIRST(
-                "Smeared aluminium or a loose sleeve must be put right before anything is measured.",
-                "Take the aluminium off, refit the sleeve, then measure again."),
+        /** Aluminium on the wall. */
+        SMEARED_ALUMINIUM(
+                "Aluminium is smeared on the wall, and what lies below it was not measured.",
+                "Take the aluminium off, then measure again."),
+        /** A sleeve that moves in its seat. */
+        SLEEVE_LOOSE(
+                "A sleeve is loose in its seat, and nothing measured in it stands.",
+                "Refit the sleeve, then measure again."),
         /** A reading that may be a slip. */
         READINGS_QUERIED(
                 "A reading may be a slip, and nothing is computed from that cylinder's grid.",
@@ -130,6 +138,25 @@ public record Hold(
 
     static Hold in(Reason reason, List<String> cylinders) {
         return on(reason, cylinders, List.of());
+    }
+
+    /** What holds in the holes that it concerns; empty when it concerns none. */
+    static Optional<Hold> where(Reason reason, List<Hole> holes, Predicate<Hole> concerned) {
+        List<String> cylinders =
+                holes.stream().filter(concerned).map(Hole::name).toList();
+        return cylinders.isEmpty() ? Optional.empty() : Optional.of(in(reason, cylinders));
+    }
+
+    /** What must be put right in holes before they are measured. */
+    static List<Hold> toPutRight(List<Hole> holes) {
+        return Stream.of(
+                        where(
+                                Reason.SMEARED_ALUMINIUM,
+                                holes,
+                                hole -> hole.survey().has(Finding.Kind.SMEARED_ALUMINIUM)),
+                        where(Reason.SLEEVE_LOOSE, holes, hole -> hole.survey().has(Finding.Kind.SLEEVE_LOOSE)))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** Checks that hold, and the holes they were asked of. */

@@ -37,6 +37,7 @@ import org.borewright.kit.table.TurningPoint;
 import org.borewright.kit.table.TurningPoints;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
 
 /**
  * The answer to a request: one size for the engine and a complete kit, or what stands in the way. The same request on the same catalogue
@@ -168,37 +169,40 @@ public record Match(
     }
 
     private static Ruling rule(List<Hole> holes, List<SizeRow> table, FitTable fits, MatchRequest request) {
-        List<String> smaller = smallerThanPresent(holes, presentLeast(fits, request));
-        if (!smaller.isEmpty()) {
-            List<Hold> holds = new ArrayList<>(List.of(Hold.in(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, smaller)));
-            holds.addAll(Hold.onQueries(holes));
-            return Ruling.without(Verdict.HOLD, holds);
-        }
-        return switch (request.condition()) {
-            case WORN -> new WornRuling(holes, table).rule(request.asked());
-            case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
-        };
+        return Hold.where(
+                        Hold.Reason.BEYOND_MACHINING,
+                        holes,
+                        hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING))
+                .map(lost -> Ruling.without(Verdict.REFER, List.of(lost)))
+                .or(() -> smallerThanPresent(holes, presentLeast(fits, request)))
+                .orElseGet(() -> switch (request.condition()) {
+                    case WORN -> new WornRuling(holes, table).rule(request.asked());
+                    case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
+                });
+    }
+
+    private static Optional<Ruling> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {
+        return presentLeast
+                .flatMap(least ->
+                        Hold.where(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, holes, hole -> contradicts(hole, least)))
+                .map(smaller -> {
+                    List<Hold> holds = new ArrayList<>(List.of(smaller));
+                    holds.addAll(Hold.onQueries(holes));
+                    return Ruling.without(Verdict.HOLD, holds);
+                });
     }
 
     /**
-     * The holes that read smaller, proven, than is believed of any hole of the present size, by the margin that a reading below any
+     * Whether a hole reads smaller, proven, than is believed of any hole of the present size, by the margin that a reading below any
      * hole of the engine is not believed by (common practice): the size or the readings are wrong.
      */
-    private static List<String> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {
-        List<String> smaller = new ArrayList<>();
-        for (Hole hole : holes) {
-            boolean contradicts = presentLeast.isPresent()
-                    && hole.diameters().isPresent()
-                    && hole.diameters()
-                            .get()
-                            .greatest()
-                            .plus(hole.uncertainty())
-                            .isLessThan(presentLeast.get().minus(CommonPractice.believedBelow()));
-            if (contradicts) {
-                smaller.add(hole.name());
-            }
-        }
-        return smaller;
+    private static boolean contradicts(Hole hole, Length presentLeast) {
+        return hole.diameters().isPresent()
+                && hole.diameters()
+                        .get()
+                        .greatest()
+                        .plus(hole.uncertainty())
+                        .isLessThan(presentLeast.minus(CommonPractice.believedBelow()));
     }
 
     private static Optional<Length> presentLeast(FitTable fits, MatchRequest request) {

@@ -11,7 +11,6 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.table.SizeRow;
-import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 
 /**
@@ -30,10 +29,6 @@ final class WornRuling {
 
     /** The ruling, before the checks of the size it names are asked. */
     Ruling rule(Optional<Size> asked) {
-        List<String> lost = where(hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING));
-        if (!lost.isEmpty()) {
-            return Ruling.without(Verdict.REFER, List.of(Hold.in(Hold.Reason.BEYOND_MACHINING, lost)));
-        }
         return smallest().map(size -> rule(size, asked)).orElseGet(this::noneCertain);
     }
 
@@ -90,7 +85,7 @@ final class WornRuling {
     /** The readings that are wanting. */
     private List<Hold> unread() {
         List<Hold> holds = new ArrayList<>(Hold.onQueries(holes));
-        add(holds, Hold.Reason.PUT_RIGHT_FIRST, hole -> hole.survey().has(Finding.Weight.HOLD));
+        holds.addAll(Hold.toPutRight(holes.stream().filter(this::isInTheWay).toList()));
         add(holds, Hold.Reason.NOT_MEASURED, hole -> hole.at20() instanceof NotMeasured);
         add(holds, Hold.Reason.DEPTH_NOT_MEASURED, hole -> hole.survey().hasUnknownDepth());
         add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, hole -> wouldBeBored(hole) && lacksSizeWhenNew(hole));
@@ -125,10 +120,7 @@ final class WornRuling {
     }
 
     private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {
-        List<String> cylinders = where(concerned.and(this::isInTheWay));
-        if (!cylinders.isEmpty()) {
-            holds.add(Hold.in(reason, cylinders));
-        }
+        Hold.where(reason, holes, concerned.and(this::isInTheWay)).ifPresent(holds::add);
     }
 
     /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
@@ -148,9 +140,5 @@ final class WornRuling {
                 .flatMap(row -> row.holes().stream()
                         .filter(fate -> fate.cylinder().equals(hole.name()))
                         .findFirst());
-    }
-
-    private List<String> where(Predicate<Hole> concerned) {
-        return holes.stream().filter(concerned).map(Hole::name).toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.borewright.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
@@ -8,9 +9,13 @@ import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.fit.Check;
 import org.borewright.fit.shape.WallShape;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.Settling;
+import org.borewright.measure.survey.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** A hold says where: the holes that stand in the way, and no other. */
 class HoldsMatchTest {
@@ -51,6 +56,47 @@ class HoldsMatchTest {
                         .anyMatch(hold ->
                                 hold.reason() == reason && hold.cylinders().equals(List.of("1"))))
                 .isEqualTo(held);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aluminium_and_a_loose_sleeve_are_put_right_each_in_its_own_way(Condition condition) {
+        TwinShop shop = new TwinShop();
+
+        Match match = shop.ask(shop.request(
+                condition,
+                "standard",
+                List.of(
+                        TwinShop.survey("1", "70.010", found(Finding.Kind.SMEARED_ALUMINIUM)),
+                        TwinShop.survey("2", "70.010", found(Finding.Kind.SLEEVE_LOOSE)))));
+
+        assertThat(match.ruling().holds())
+                .extracting(Hold::reason, Hold::cylinders)
+                .containsExactly(
+                        tuple(Hold.Reason.SMEARED_ALUMINIUM, List.of("1")),
+                        tuple(Hold.Reason.SLEEVE_LOOSE, List.of("2")));
+        match.settling()
+                .ifPresent(settling -> assertThat(settling.readings())
+                        .extracting(Settling.Reading::what)
+                        .containsOnly(Settling.What.PUT_RIGHT_FIRST));
+        assertThat(match.settling().isPresent()).isEqualTo(condition == Condition.WORN);
+    }
+
+    @Test
+    void a_holed_cylinder_is_no_kit_whatever_it_reads() {
+        TwinShop shop = new TwinShop();
+
+        Match match = shop.ask(shop.request(
+                Condition.WORN,
+                "+0.50",
+                List.of(TwinShop.survey("1", "70.010", found(Finding.Kind.HOLED)), TwinShop.survey("2", "70.500"))));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.REFER);
+        assertThat(only(match).says()).isEqualTo("A cylinder is beyond machining: cylinder 1.");
+    }
+
+    private static Finding found(Finding.Kind kind) {
+        return new Finding(kind, Optional.empty(), Optional.empty());
     }
 
     @Test

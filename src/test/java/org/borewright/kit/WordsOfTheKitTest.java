@@ -46,7 +46,7 @@ class WordsOfTheKitTest {
                 words(
                         Settling.What.values(),
                         Settling.What::label,
-                        "measure the hole; read the queried places again; measure the depth of the finding; "
+                        "put right first, then measure again; measure the hole; read the queried places again; measure the depth of the finding; "
                                 + "probe the wall: it settles the size if it lies within this of the axis; "
                                 + "probe the wall from the bar's own axis: it settles the size if it lies within this of it; "
                                 + "measure again with a gauge of a smaller uncertainty"));

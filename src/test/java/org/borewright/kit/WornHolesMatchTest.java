@@ -183,6 +183,8 @@ class WornHolesMatchTest {
         // 2r + 2e lies above it, but the wall may stand nearer to the bar's own axis
         "35.085, false, PROBE_FROM_BAR_AXIS",
         "35.114719, false, PROBE_FROM_BAR_AXIS",
+        // shorter than half the diameter: nothing is known of the wall
+        "34.000, true, PROBE_WALL",
     })
     void a_hole_already_probed_is_told_what_still_stands_in_the_way(
             String radius, boolean fromBarAxis, Settling.What what) {

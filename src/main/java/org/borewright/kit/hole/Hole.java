@@ -89,9 +89,14 @@ public record Hole(
                 .filter(check -> check.outcome() == Outcome.OUT);
     }
 
+    /** The probed wall as read; empty when it was not probed, or when the probe contradicts the diameters. */
+    public Optional<Wall.Reach> probe() {
+        return contradictedProbe.isPresent() ? Optional.empty() : survey.wall().reach();
+    }
+
     /** Whether the wall was probed, and the diameters bear it out. */
     public boolean isProbed() {
-        return survey.wall().reach().isPresent() && contradictedProbe.isEmpty();
+        return probe().isPresent();
     }
 
     /** What the hone alone must reach; empty when nothing was measured. */

@@ -13,6 +13,7 @@ import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Wall;
@@ -28,6 +29,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
 
     /** What to read. */
     public enum What {
+        /** Nothing that is read before a finding is put right stands. */
+        PUT_RIGHT_FIRST(Finding.Weight.HOLD.says()),
         /** The diameter itself. */
         MEASURE_HOLE("measure the hole"),
         /** The places that are queried. */
@@ -99,14 +102,17 @@ public record Settling(SizeRow row, List<Reading> readings) {
     }
 
     private static Optional<Reading> reading(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
-        Optional<Wall.Reach> probed = hole.survey().wall().reach();
+        Optional<Wall.Reach> probed = hole.probe();
+        if (hole.survey().has(Finding.Weight.HOLD)) {
+            return Optional.of(Reading.of(hole, What.PUT_RIGHT_FIRST));
+        }
         if (hole.at20() instanceof NotMeasured && probed.isEmpty()) {
             return Optional.of(Reading.of(hole, What.MEASURE_HOLE));
         }
         if (hole.at20() instanceof QueriedGrid) {
             return Optional.of(Reading.of(hole, What.READ_AGAIN));
         }
-        if (HoleCleanUp.isOpen(hole.survey())) {
+        if (hole.survey().hasUnknownDepth()) {
             return Optional.of(Reading.of(hole, What.MEASURE_DEPTH));
         }
         Length finish = fate.piston().shape().finishForCleanUp();
@@ -122,7 +128,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
 
     /** The probe that would settle a finish; empty when the wall cannot lie so near to any axis, or was probed from the bar's own. */
     private static Optional<Reading> probe(BoreSpec bore, Temperature temperature, Hole hole, Length finish) {
-        Optional<Wall.Reach> probed = hole.survey().wall().reach();
+        Optional<Wall.Reach> probed = hole.probe();
         Length least = nearest(bore, temperature, hole);
         Length cut = HoleCleanUp.deepest(hole.survey());
         Length guard = hole.cleanUp().guard();
@@ -146,9 +152,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
         Length half = hole.diameters()
                 .map(measured -> measured.greatest().halfRoundedUp())
                 .orElse(Length.ZERO);
-        return hole.survey()
-                .wall()
-                .reach()
+        return hole.probe()
                 .map(reach -> bore.expansion().atReference(reach.radius(), temperature))
                 .map(radius -> radius.minus(bore.centringError()).max(half))
                 .orElse(half);

@@ -57,6 +57,11 @@ public record CylinderSurvey(
         return any(finding -> finding.kind().weight() == weight);
     }
 
+    /** Whether a finding of this kind is among them. */
+    public boolean has(Finding.Kind kind) {
+        return any(finding -> finding.kind() == kind);
+    }
+
     /** Whether the wall must be cut whatever the diameter says. */
     public boolean isAlwaysMachined() {
         return any(finding -> finding.kind().alwaysMachined());
