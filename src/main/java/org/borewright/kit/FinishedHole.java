@@ -48,7 +48,7 @@ public record FinishedHole(
             return without(hole, Certainty.POSSIBLE, Optional.empty(), Optional.empty());
         }
         List<SizeRow> made = table.stream()
-                .filter(row -> row.choice().isPresent() && row.isOpen())
+                .filter(row -> row.choice().isPresent() && row.isBorne())
                 .toList();
         List<SizeRow> holding = made.stream()
                 .filter(row -> row.holes().get(index).runsAsItIs())

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.Work;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.Finding;
 
 /**
  * Rules on finished holes: one size whose clearance windows hold them all, nearest to target. Holes that differ are held, with their groups
@@ -44,27 +45,71 @@ final class FinishedRuling {
         return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
     }
 
+    /** The size that holds all of them as they are, though it may want parts; else what they must be cut to. */
     private Ruling ruleUnasked(List<Hold> holds) {
-        return nearest(row -> asItIs(row) && row.serves())
-                .or(() -> nearest(row -> asItIs(row) && row.mightServe()))
-                .map(row -> Ruling.on(row, holds))
-                .orElseGet(() -> differ(holds));
+        return nearest(SizeRow::serves)
+                .or(() -> nearest(SizeRow::mightServe))
+                .or(() -> nearest(row -> row.wantsParts(Certainty.CERTAIN)))
+                .or(() -> nearest(row -> row.wantsParts(Certainty.POSSIBLE)))
+                .map(row -> Ruling.on(row, all(holds, Hold.onBlocks(row))))
+                .or(() -> bringTogether(table).map(row -> Ruling.without(Verdict.HOLD, all(holds, apart(row)))))
+                .or(() -> SizeRow.smallestPossible(table)
+                        .map(row -> Ruling.without(Verdict.NO_CERTAIN_SIZE, all(holds, unread(row)))))
+                .orElseGet(() -> Ruling.without(Verdict.NO_COMMON_SIZE, all(holds, List.of(noCommonSize()))));
     }
 
-    private Ruling differ(List<Hold> before) {
-        Optional<SizeRow> together = bringTogether(table);
-        List<Hold> holds = new ArrayList<>(before);
-        holds.add(together.map(row -> Hold.in(apart(), toCut(row)))
-                .orElseGet(() -> Hold.in(Hold.Reason.NO_COMMON_SIZE, largest())));
-        return Ruling.without(together.isPresent() ? Verdict.HOLD : Verdict.NO_COMMON_SIZE, holds);
+    private static List<Hold> all(List<Hold> before, List<Hold> after) {
+        return Stream.of(before, after).flatMap(List::stream).toList();
+    }
+
+    /** Why the holes must be cut to a size, and what stands against it. */
+    private List<Hold> apart(SizeRow together) {
+        List<String> cut = toCut(together);
+        Hold why = Hold.where(
+                        Hold.Reason.FINDING_TO_CUT,
+                        holes,
+                        hole -> cut.contains(hole.name()) && hole.survey().has(Finding.Weight.MACHINABLE))
+                .orElseGet(() -> Hold.in(apart(), cut));
+        return all(List.of(why), Hold.onBlocks(together));
     }
 
     /** Whether some hole has a size already and others another, or all lie between two. */
     private Hold.Reason apart() {
         return table.stream()
-                        .anyMatch(row -> row.isOpen() && row.holes().stream().anyMatch(HoleAtSize::runsAsItIs))
+                        .anyMatch(row -> row.isBorne() && row.holes().stream().anyMatch(HoleAtSize::runsAsItIs))
                 ? Hold.Reason.HOLES_DIFFER
                 : Hold.Reason.BETWEEN_SIZES;
+    }
+
+    /** What keeps the smallest possible size from being certain, and what stands against it. */
+    private List<Hold> unread(SizeRow possible) {
+        List<String> open = possible.holes().stream()
+                .filter(fate -> fate.certainty() == Certainty.POSSIBLE)
+                .map(HoleAtSize::cylinder)
+                .toList();
+        Predicate<Hole> tooClose = hole -> open.contains(hole.name())
+                && !hole.survey().hasUnknownDepth()
+                && !hole.survey().has(Finding.Weight.HOLD);
+        List<Hold> holds = new ArrayList<>();
+        Hold.where(Hold.Reason.DEPTH_NOT_MEASURED, holes, hole -> hole.survey().hasUnknownDepth())
+                .ifPresent(holds::add);
+        Hold.where(Hold.Reason.READING_TOO_CLOSE, holes, tooClose).ifPresent(holds::add);
+        return all(holds, Hold.onBlocks(possible));
+    }
+
+    /** Sleeving comes last: where the metal bears no size that all holes could be brought to. */
+    private Hold noCommonSize() {
+        Optional<Hold> neverCut = table.stream().allMatch(SizeRow::isAsItIs)
+                ? Hold.where(Hold.Reason.NEVER_CUT, holes, this::hasNoSize)
+                : Optional.empty();
+        return neverCut.orElseGet(() -> Hold.in(Hold.Reason.NO_COMMON_SIZE, largest()));
+    }
+
+    private boolean hasNoSize(Hole hole) {
+        return table.stream()
+                .filter(SizeRow::isBorne)
+                .flatMap(row -> row.holes().stream())
+                .noneMatch(fate -> fate.cylinder().equals(hole.name()) && fate.runsAsItIs());
     }
 
     private static List<String> toCut(SizeRow together) {
@@ -87,20 +132,23 @@ final class FinishedRuling {
         return hole.diameters().orElseThrow().greatest();
     }
 
-    /** The smallest size to which every hole either belongs or can be honed: never below the largest hole. */
+    /**
+     * The smallest size to which every hole either belongs or can be cut, never below the largest hole: one with nothing against it, else one
+     * that wants only parts.
+     */
     static Optional<SizeRow> bringTogether(List<SizeRow> table) {
         return table.stream()
-                .filter(row -> row.isOpen() && row.certainty() == Certainty.CERTAIN)
-                .findFirst();
+                .filter(SizeRow::serves)
+                .findFirst()
+                .or(() -> table.stream()
+                        .filter(row -> row.wantsParts(Certainty.CERTAIN))
+                        .findFirst());
     }
 
-    private static boolean asItIs(SizeRow row) {
-        return !row.has(Work.HONE_ONLY) && !row.has(Work.REBORE);
-    }
-
-    /** The row whose worst hole lies nearest to target; on a tie the larger clearance, which is the smaller piston. */
+    /** The row that holds all as they are and whose worst hole lies nearest to target; on a tie the larger clearance, which is the smaller piston. */
     private Optional<SizeRow> nearest(Predicate<SizeRow> fitting) {
         return table.stream()
+                .filter(SizeRow::isAsItIs)
                 .filter(fitting)
                 .min(Comparator.comparing(this::worstOffTarget)
                         .thenComparing(row -> row.choice().orElseThrow().finish()));

@@ -13,6 +13,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Query;
 
@@ -99,6 +100,14 @@ public record Hold(
         BETWEEN_SIZES(
                 "The finished holes lie between two sizes, too loose for the smaller and too tight for the larger.",
                 "Take all of them to the size that brings them together."),
+        /** A finished hole that must be cut again. */
+        FINDING_TO_CUT(
+                "A finding must be cut out of a finished hole.",
+                "Bore or hone all holes to the size that brings them together, or sleeve that one."),
+        /** A finished hole of a wall that is never cut, and no piston runs in it. */
+        NEVER_CUT(
+                "No piston that is made runs in the hole as it is, and its wall is never bored or honed.",
+                "Ask a specialist about plating it anew or a sleeve, or find another barrel."),
         /** Finished holes that no size brings together. */
         NO_COMMON_SIZE(
                 "No size brings the finished holes together, and the largest stands in the way.",
@@ -162,6 +171,22 @@ public record Hold(
     /** Checks that hold, and the holes they were asked of. */
     static Hold on(Reason reason, List<String> cylinders, List<Check> checks) {
         return new Hold(reason, cylinders, checks, List.of(), List.of());
+    }
+
+    /** What stands against a size beside the wear; empty when nothing does. */
+    static List<Hold> onBlocks(SizeRow row) {
+        return row.blocks().stream()
+                .map(block -> on(
+                        switch (block.reason()) {
+                            case SKIM -> Reason.SKIMMED_TOO_FAR;
+                            case GASKET -> Reason.NO_GASKET_KIT;
+                            case PARTS, PARTS_WITHDRAWN -> Reason.PARTS_DO_NOT_FIT;
+                            case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
+                                Reason.NO_SIZE_LEFT;
+                        },
+                        List.of(),
+                        block.checks()))
+                .toList();
     }
 
     /** One for each hole whose readings are in question. */

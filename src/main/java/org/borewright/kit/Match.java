@@ -149,11 +149,13 @@ public record Match(
                         .toList();
     }
 
-    /** For finished holes that differ: the size that brings them together; empty otherwise. */
+    /** For finished holes that differ the size that they can be cut to, for holes whose size wants parts one that wants none; empty otherwise. */
     public Optional<SizeRow> bringTogether(Condition condition) {
-        return condition == Condition.WORN || ruling.row().isPresent()
+        return condition == Condition.WORN
+                        || ruling.row().filter(SizeRow::isOpen).isPresent()
                 ? Optional.empty()
-                : FinishedRuling.bringTogether(table);
+                : FinishedRuling.bringTogether(table)
+                        .filter(row -> row.isOpen() || ruling.row().isEmpty());
     }
 
     private static List<Hole> holes(FitTable fits, MatchRequest request) {

@@ -54,18 +54,18 @@ final class WornRuling {
     private Ruling noneCertain() {
         Optional<SizeRow> wanting = wanting(Certainty.CERTAIN);
         if (table.stream().noneMatch(SizeRow::mightServe)) {
-            return wanting.map(row -> Ruling.on(row, ofBlocks(row)))
+            return wanting.map(row -> Ruling.on(row, Hold.onBlocks(row)))
                     .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
                     .orElseGet(this::noneLeft);
         }
         List<Hold> holds = unread();
-        wanting.ifPresent(row -> holds.addAll(ofBlocks(row)));
+        wanting.ifPresent(row -> holds.addAll(Hold.onBlocks(row)));
         return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
     }
 
     /** Of sizes that are possible at the best, and all of them blocked, the block comes first: no reading settles it. */
     private Ruling nonePossible(SizeRow blocked) {
-        List<Hold> holds = new ArrayList<>(ofBlocks(blocked));
+        List<Hold> holds = new ArrayList<>(Hold.onBlocks(blocked));
         holds.addAll(unread());
         return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
     }
@@ -99,22 +99,6 @@ final class WornRuling {
         return holds;
     }
 
-    /** What stands against a size. */
-    private static List<Hold> ofBlocks(SizeRow row) {
-        return row.blocks().stream()
-                .map(block -> Hold.on(
-                        switch (block.reason()) {
-                            case SKIM -> Hold.Reason.SKIMMED_TOO_FAR;
-                            case GASKET -> Hold.Reason.NO_GASKET_KIT;
-                            case PARTS, PARTS_WITHDRAWN -> Hold.Reason.PARTS_DO_NOT_FIT;
-                            case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
-                                Hold.Reason.NO_SIZE_LEFT;
-                        },
-                        List.of(),
-                        block.checks()))
-                .toList();
-    }
-
     private static boolean lacksSizeWhenNew(Hole hole) {
         return !(hole.at20() instanceof NotMeasured) && hole.whenNew().isEmpty() && !hole.isProbed();
     }
@@ -134,9 +118,7 @@ final class WornRuling {
 
     /** What becomes of the hole at the smallest possible size; empty when none is possible. */
     private Optional<HoleAtSize> hoped(Hole hole) {
-        return table.stream()
-                .filter(row -> row.mightServe() || row.wantsParts(Certainty.POSSIBLE))
-                .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size))
+        return SizeRow.smallestPossible(table)
                 .flatMap(row -> row.holes().stream()
                         .filter(fate -> fate.cylinder().equals(hole.name()))
                         .findFirst());

@@ -122,6 +122,71 @@ class BlockedSizesMatchTest {
         assertThat(reasons(match)).isEqualTo("NO_SIZE_LEFT");
     }
 
+    /** A gasket for standard must open 70.050 + 2 × 0.5, for +0.25 0.25 mm more. */
+    @ParameterizedTest(name = "{0} and {1}, opening {2}, skim {3}: {4} {5}, {6}, cut to {7}")
+    @CsvSource({
+        "70.010, 70.010, 71.050, 0, serves, standard, '', -",
+        "70.010, 70.010, 71.049999, 0, hold, standard, NO_GASKET_KIT, -",
+        "70.010, 70.010, 73, 0.300001, hold, standard, SKIMMED_TOO_FAR, -",
+        // what is too close to call, and wants a gasket besides
+        "69.993, 70.010, 71.049999, 0, hold, standard, NO_GASKET_KIT CHECK_OPEN, -",
+        // they differ, and +0.25 would bring them together
+        "70.010, 70.260, 71.300, 0, hold, -, HOLES_DIFFER, +0.25",
+        "70.010, 70.260, 71.299999, 0, hold, -, HOLES_DIFFER NO_GASKET_KIT, +0.25",
+        "70.100, 70.120, 71.299999, 0, hold, -, BETWEEN_SIZES NO_GASKET_KIT, +0.25",
+    })
+    void finished_holes_whose_size_wants_a_gasket_or_less_skim_are_not_sent_to_be_sleeved(
+            String first,
+            String second,
+            String opening,
+            String skim,
+            String verdict,
+            String size,
+            String holds,
+            String together) {
+        TwinShop shop = new TwinShop();
+        shop.gaskets.set(0, TwinShop.gasket("GK-1", opening));
+
+        Match match = skimmed(shop, Condition.FINISHED, skim, first, second);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(reasons(match)).isEqualTo(holds);
+        assertThat(cutTo(match)).isEqualTo(together);
+    }
+
+    @Test
+    void finished_holes_without_rings_of_their_size_keep_it_and_the_next_is_named_beside() {
+        TwinShop shop = new TwinShop();
+        shop.rings.removeIf(set -> set.size().equals("standard"));
+
+        Match match = shop.finished("70.010", "70.010");
+
+        assertThat(TwinShop.named(match)).isEqualTo("standard");
+        assertThat(reasons(match)).isEqualTo("PARTS_DO_NOT_FIT");
+        assertThat(match.finishedHoles(Condition.FINISHED))
+                .allMatch(hole -> hole.size().orElseThrow().label().equals("standard"));
+        assertThat(cutTo(match)).isEqualTo("+0.25");
+    }
+
+    @Test
+    void finished_holes_that_no_metal_bears_call_for_a_sleeve() {
+        TwinShop shop = new TwinShop();
+        shop.wall = new WallShape(
+                Optional.of(mm("75")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Match match = shop.finished("70.010", "70.260");
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_COMMON_SIZE);
+        assertThat(reasons(match)).isEqualTo("NO_COMMON_SIZE");
+    }
+
+    private static String cutTo(Match match) {
+        return match.bringTogether(Condition.FINISHED)
+                .map(row -> row.size().label())
+                .orElse("-");
+    }
+
     private static String reasons(Match match) {
         return String.join(
                 " ",
@@ -135,7 +200,11 @@ class BlockedSizesMatchTest {
     }
 
     private static Match skimmed(TwinShop shop, String skim, String... diameters) {
-        MatchRequest plain = shop.request(Condition.WORN, "standard", surveys(diameters));
+        return skimmed(shop, Condition.WORN, skim, diameters);
+    }
+
+    private static Match skimmed(TwinShop shop, Condition condition, String skim, String... diameters) {
+        MatchRequest plain = shop.request(condition, "standard", surveys(diameters));
         return shop.ask(new MatchRequest(
                 plain.condition(),
                 plain.present(),

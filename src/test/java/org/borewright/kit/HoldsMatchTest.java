@@ -11,6 +11,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling;
+import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +94,47 @@ class HoldsMatchTest {
 
         assertThat(match.ruling().verdict()).isEqualTo(Verdict.REFER);
         assertThat(only(match).says()).isEqualTo("A cylinder is beyond machining: cylinder 1.");
+    }
+
+    @ParameterizedTest(name = "scored {0} deep in a hole of {1}: {2}, {3} in {4}")
+    @CsvSource({
+        // 70.010 + 2 × 0.02 leaves the hone of +0.25 its stock
+        "0.02, 70.010, hold, FINDING_TO_CUT, 1",
+        "    , 70.010, no certain size, DEPTH_NOT_MEASURED, 1",
+        "    , 71.010, no certain size, DEPTH_NOT_MEASURED, 1",
+        "0.50, 70.010, no common size, NO_COMMON_SIZE, 1 2",
+    })
+    void a_finding_in_a_finished_hole_is_cut_out_and_not_sleeved_while_a_size_has_room(
+            Length depth, String diameter, String verdict, Hold.Reason reason, String cylinders) {
+        TwinShop shop = new TwinShop();
+        Finding score = new Finding(Finding.Kind.SCORED, Optional.ofNullable(depth), Optional.empty());
+
+        Match match = shop.ask(shop.request(
+                Condition.FINISHED,
+                "",
+                List.of(TwinShop.survey("1", "70.010", score), TwinShop.survey("2", diameter))));
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(only(match).reason()).isEqualTo(reason);
+        assertThat(String.join(" ", only(match).cylinders())).isEqualTo(cylinders);
+    }
+
+    @ParameterizedTest(name = "plated, {0} and {1}: {2} in {3}")
+    @CsvSource({
+        "69.900, 70.010, NEVER_CUT, 1",
+        "70.010, 70.100, NEVER_CUT, 2",
+        "70.100, 70.100, NEVER_CUT, 1 2",
+    })
+    void a_plated_hole_that_no_piston_runs_in_stands_in_the_way_and_not_the_largest(
+            String first, String second, Hold.Reason reason, String cylinders) {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+
+        Match match = shop.finished(first, second);
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_COMMON_SIZE);
+        assertThat(only(match).reason()).isEqualTo(reason);
+        assertThat(String.join(" ", only(match).cylinders())).isEqualTo(cylinders);
     }
 
     private static Finding found(Finding.Kind kind) {

@@ -65,11 +65,14 @@ public record SizeRow(
         return blocks.isEmpty();
     }
 
+    /** Whether nothing stands against it that stays whatever parts are found and however little is skimmed. */
+    public boolean isBorne() {
+        return blocks.stream().noneMatch(block -> block.reason().stays());
+    }
+
     /** Whether it has so much hope, and only parts, gasket or deck stand against it. */
     public boolean wantsParts(Certainty hope) {
-        return !isOpen()
-                && certainty() == hope
-                && blocks.stream().noneMatch(block -> block.reason().stays());
+        return !isOpen() && isBorne() && certainty() == hope;
     }
 
     /** Whether the engine may go to it: certain in every hole and nothing against it. */
@@ -82,9 +85,16 @@ public record SizeRow(
         return isOpen() && certainty() == Certainty.POSSIBLE;
     }
 
-    /** Whether this work is done to any of the holes. */
-    public boolean has(Work work) {
-        return holes.stream().anyMatch(hole -> hole.work() == work);
+    /** Whether nothing is cut from any hole. */
+    public boolean isAsItIs() {
+        return holes.stream().allMatch(hole -> hole.work() == Work.AS_IS);
+    }
+
+    /** The smallest size that is possible at the best, one with nothing but the wear against it first; empty when there is none. */
+    public static Optional<SizeRow> smallestPossible(List<SizeRow> table) {
+        return table.stream()
+                .filter(row -> row.mightServe() || row.wantsParts(Certainty.POSSIBLE))
+                .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size));
     }
 
     /** The row of a size that serves with the best kit; empty when none of the size serves. */

@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * @param wouldChange the readings that would change the size, and how far they would have to move; none for finished holes
  * @param hardest the holes that drag the others to a larger size; absent where none does
  * @param finishedHoles where each finished hole stands; absent for worn holes
- * @param bringsTogether the size that brings finished holes together; absent when not needed
+ * @param bringsTogether the size that finished holes can be cut to; absent when not needed
  * @param sizes every size
  * @param cylinders every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
