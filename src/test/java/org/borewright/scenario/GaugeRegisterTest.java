@@ -24,19 +24,20 @@ class GaugeRegisterTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "null                                                  | 20   | 5000  | common practice | 1000  | common practice | 5285",
-                "null                                                  | null | 5000  | common practice | 1000  | common practice | 6854",
-                "{'kind': 'micrometer'}                                | 20   | 3000  | common practice | 1000  | common practice | 3455",
-                "{'name': 'BG-1'}                                      | 20   | 4000  | register        | 1000  | register        | 4789",
-                "{'name': 'BG-1', 'ring': {'size': 53.6, 'temperature': 22}} | 20 | 4000 | register     | 1000  | register        | 4950",
-                "{'name': 'BG-2'}                                      | 20   | 12000 | register        | 10000 | register        | 13414",
-                "{'name': 'BG-3'}                                      | 20   | 5080  | register        | 2540  | register        | 6084",
-                "{'name': 'BG-4'}                                      | 20   | 5000  | common practice | 1000  | register        | 5285",
-                "{'name': 'MIC-1'}                                     | 20   | 3000  | register        | 1000  | register        | 3596",
-                "{'name': 'BG-1', 'kind': 'bore gauge', 'uncertainty': 0.004, 'due': '2027-02-08'} | 20 | 4000 | register | 1000 | register | 4789",
-                "{'name': 'Bench 2', 'uncertainty': 0.008}             | 20   | 8000  | request         | 1000  | common practice | 8182",
-                "{'name': 'Bench 2', 'resolution': 0.01}               | 20   | 5000  | common practice | 10000 | request         | 7806",
-                "{'uncertainty': 0.008, 'resolution': 0.01}            | 20   | 8000  | request         | 10000 | request         | 9997",
+                "null                                                  | 20   | 5000  | common practice | 1000  | common practice | 5285 | gauge",
+                "null                                                  | null | 5000  | common practice | 1000  | common practice | 6854 | gauge",
+                "{'kind': 'micrometer'}                                | 20   | 3000  | common practice | 1000  | common practice | 3455 | gauge",
+                "{'kind': 'micrometer'}                                | null | 3000  | common practice | 1000  | common practice | 5566 | temperature",
+                "{'name': 'BG-1'}                                      | 20   | 4000  | register        | 1000  | register        | 4789 | gauge",
+                "{'name': 'BG-1', 'ring': {'size': 53.6, 'temperature': 22}} | 20 | 4000 | register     | 1000  | register        | 4950 | gauge",
+                "{'name': 'BG-2'}                                      | 20   | 12000 | register        | 10000 | register        | 13414 | gauge",
+                "{'name': 'BG-3'}                                      | 20   | 5080  | register        | 2540  | register        | 6084 | gauge",
+                "{'name': 'BG-4'}                                      | 20   | 5000  | common practice | 1000  | register        | 5285 | gauge",
+                "{'name': 'MIC-1'}                                     | 20   | 3000  | register        | 1000  | register        | 3596 | gauge",
+                "{'name': 'BG-1', 'kind': 'bore gauge', 'uncertainty': 0.004, 'due': '2027-02-08'} | 20 | 4000 | register | 1000 | register | 4789 | gauge",
+                "{'name': 'Bench 2', 'uncertainty': 0.008}             | 20   | 8000  | request         | 1000  | common practice | 8182 | gauge",
+                "{'name': 'Bench 2', 'resolution': 0.01}               | 20   | 5000  | common practice | 10000 | request         | 7806 | resolution",
+                "{'uncertainty': 0.008, 'resolution': 0.01}            | 20   | 8000  | request         | 10000 | request         | 9997 | gauge",
             })
     void figuresComeFromTheRegisterElseFromTheRequestElseFromCommonPractice(
             String gauge,
@@ -45,7 +46,8 @@ class GaugeRegisterTest {
             String uncertaintySource,
             int resolution,
             String resolutionSource,
-            int ofTheHole) {
+            int ofTheHole,
+            String mattersMost) {
         JsonPath match = match(gauge, temperature, "2026-03-02");
 
         assertThat(match.getInt("gauge.uncertainty.nm")).isEqualTo(uncertainty);
@@ -53,6 +55,7 @@ class GaugeRegisterTest {
         assertThat(match.getInt("gauge.resolution.nm")).isEqualTo(resolution);
         assertThat(match.getString("gauge.resolutionSource")).isEqualTo(resolutionSource);
         assertThat(match.getInt("cylinders[0].uncertainty.nm")).isEqualTo(ofTheHole);
+        assertThat(match.getString("cylinders[0].budget.mattersMost")).isEqualTo(mattersMost);
         assertThat(cautions(match).contains(Caution.GAUGE_NOT_STATED.text()))
                 .isEqualTo(uncertaintySource.equals("common practice"));
     }
