@@ -47,7 +47,7 @@ public final class HoleCleanUp {
      * Whether something stands in the way of calling any size certain: a depth not measured, work to be done first, or a reading in question,
      * for then a wall probed with the same hand is no better.
      */
-    private static boolean isOpen(CylinderSurvey survey) {
+    static boolean isOpen(CylinderSurvey survey) {
         return survey.hasUnknownDepth()
                 || survey.has(Finding.Weight.HOLD)
                 || !survey.queries().isEmpty();
