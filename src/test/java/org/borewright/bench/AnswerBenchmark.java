@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.borewright.api.FitTables;
+import org.borewright.api.asked.Openings;
 import org.borewright.api.match.MatchResource;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.request.MatchReader;
@@ -54,7 +55,8 @@ public class AnswerBenchmark {
     private final ObjectMapper json = new ObjectMapper()
             .registerModules(new Jdk8Module(), new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
-    private final MatchReader reader = new MatchReader(new DemoShelves(), new FitTables(), Clock.systemUTC());
+    private final MatchReader reader =
+            new MatchReader(new Openings(new DemoShelves(), new FitTables(), Clock.systemUTC()));
     private final MatchResource resource = new MatchResource(reader, new Workbenches(json), json);
     private int next;
 

@@ -1,6 +1,9 @@
 package org.borewright.api.match.request;
 
 import java.util.Optional;
+import org.borewright.api.asked.GaugeReader;
+import org.borewright.api.asked.Place;
+import org.borewright.api.asked.Ruler;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.kit.request.Deck;
 import org.borewright.measure.Length;

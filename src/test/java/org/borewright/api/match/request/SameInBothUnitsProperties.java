@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.borewright.api.FitTables;
+import org.borewright.api.asked.Openings;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.load.Delivery;
 import org.borewright.catalog.store.Shelves;
@@ -27,7 +28,7 @@ class SameInBothUnitsProperties {
 
     private static final Catalogue CATALOGUE = catalogue();
 
-    private final MatchReader reader = new MatchReader(
+    private final MatchReader reader = new MatchReader(new Openings(
             new Shelves() {
                 @Override
                 public Catalogue catalogue() {
@@ -35,7 +36,7 @@ class SameInBothUnitsProperties {
                 }
             },
             new FitTables(),
-            Clock.fixed(Instant.parse("2026-03-02T12:00:00Z"), ZoneOffset.UTC));
+            Clock.fixed(Instant.parse("2026-03-02T12:00:00Z"), ZoneOffset.UTC)));
 
     private static Catalogue catalogue() {
         Delivery delivery = Delivery.from(Path.of("catalog-data"));

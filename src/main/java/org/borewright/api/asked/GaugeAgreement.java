@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -6,14 +6,15 @@ import java.util.Optional;
 import org.borewright.api.problem.ProblemType;
 
 /** Reads a day. */
-final class DateReader {
+public final class DateReader {
 
     private static final LocalDate EARLIEST = LocalDate.of(2000, 1, 1);
     private static final LocalDate LATEST = LocalDate.of(2099, 12, 31);
 
     private DateReader() {}
 
-    static Optional<LocalDate> read(Place place) {
+    /** The day; empty when it is not given, or is none. */
+    public static Optional<LocalDate> read(Place place) {
         return place.text().flatMap(text -> parsed(place, text)).filter(date -> inRange(place, date));
     }
 

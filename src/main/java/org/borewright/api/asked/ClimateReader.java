@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -9,20 +9,22 @@ import org.borewright.measure.Temperature;
 import org.borewright.measure.Temperature.Scale;
 
 /** Reads how warm it was. */
-final class ClimateReader {
+public final class ClimateReader {
 
     private ClimateReader() {}
 
     /** The scale of all temperatures; empty when it is none that is known. */
-    static Optional<Scale> scale(Place place) {
+    public static Optional<Scale> scale(Place place) {
         return place.isGiven() ? place.word(List.of(Scale.values()), Scale::symbol) : Optional.of(Scale.CELSIUS);
     }
 
-    static Climate climate(Place degrees, Optional<Scale> scale) {
+    /** How warm it was; not stated where nothing was sent. */
+    public static Climate climate(Place degrees, Optional<Scale> scale) {
         return temperature(degrees, scale).map(Climate::at).orElse(Climate.NOT_STATED);
     }
 
-    static Optional<Temperature> temperature(Place place, Optional<Scale> scale) {
+    /** A temperature. */
+    public static Optional<Temperature> temperature(Place place, Optional<Scale> scale) {
         return place.number().flatMap(typed -> scale.flatMap(known -> temperature(place, typed, known)));
     }
 

@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
@@ -25,7 +25,7 @@ import org.borewright.api.problem.ProblemType;
  * A body of JSON as a tree, with every number as typed and every name that stands twice noted. NaN and Infinity are read so that they
  * can be refused at their place, with all other faults.
  */
-final class JsonBody {
+public final class JsonBody {
 
     private static final int LONGEST_NUMBER = 40;
     private static final int DEEPEST = 20;
@@ -46,7 +46,7 @@ final class JsonBody {
     }
 
     /** The place at the top of a body. @throws ProblemException if it is not JSON */
-    static Place read(byte[] body, Faults faults) {
+    public static Place read(byte[] body, Faults faults) {
         try (JsonParser parser = JSON.createParser(body)) {
             return Place.top(new JsonBody(parser, faults).read(), faults);
         } catch (IOException notText) {

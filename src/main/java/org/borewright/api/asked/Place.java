@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * A place in a body: its JSON Pointer (RFC 6901) and what stands there. What cannot be read as asked is noted as a fault, and reads as
  * empty like what is not given at all; null is not given.
  */
-final class Place {
+public final class Place {
 
     private static final int LONGEST_REPEATED = 60;
 
@@ -39,39 +39,40 @@ final class Place {
         this.faults = faults;
     }
 
-    static Place top(JsonNode node, Faults faults) {
+    /** The top of a body. */
+    public static Place top(JsonNode node, Faults faults) {
         return new Place(null, "", node, faults);
     }
 
     /** Where this is (RFC 6901); worked out only when asked, for most places have no fault. */
-    String pointer() {
+    public String pointer() {
         return around == null
                 ? ""
                 : around.pointer() + "/" + step.toString().replace("~", "~0").replace("/", "~1");
     }
 
     /** Whether something stands here. */
-    boolean isGiven() {
+    public boolean isGiven() {
         return !node.isMissingNode() && !node.isNull();
     }
 
     /** Whether a list stands here. */
-    boolean isList() {
+    public boolean isList() {
         return node.isArray();
     }
 
     /** Whether a text stands here. */
-    boolean isText() {
+    public boolean isText() {
         return node.isTextual();
     }
 
     /** The member of a name. */
-    Place at(String name) {
+    public Place at(String name) {
         return new Place(this, name, node.isObject() ? node.path(name) : MissingNode.getInstance(), faults);
     }
 
     /** Whether an object stands here; notes members other than those known. */
-    boolean isObject(String... known) {
+    public boolean isObject(String... known) {
         if (!isGiven()) {
             return false;
         }
@@ -96,7 +97,7 @@ final class Place {
     }
 
     /** The members of a list; notes a fault and reads none when there are too many. */
-    List<Place> items(int most, String what) {
+    public List<Place> items(int most, String what) {
         if (!isGiven()) {
             return List.of();
         }
@@ -118,7 +119,7 @@ final class Place {
     }
 
     /** The text here. */
-    Optional<String> text() {
+    public Optional<String> text() {
         if (isGiven() && !node.isTextual()) {
             wrongForm("a text in quotes");
         }
@@ -126,7 +127,7 @@ final class Place {
     }
 
     /** Yes or no. */
-    Optional<Boolean> truth() {
+    public Optional<Boolean> truth() {
         if (isGiven() && !node.isBoolean()) {
             wrongForm("true or false");
         }
@@ -134,7 +135,7 @@ final class Place {
     }
 
     /** The number here, exactly as typed. */
-    Optional<BigDecimal> number() {
+    public Optional<BigDecimal> number() {
         if (!isGiven()) {
             return Optional.empty();
         }
@@ -162,7 +163,7 @@ final class Place {
     }
 
     /** One of several words. */
-    <W> Optional<W> word(List<W> allowed, Function<W, String> label) {
+    public <W> Optional<W> word(List<W> allowed, Function<W, String> label) {
         Optional<String> typed = text();
         Optional<W> meant = typed.flatMap(text -> among(allowed, label, text));
         if (typed.isPresent() && meant.isEmpty()) {
@@ -184,7 +185,7 @@ final class Place {
     }
 
     /** Notes a word that is not one of those allowed. */
-    void unknownWord(ProblemType type, String typed, List<String> allowed) {
+    public void unknownWord(ProblemType type, String typed, List<String> allowed) {
         Fault unknown = Fault.of(type, pointer(), "\"" + shortened(typed) + "\" is not known here.")
                 .sent(sent())
                 .against(NearNames.either(allowed))
@@ -194,36 +195,36 @@ final class Place {
     }
 
     /** Notes that something is needed here; what was sent in a wrong form is noted already. */
-    void need(String why) {
+    public void need(String why) {
         if (!isGiven()) {
             add(Fault.of(ProblemType.MISSING_FIELD, pointer(), why));
         }
     }
 
     /** Notes that what stands here has another form. */
-    void wrongForm(String expected) {
+    public void wrongForm(String expected) {
         add(Fault.of(ProblemType.WRONG_FORM, pointer(), "This is " + form() + " where " + expected + " belongs.")
                 .sent(sent())
                 .against(expected));
     }
 
     /** Notes a fault of what stands here. */
-    void fault(ProblemType type, String reason, String limit) {
+    public void fault(ProblemType type, String reason, String limit) {
         add(Fault.of(type, pointer(), reason).sent(sent()).against(limit));
     }
 
     /** Whether a fault of this place would still be told; if not, nothing need be worked out for it. */
-    boolean isTold() {
+    public boolean isTold() {
         return !faults.isFull();
     }
 
-    void add(Fault fault) {
+    /** Notes a fault. */
+    public void add(Fault fault) {
         faults.add(fault);
     }
 
     /** What was sent here, where it is short enough to repeat. */
-    @Nullable
-    Object sent() {
+    public @Nullable Object sent() {
         if (node.isNumber()) {
             return node.decimalValue();
         }
@@ -241,7 +242,8 @@ final class Place {
         };
     }
 
-    static String shortened(String text) {
+    /** A text no longer than is repeated. */
+    public static String shortened(String text) {
         return text.length() <= LONGEST_REPEATED
                 ? text
                 : String.format(Locale.ROOT, "%s…", text.substring(0, LONGEST_REPEATED));

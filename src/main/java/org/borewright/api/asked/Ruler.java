@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -20,10 +20,10 @@ import org.borewright.measure.survey.Slip;
  * @param believed the diameters its holes can have; empty when the engine is not known
  * @param deepest how far below the deck a hole can reach: to the crankshaft's axis
  */
-record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepest) {
+public record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepest) {
 
     /** The ruler for an engine. */
-    static Ruler of(Optional<LengthUnit> unit, Optional<FitTable> fits) {
+    public static Ruler of(Optional<LengthUnit> unit, Optional<FitTable> fits) {
         return new Ruler(
                 unit,
                 fits.map(FitTable::plausible),
@@ -32,12 +32,12 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
     }
 
     /** A diameter of a hole. */
-    Optional<Length> diameter(Place place) {
+    public Optional<Length> diameter(Place place) {
         return believable(place, believed);
     }
 
     /** A radius of a hole. */
-    Optional<Length> radius(Place place) {
+    public Optional<Length> radius(Place place) {
         return believable(
                 place,
                 believed.map(diameters -> new Limits(
@@ -45,7 +45,7 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
     }
 
     /** A size not far from the holes: from half the smallest that is believed to twice the largest. */
-    Optional<Length> nearHole(Place place) {
+    public Optional<Length> nearHole(Place place) {
         Limits near = believed.map(diameters -> new Limits(
                         diameters.least().halfRoundedUp(), diameters.greatest().doubled()))
                 .orElse(new Limits(Length.ofNanometres(1), Length.LONGEST_TYPED));
@@ -53,17 +53,17 @@ record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepes
     }
 
     /** A distance below the deck. */
-    Optional<Length> belowDeck(Place place) {
+    public Optional<Length> belowDeck(Place place) {
         return upTo(place, deepest);
     }
 
     /** A length above zero, up to a most. */
-    Optional<Length> above(Place place, Length most) {
+    public Optional<Length> above(Place place, Length most) {
         return within(place, new Limits(Length.ofNanometres(1), most), "above 0, at most ");
     }
 
     /** A length from zero to a most, both allowed. */
-    Optional<Length> upTo(Place place, Length most) {
+    public Optional<Length> upTo(Place place, Length most) {
         return within(place, new Limits(Length.ZERO, most), "0 to ");
     }
 

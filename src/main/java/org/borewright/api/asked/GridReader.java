@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -20,13 +20,13 @@ import org.borewright.measure.survey.Survey;
  *
  * @param ruler for its lengths
  */
-record GridReader(Ruler ruler) {
+public record GridReader(Ruler ruler) {
 
     private static final int MOST_DEPTHS = 20;
     private static final int MOST_AXES = 12;
 
     /** The grid; nothing measured where it does not hold together, which is noted. */
-    Survey read(Place place) {
+    public Survey read(Place place) {
         if (!place.isObject("depths", "axes", "readings")) {
             return new NotMeasured();
         }

@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.Cylinder;
@@ -16,24 +17,31 @@ import org.borewright.measure.survey.CylinderSurvey;
  * Reads the holes, in whatever order they were sent, into the order of the engine: each one once, none missing, none besides.
  *
  * @param one reads a single hole
+ * @param missing a hole of a name of which nothing was sent
  * @param engine whose holes they are; empty when it is not known
+ * @param <T> what is read of a hole
  */
-record CylindersReader(CylinderReader one, Optional<Engine> engine) {
+public record CylindersReader<T>(Function<Place, T> one, Function<String, T> missing, Optional<Engine> engine) {
 
     private static final int MOST = 24;
 
-    List<CylinderSurvey> read(Place place) {
+    /** Those of a match. */
+    public static CylindersReader<CylinderSurvey> of(CylinderReader one, Optional<Engine> engine) {
+        return new CylindersReader<>(one::read, CylinderSurvey::unsurveyed, engine);
+    }
+
+    /** One for each hole of the engine, in its order. */
+    public List<T> read(Place place) {
         place.need("The cylinders are missing.");
         Map<String, Place> first = new LinkedHashMap<>();
-        Map<String, CylinderSurvey> byName = new LinkedHashMap<>();
+        Map<String, T> byName = new LinkedHashMap<>();
         List<Place> sent = place.items(MOST, "cylinders");
         for (Place item : sent) {
-            CylinderSurvey survey = one.read(item);
-            Place name = item.at("cylinder");
-            if (name.isText()) {
-                checkName(name, survey.cylinder(), first);
-                byName.putIfAbsent(survey.cylinder(), survey);
-            }
+            T hole = one.apply(item);
+            item.at("cylinder").text().ifPresent(name -> {
+                checkName(item.at("cylinder"), name, first);
+                byName.putIfAbsent(name, hole);
+            });
         }
         if (place.isList()) {
             engine.ifPresent(known -> checkAllThere(place, sent.size(), known, byName));
@@ -53,7 +61,7 @@ record CylindersReader(CylinderReader one, Optional<Engine> engine) {
         }
     }
 
-    private static void checkAllThere(Place place, int sent, Engine engine, Map<String, CylinderSurvey> byName) {
+    private static void checkAllThere(Place place, int sent, Engine engine, Map<String, ?> byName) {
         List<String> missing =
                 names(engine).stream().filter(name -> !byName.containsKey(name)).toList();
         int asked = engine.cylinders().size();
@@ -72,10 +80,12 @@ record CylindersReader(CylinderReader one, Optional<Engine> engine) {
                 .against("each of: " + String.join(", ", names(engine))));
     }
 
-    private List<CylinderSurvey> inOrder(Map<String, CylinderSurvey> byName) {
-        List<CylinderSurvey> inOrder = new ArrayList<>();
-        engine.ifPresent(known ->
-                names(known).forEach(name -> inOrder.add(byName.getOrDefault(name, CylinderSurvey.unsurveyed(name)))));
+    private List<T> inOrder(Map<String, T> byName) {
+        List<T> inOrder = new ArrayList<>();
+        engine.ifPresent(known -> names(known).forEach(name -> {
+            T sent = byName.get(name);
+            inOrder.add(sent == null ? missing.apply(name) : sent);
+        }));
         return inOrder;
     }
 

@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.util.Optional;
 import org.borewright.api.problem.UnknownName;
@@ -6,11 +6,12 @@ import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Shelf;
 
 /** Reads which engine is asked about. */
-final class EngineReader {
+public final class EngineReader {
 
     private EngineReader() {}
 
-    static Optional<Shelf> read(Place place, Catalogue catalogue) {
+    /** Its shelf; empty when no engine has this code. */
+    public static Optional<Shelf> read(Place place, Catalogue catalogue) {
         place.need("It is not said which engine is asked about.");
         Optional<String> code = place.text();
         Optional<Shelf> shelf = code.flatMap(catalogue::shelf);

@@ -1,4 +1,4 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -19,16 +19,17 @@ import org.borewright.measure.Temperature;
 import org.borewright.measure.Temperature.Scale;
 
 /**
- * Reads what the holes were read with.
+ * Reads what things of one kind were measured with.
  *
  * @param ruler for its lengths
  * @param scale of the temperature of its setting ring; empty when that could not be read
  * @param catalogue whose register a gauge may be named in
+ * @param usual the kind it is where nothing is said
  */
-record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue) {
+public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue, Kind usual) {
 
     /** A gauge worse than half a millimetre measures no bore and no deck. */
-    static final Length WORST_GAUGE = Length.ofMicrometres(500);
+    public static final Length WORST_GAUGE = Length.ofMicrometres(500);
 
     private static final int LONGEST_NAME = 60;
 
@@ -37,12 +38,12 @@ record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue) {
 
     /**
      * The gauge of the register, where it is named there; else what is said of it, and what is not said is that of the usual one of its
-     * kind, a bore gauge where none is named.
+     * kind, and that kind where none is named.
      */
-    Gauge read(Place place) {
+    public Gauge read(Place place) {
         if (!place.isObject(
                 "kind", "name", "uncertainty", "resolution", "repeatability", "calibratedOn", "due", "ring")) {
-            return Gauge.USUAL_BORE_GAUGE;
+            return usual.usual();
         }
         Gauge described = described(place);
         return described.name().map(name -> called(name, described, place)).orElse(described);
@@ -64,7 +65,7 @@ record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue) {
 
     private Gauge described(Place place) {
         return new Gauge(
-                place.at("kind").word(List.of(Kind.values()), Kind::label).orElse(Kind.BORE_GAUGE),
+                place.at("kind").word(List.of(Kind.values()), Kind::label).orElse(usual),
                 name(place.at("name")),
                 calibration(place),
                 ruler.above(place.at("resolution"), WORST_GAUGE),

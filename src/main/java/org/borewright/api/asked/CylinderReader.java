@@ -1,15 +1,11 @@
-package org.borewright.api.match.request;
+package org.borewright.api.asked;
 
 import java.util.List;
 import java.util.Optional;
-import org.borewright.api.problem.ProblemType;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
-import org.borewright.measure.survey.NotMeasured;
-import org.borewright.measure.survey.SingleDiameter;
-import org.borewright.measure.survey.Survey;
 import org.borewright.measure.survey.Wall;
 import org.borewright.measure.survey.Wall.Reach;
 
@@ -19,7 +15,7 @@ import org.borewright.measure.survey.Wall.Reach;
  * @param ruler for its lengths
  * @param condition worn or finished
  */
-record CylinderReader(Ruler ruler, Condition condition) {
+public record CylinderReader(Ruler ruler, Condition condition) {
 
     private static final int MOST_FINDINGS = 20;
 
@@ -28,7 +24,8 @@ record CylinderReader(Ruler ruler, Condition condition) {
 
     private static final Length WIDEST_SLEEVE = Length.ofMicrometres(500_000);
 
-    CylinderSurvey read(Place place) {
+    /** The hole; one of no name where it cannot be read, which is noted. */
+    public CylinderSurvey read(Place place) {
         if (!place.isObject(
                 "cylinder",
                 "diameter",
@@ -49,24 +46,10 @@ record CylinderReader(Ruler ruler, Condition condition) {
         place.at("cylinder").need("The name of the cylinder is missing.");
         return new CylinderSurvey(
                 place.at("cylinder").text().orElse(""),
-                survey(place),
+                new SurveyReader(ruler).read(place, condition == Condition.FINISHED),
                 wall(place),
                 findings(place.at("findings")),
                 place.at("readingsChecked").truth().orElse(false));
-    }
-
-    private Survey survey(Place place) {
-        Place diameter = place.at("diameter");
-        Place grid = place.at("grid");
-        if (diameter.isGiven() && grid.isGiven()) {
-            grid.fault(ProblemType.WRONG_FORM, "A single diameter and a grid are both given.", "one of the two");
-        }
-        if (!diameter.isGiven() && !grid.isGiven() && condition == Condition.FINISHED) {
-            diameter.need("A finished hole is matched by its diameter, and none is given.");
-        }
-        return grid.isGiven()
-                ? new GridReader(ruler).read(grid)
-                : ruler.diameter(diameter).<Survey>map(SingleDiameter::new).orElseGet(NotMeasured::new);
     }
 
     private Wall wall(Place place) {
