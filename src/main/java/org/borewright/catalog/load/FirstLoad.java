@@ -7,10 +7,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.nio.file.Path;
 import org.borewright.catalog.Catalogue;
+import org.borewright.catalog.Revision;
 import org.borewright.catalog.store.Shelves;
 import org.jboss.logging.Logger;
 
-/** Fills an empty database when the service starts for the first time, and takes the catalogue into memory every time. */
+/**
+ * Fills an empty database when the service starts for the first time, and takes the catalogue into memory every time. A later start
+ * leaves the files alone, and warns where they say something else than what is kept, or nothing that could be loaded.
+ */
 @ApplicationScoped
 class FirstLoad {
 
@@ -30,7 +34,10 @@ class FirstLoad {
     }
 
     void onStart(@Observes StartupEvent start) {
-        if (!shelves.reload()) {
+        if (shelves.reload()) {
+            Revision kept = shelves.catalogue().revision();
+            Delivery.unlike(kept, folder).ifPresent(delivery -> LOG.warn(delivery.passedOver(kept, folder)));
+        } else {
             acceptOrLeave(Delivery.from(folder));
         }
         Catalogue catalogue = shelves.catalogue();

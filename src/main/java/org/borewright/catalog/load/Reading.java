@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.borewright.catalog.Revision;
 import org.borewright.catalog.load.rule.Examination;
 import org.borewright.catalog.load.rule.NumberRules;
 import org.borewright.catalog.load.rule.RowRules;
@@ -45,6 +46,11 @@ final class Reading {
         sheets = new Sheets(tables.stream()
                 .map(table -> new SheetReader(table.file(), table.columnNames(), complaints).read(folder))
                 .toList());
+    }
+
+    /** Whether every file could be read as text, and together they say what a revision says. */
+    boolean says(Revision revision) {
+        return complaints.none() && Fingerprint.of(sheets).equals(revision);
     }
 
     Delivery delivery() {

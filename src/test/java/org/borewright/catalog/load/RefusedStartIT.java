@@ -12,11 +12,12 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.borewright.catalog.Revision;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The first start beside a bad catalogue, as whoever installs the service meets it: packaged, and a process of its own. */
+/** Starts beside a bad catalogue, as whoever installs the service meets them: packaged, and a process of its own. */
 class RefusedStartIT {
 
     private static final int REFUSED = 3;
@@ -38,7 +39,7 @@ class RefusedStartIT {
     }
 
     @Test
-    void aBadCatalogueIsToldWholeAndKeptOutAndOnceRepairedItIsLoaded() throws Exception {
+    void aBadCatalogueIsToldWholeAndKeptOutAndOnceRepairedItIsLoadedAndKept() throws Exception {
         try (StartedService refused = StartedService.in(home)) {
             while (refused.isRunning()) {
                 assertThat(refused.listens()).isFalse();
@@ -64,6 +65,13 @@ class RefusedStartIT {
                     .contains(Delivery.from(files).revision().fit());
         }
         assertThat(filledTables()).contains("ENGINES", "PISTONS", "PRICES", "REVISIONS");
+
+        Revision kept = Delivery.from(files).revision();
+        new Folder(files).remove("stock.csv");
+        try (StartedService keeping = StartedService.in(home)) {
+            assertThat(keeping.answerOnceItListens("/api/engines")).contains(kept.fit());
+            assertThat(keeping.output()).contains(Delivery.from(files).passedOver(kept, files));
+        }
     }
 
     private void repairTheCatalogue() throws IOException {

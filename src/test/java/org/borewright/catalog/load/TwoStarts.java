@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Two starts of the service on one database file, each beside catalogue files of its own. Whichever comes first loads its files; the
- * other finds that catalogue kept, and leaves its own files alone.
+ * other finds that catalogue kept, leaves its own files alone, and says so.
  */
 abstract class TwoStarts {
 
@@ -34,17 +34,25 @@ abstract class TwoStarts {
     }
 
     @Test
-    void theFirstStartLoadsItsFilesAndTheSecondKeepsThem() {
+    void theFirstStartLoadsItsFilesAndTheSecondKeepsThemAndWarnsOfItsOwn() throws IOException {
         Catalogue catalogue = shelves.catalogue();
         String loaded = "%s loaded %s".formatted(catalogue.revision(), catalogue.loadedAt());
         String kept = System.getProperty(KEPT);
         if (kept == null) {
             assertThat(catalogue.revision()).isEqualTo(Delivery.from(files).revision());
+            assertThat(log(files)).content().doesNotContain("keeps catalogue");
             System.setProperty(KEPT, loaded);
         } else {
             assertThat(catalogue.revision()).isNotEqualTo(Delivery.from(files).revision());
             assertThat(loaded).isEqualTo(kept);
+            assertThat(log(files))
+                    .content()
+                    .contains("WARN", Delivery.from(files).passedOver(catalogue.revision(), files));
         }
+    }
+
+    private static Path log(Path files) {
+        return Path.of(System.getProperty(DATABASE) + "-" + files.getFileName() + ".log");
     }
 
     /** One of the two starts. */
@@ -64,6 +72,10 @@ abstract class TwoStarts {
             return Map.of(
                     "quarkus.datasource.jdbc.url",
                     "jdbc:h2:file:" + System.getProperty(DATABASE),
+                    "quarkus.log.file.enabled",
+                    "true",
+                    "quarkus.log.file.path",
+                    log(files).toString(),
                     "borewright.catalog.folder",
                     files.toString());
         }

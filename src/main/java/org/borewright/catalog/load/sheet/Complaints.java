@@ -35,6 +35,11 @@ public final class Complaints {
         places.add(new Place(bad.file(), bad.line()));
     }
 
+    /** Whether nothing is bad so far. */
+    public boolean none() {
+        return all.isEmpty();
+    }
+
     /** Whether anything is bad about a line. */
     public boolean against(String file, int line) {
         return places.contains(new Place(file, line));
