@@ -117,16 +117,20 @@ public final class JsonBody {
 
     private JsonNode number() throws IOException {
         boolean figure = !parser.isNaN() && parser.getTextLength() <= LONGEST_NUMBER;
-        // What is no figure stays as its text, so that its reader refuses it as such.
-        return figure ? figure(parser.getText()) : NODES.textNode(parser.getText());
+        return figure ? figure(parser.getText()) : noFigure(parser.getText());
     }
 
     private static JsonNode figure(String typed) {
         try {
             return NODES.numberNode(new BigDecimal(typed));
         } catch (NumberFormatException exponentBeyondAll) {
-            return NODES.textNode(typed);
+            return noFigure(typed);
         }
+    }
+
+    /** Stays as it was typed, so that whoever reads it refuses it: it is a number as little as a text. */
+    private static JsonNode noFigure(String typed) {
+        return NODES.pojoNode(typed);
     }
 
     private static ProblemException malformed(String what, JsonLocation where) {

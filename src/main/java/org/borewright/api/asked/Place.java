@@ -155,7 +155,8 @@ public final class Place {
         if (node.isContainerNode()) {
             wrongForm("a number");
         } else {
-            String sent = node.isTextual() ? "\"" + shortened(node.textValue()) + "\"" : node.asText();
+            String typed = shortened(node.asText());
+            String sent = node.isTextual() ? "\"" + typed + "\"" : typed;
             add(Fault.of(ProblemType.BAD_FIGURE, pointer(), sent + " is not a number.")
                     .sent(sent())
                     .wayOut("Send a plain decimal number without quotes, with a point before the decimals."));
@@ -228,7 +229,10 @@ public final class Place {
         if (node.isNumber()) {
             return node.decimalValue();
         }
-        return node.isTextual() ? shortened(node.textValue()) : node.isBoolean() ? node.booleanValue() : null;
+        if (node.isBoolean()) {
+            return node.booleanValue();
+        }
+        return node.isTextual() || node.isPojo() ? shortened(node.asText()) : null;
     }
 
     private String form() {
@@ -237,7 +241,8 @@ public final class Place {
             case OBJECT -> "an object";
             case NUMBER -> "a number";
             case BOOLEAN -> "true or false";
-            case STRING, BINARY, POJO -> "a text";
+            case STRING, BINARY -> "a text";
+            case POJO -> "a figure that cannot be read";
             case NULL, MISSING -> "nothing";
         };
     }

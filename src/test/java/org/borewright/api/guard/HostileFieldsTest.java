@@ -76,6 +76,7 @@ class HostileFieldsTest {
                 "\"\\ud800\"",
                 "\"\uD83D\uDCA5 \u202E\u0301 <script>'; --\"",
                 "NaN",
+                "Infinity",
                 "-Infinity",
                 "+INF",
                 "-1e999",
@@ -89,8 +90,35 @@ class HostileFieldsTest {
     void aHostileValueIsRefusedAtItsPlace(String hostile) throws IOException {
         try (Wire wire = Wire.open()) {
             for (String place : places().keySet()) {
-                if (!place.equals(ANY_TEXT)) {
+                if (!(place.equals(ANY_TEXT) && hostile.startsWith("\""))) {
                     isRefusedAt(wire, place, hostile);
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "NaN",
+                "Infinity",
+                "-Infinity",
+                "+INF",
+                "-INF",
+                "1e2147483648",
+                "99999999999999999999999999999999999999999"
+            })
+    void whatIsNoFigureIsNoTextEither(String hostile) throws IOException {
+        try (Wire wire = Wire.open()) {
+            for (Map.Entry<String, JsonNode> place : places().entrySet()) {
+                if (place.getValue().isTextual()) {
+                    JsonNode fault = refusal(wire, place.getKey(), hostile).fault(place.getKey());
+                    assertThat(fault.path("value").textValue()).isEqualTo(hostile);
+                    assertThat(fault.path("reason").textValue())
+                            // An axis is called thrust or pin, or is so many degrees.
+                            .isIn(
+                                    "This is a figure that cannot be read where a text in quotes belongs.",
+                                    hostile + " is not a number.");
                 }
             }
         }
@@ -108,13 +136,17 @@ class HostileFieldsTest {
     }
 
     private static void isRefusedAt(Wire wire, String place, String hostile) throws IOException {
-        String body =
-                place.isEmpty() ? hostile : whole().with(place, MARK).text().replace(MARK, hostile);
-        Refusal refusal = Refusal.in(wire.post("/api/match", body).answer());
+        Refusal refusal = refusal(wire, place, hostile);
         assertThat(refusal.status()).isEqualTo(422);
         assertThat(refusal.pointers())
                 .as("%s at %s: %s", hostile, place, refusal.document())
                 .anyMatch(pointer -> pointer.startsWith(place));
+    }
+
+    private static Refusal refusal(Wire wire, String place, String hostile) throws IOException {
+        String body =
+                place.isEmpty() ? hostile : whole().with(place, MARK).text().replace(MARK, hostile);
+        return Refusal.in(wire.post("/api/match", body).answer());
     }
 
     /** Every place of the request with what stands there. */

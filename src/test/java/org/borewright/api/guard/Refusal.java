@@ -55,6 +55,13 @@ record Refusal(int status, JsonNode document) {
         return errors().map(error -> error.path("pointer").textValue()).toList();
     }
 
+    /** The fault of a place, which there must be. */
+    JsonNode fault(String pointer) {
+        return errors().filter(error -> error.path("pointer").textValue().equals(pointer))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(pointer + " in " + document));
+    }
+
     private Stream<JsonNode> errors() {
         return document.path("errors").valueStream();
     }
