@@ -88,7 +88,7 @@ public class AnswerBenchmark {
     /** The body read, matched, shown and written. */
     @Benchmark
     public byte[] written() throws IOException {
-        return resource.match(body());
+        return resource.answer(body());
     }
 
     @Test

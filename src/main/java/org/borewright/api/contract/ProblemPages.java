@@ -1,13 +1,19 @@
-package org.borewright.api.problem;
+package org.borewright.api.contract;
 
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.Arrays;
 import java.util.List;
+import org.borewright.api.guard.Parameters;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
 
 /** The descriptions that the type of a problem leads to. */
 @Path("/problems")
@@ -40,7 +46,8 @@ public class ProblemPages {
 
     /** Lists them. */
     @GET
-    public Descriptions all() {
+    public Descriptions all(@Context UriInfo asked) {
+        Parameters.none(asked);
         return new Descriptions(
                 Arrays.stream(ProblemType.values()).map(Description::of).toList());
     }
@@ -48,7 +55,8 @@ public class ProblemPages {
     /** Describes the one of a slug. */
     @GET
     @Path("/{problem}")
-    public Description one(@PathParam("problem") String slug) {
+    public Description one(@PathParam("problem") String slug, @Context UriInfo asked) {
+        Parameters.none(asked);
         return ProblemType.of(slug)
                 .map(Description::of)
                 .orElseThrow(() -> new ProblemException(Problem.of(

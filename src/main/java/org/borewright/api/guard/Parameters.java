@@ -1,4 +1,4 @@
-package org.borewright.api.lookup;
+package org.borewright.api.guard;
 
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.UriInfo;
@@ -16,7 +16,7 @@ import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.Suggestion;
 import org.borewright.measure.LengthUnit;
 
-/** Reads the query parameters of a look-up. What cannot be used is noted, and told at the end together with what was not asked for. */
+/** Reads the query parameters of a request. What cannot be used is noted, and told at the end together with what was not asked for. */
 public final class Parameters {
 
     private static final int LONGEST = 100;
@@ -28,6 +28,11 @@ public final class Parameters {
 
     public Parameters(UriInfo asked) {
         sent = asked.getQueryParameters();
+    }
+
+    /** Refuses them all, where none is read. */
+    public static void none(UriInfo asked) {
+        new Parameters(asked).end();
     }
 
     /** A text; empty when it is not given or holds nothing. */

@@ -1,26 +1,21 @@
 package org.borewright.api.guard;
 
-import static java.util.stream.Collectors.toCollection;
-
 import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.spi.Bean;
 import jakarta.enterprise.inject.spi.BeanManager;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.UriInfo;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Method;
-import java.lang.reflect.Parameter;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -46,9 +41,8 @@ public class Routes {
      *
      * @param method of HTTP
      * @param path with the names of its variable parts in braces
-     * @param parameters the names of its query parameters, sorted
      */
-    public record Route(String method, String path, SortedSet<String> parameters) {
+    public record Route(String method, String path) {
 
         private boolean leadsTo(List<String> asked) {
             List<String> parts = parts(Arrays.stream(path.split("/", -1)));
@@ -96,7 +90,7 @@ public class Routes {
         return Arrays.stream(method.getAnnotations())
                 .map(Annotation::annotationType)
                 .flatMap(annotation -> Stream.ofNullable(annotation.getAnnotation(HttpMethod.class)))
-                .map(http -> new Route(http.value(), path(type) + path(method), parameters(method)))
+                .map(http -> new Route(http.value(), path(type) + path(method)))
                 .findFirst();
     }
 
@@ -104,13 +98,5 @@ public class Routes {
         Path path = declared.getAnnotation(Path.class);
         String bare = path == null ? "" : path.value().replaceAll("^/|/$", "");
         return bare.isEmpty() ? "" : "/" + bare;
-    }
-
-    private static SortedSet<String> parameters(Method method) {
-        return Arrays.stream(method.getParameters())
-                .map((Parameter parameter) -> parameter.getAnnotation(QueryParam.class))
-                .flatMap(Stream::ofNullable)
-                .map(QueryParam::value)
-                .collect(toCollection(TreeSet::new));
     }
 }

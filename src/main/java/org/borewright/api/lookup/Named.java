@@ -2,6 +2,7 @@ package org.borewright.api.lookup;
 
 import jakarta.ws.rs.core.UriInfo;
 import java.util.Optional;
+import org.borewright.api.guard.Parameters;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.UnknownName;
@@ -24,10 +25,6 @@ public final class Named {
         LengthUnit unit = parameters.unit();
         parameters.end();
         return unit;
-    }
-
-    public static void noParameters(UriInfo asked) {
-        new Parameters(asked).end();
     }
 
     public static Shelf engine(String code, Catalogue catalogue) {

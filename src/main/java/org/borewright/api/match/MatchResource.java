@@ -7,7 +7,10 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.guard.Parameters;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
@@ -33,7 +36,13 @@ public class MatchResource {
     @NonBlocking
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public byte[] match(byte[] body) throws JsonProcessingException {
+    public byte[] match(@Context UriInfo asked, byte[] body) throws JsonProcessingException {
+        Parameters.none(asked);
+        return answer(body);
+    }
+
+    /** What a body is answered with, whatever brought it here. */
+    public byte[] answer(byte[] body) throws JsonProcessingException {
         Asked asked = reader.read(body);
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());

@@ -9,6 +9,7 @@ import jakarta.inject.Inject;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.borewright.api.guard.Routes.Route;
 import org.borewright.api.match.request.SampleRequest;
@@ -63,6 +64,22 @@ class EveryAnswerTest {
     void aRefusalTellsTheWayOut(String method, String path, String wayOut) {
         Response answer = given().urlEncodingEnabled(false).request(method, path);
         assertThat(answer.jsonPath().getString("wayOut")).isEqualTo(wayOut);
+    }
+
+    @Test
+    void aParameterThatNobodyReadsIsRefusedEverywhere() throws IOException {
+        byte[] body = SampleRequest.inlineFour().text().getBytes(StandardCharsets.UTF_8);
+        for (Route route : routes.all()) {
+            try (Wire wire = Wire.open()) {
+                String asked = valid(route) + "?nobody-knows=1";
+                String answer = route.method().equals("POST")
+                        ? wire.post(asked, body).answer()
+                        : wire.send(route.method() + " " + asked + " HTTP/1.1\nHost: shop\n\n")
+                                .answer();
+                assertThat(Refusal.in(answer).kind()).as(asked).isEqualTo("bad-parameter");
+                assertThat(Refusal.in(answer).pointers()).as(asked).containsExactly("nobody-knows");
+            }
+        }
     }
 
     @ParameterizedTest(name = "{0} {1} may be {2}")
@@ -186,6 +203,7 @@ class EveryAnswerTest {
                 .replace("{engine}", "OSTRAVEL-4")
                 .replace("{size}", "+0.50")
                 .replace("{number}", "NH-OS4-050")
+                .replace("{name}", "BG-1")
                 .replace("{problem}", "bad-reading");
     }
 

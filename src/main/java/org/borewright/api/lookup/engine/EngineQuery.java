@@ -2,7 +2,7 @@ package org.borewright.api.lookup.engine;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.borewright.api.lookup.Parameters;
+import org.borewright.api.guard.Parameters;
 import org.borewright.measure.LengthUnit;
 
 /**

@@ -1,7 +1,7 @@
 package org.borewright.api.lookup.engine;
 
 import java.util.List;
-import org.borewright.api.lookup.Parameters;
+import org.borewright.api.guard.Parameters;
 
 /**
  * A part of a list.

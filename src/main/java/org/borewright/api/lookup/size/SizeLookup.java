@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.borewright.api.FitTables;
+import org.borewright.api.guard.Parameters;
 import org.borewright.api.lookup.Kept;
 import org.borewright.api.lookup.Named;
 import org.borewright.catalog.Catalogue;
@@ -55,7 +56,7 @@ public class SizeLookup {
     @Path("/offers")
     public OffersAnswer offers(
             @PathParam("engine") String code, @PathParam("size") String label, @Context UriInfo asked) {
-        Named.noParameters(asked);
+        Parameters.none(asked);
         Catalogue catalogue = shelves.catalogue();
         Shelf shelf = Named.engine(code, catalogue);
         return OffersAnswer.of(catalogue, shelf.engine().code(), Named.size(label, shelf));
