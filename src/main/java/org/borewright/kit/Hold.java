@@ -77,6 +77,10 @@ public record Hold(
         /** Nothing is large enough. */
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
+        /** Only the pistons of a size are wanting, and nobody ever made them. */
+        NEVER_MADE(
+                "Every cylinder would come out clean at the size, and nothing known speaks against the metal, but no piston was ever made for it.",
+                "Have pistons made for it, or ask a specialist about a sleeve."),
         /** Only the skim of the deck stands against a size. */
         SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket kit."),
         /** Only a gasket kit is wanting for a size. */
@@ -181,8 +185,8 @@ public record Hold(
                             case SKIM -> Reason.SKIMMED_TOO_FAR;
                             case GASKET -> Reason.NO_GASKET_KIT;
                             case PARTS, PARTS_WITHDRAWN -> Reason.PARTS_DO_NOT_FIT;
-                            case NEVER_MADE, FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE ->
-                                Reason.NO_SIZE_LEFT;
+                            case NEVER_MADE -> Reason.NEVER_MADE;
+                            case FURTHER_WORK, BEYOND_LARGEST, NEVER_BORED, WALL, BRIDGE -> Reason.NO_SIZE_LEFT;
                         },
                         List.of(),
                         block.checks()))

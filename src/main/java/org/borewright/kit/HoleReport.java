@@ -15,7 +15,7 @@ import org.borewright.measure.survey.BoreShape;
  * @param hole as surveyed, at 20 °C
  * @param shape its taper and out-of-round; empty without a grid
  * @param cleanUp by the bar, best and worst; empty for a finished hole and for a wall that is never bored
- * @param atSize what becomes of it at the size named; empty when none is named
+ * @param atSize what becomes of it at the size named; empty when none is named, or no piston was made for it
  * @param ringGaps the gaps of its rings there
  * @param checks clean-up, wall, clearance, shape, gaps
  */

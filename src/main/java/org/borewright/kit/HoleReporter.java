@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
+import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.CleanUp;
 import org.borewright.fit.CleanUpCheck;
@@ -53,35 +54,39 @@ final class HoleReporter {
         boolean mayBeBored = engine.build().construction().mayBeBored();
         Optional<CleanUp> cleanUp =
                 request.condition() == Condition.WORN && mayBeBored ? Optional.of(hole.cleanUp()) : Optional.empty();
+        Optional<HoleAtSize> fate = named.filter(row -> row.choice().isPresent())
+                .map(row -> row.holes().get(index));
+        Optional<RingSet> rings =
+                named.flatMap(SizeRow::kit).map(kit -> kit.outfit().rings());
         return new HoleReport(
                 hole,
                 shape,
                 cleanUp,
-                named.map(row -> row.holes().get(index)),
-                named.map(row -> gaps(hole, row, index)).orElse(List.of()),
-                named.map(row -> checks(hole, shape, row, index)).orElse(List.of()));
+                fate,
+                fate.flatMap(at -> rings.map(set -> gaps(hole, at, set))).orElse(List.of()),
+                named.map(row -> checks(hole, shape, row, fate)).orElse(List.of()));
     }
 
-    private List<Check> checks(Hole hole, Optional<BoreShape> shape, SizeRow row, int index) {
-        HoleAtSize fate = row.holes().get(index);
+    private List<Check> checks(Hole hole, Optional<BoreShape> shape, SizeRow row, Optional<HoleAtSize> fate) {
         List<Check> checks = new ArrayList<>();
-        cleanUp(hole, fate).ifPresent(checks::add);
+        fate.flatMap(at -> cleanUp(hole, at)).ifPresent(checks::add);
         hole.contradictedProbe().ifPresent(checks::add);
-        row.choice().flatMap(choice -> sizes.wall(hole, choice)).ifPresent(checks::add);
-        if (fate.work() == Work.AS_IS) {
-            hole.diameters().ifPresent(diameters -> {
-                Length uncertainty = hole.uncertainty();
-                PistonShape piston = fate.piston().shape();
-                checks.addAll(Clearance.check(diameters, uncertainty, piston));
-                row.kit()
-                        .ifPresent(kit -> checks.addAll(RingChecks.gapsIn(
-                                diameters, uncertainty, kit.outfit().rings(), piston)));
-            });
-        }
+        sizes.wall(hole, row).ifPresent(checks::add);
+        fate.filter(at -> at.work() == Work.AS_IS && hole.diameters().isPresent())
+                .ifPresent(at -> checks.addAll(asItIs(hole, row, at.piston().shape())));
         if (request.condition() == Condition.FINISHED) {
             Length uncertainty = Uncertainty.ofDifference(request.gauge());
             shape.ifPresent(found -> checks.addAll(FinishedShape.check(found, uncertainty)));
         }
+        return checks;
+    }
+
+    private static List<Check> asItIs(Hole hole, SizeRow row, PistonShape piston) {
+        Limits diameters = hole.diameters().orElseThrow();
+        List<Check> checks = new ArrayList<>(Clearance.check(diameters, hole.uncertainty(), piston));
+        row.kit()
+                .ifPresent(kit -> checks.addAll(RingChecks.gapsIn(
+                        diameters, hole.uncertainty(), kit.outfit().rings(), piston)));
         return checks;
     }
 
@@ -104,17 +109,12 @@ final class HoleReporter {
         };
     }
 
-    private static List<HoleReport.GapInHole> gaps(Hole hole, SizeRow row, int index) {
-        HoleAtSize fate = row.holes().get(index);
+    private static List<HoleReport.GapInHole> gaps(Hole hole, HoleAtSize fate, RingSet rings) {
         PistonShape piston = fate.piston().shape();
         Limits measured = hole.diameters().orElse(piston.finishes());
         Limits in = fate.work() == Work.AS_IS ? measured : piston.finishes();
-        List<HoleReport.GapInHole> gaps = new ArrayList<>();
-        row.kit()
-                .ifPresent(kit -> kit.outfit()
-                        .rings()
-                        .rings()
-                        .forEach(ring -> gaps.add(new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))));
-        return gaps;
+        return rings.rings().stream()
+                .map(ring -> new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))
+                .toList();
     }
 }

@@ -54,7 +54,8 @@ final class WornRuling {
     private Ruling noneCertain() {
         Optional<SizeRow> wanting = wanting(Certainty.CERTAIN);
         if (table.stream().noneMatch(SizeRow::mightServe)) {
-            return wanting.map(row -> Ruling.on(row, Hold.onBlocks(row)))
+            return wanting.or(() -> table.stream().filter(SizeRow::wantsPistons).findFirst())
+                    .map(row -> Ruling.on(row, Hold.onBlocks(row)))
                     .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
                     .orElseGet(this::noneLeft);
         }

@@ -109,6 +109,44 @@ class BlockedSizesMatchTest {
         assertThat(match.ruling().holds().get(1).cylinders()).containsExactly("1");
     }
 
+    /**
+     * Worn from +0.75, where the smallest hole is 70.730: 2·70.800 − 70.730 + 0.04 = 70.910 comes out clean at +1.00 alone, whose largest new
+     * hole is 71.020.
+     */
+    @ParameterizedTest(name = "sleeve {0}, pitch {1}, largest {2}: {3}, {4}, {5}")
+    @CsvSource(
+            nullValues = "unknown",
+            value = {
+                // (76.060 − 71.020)/2 − 0.02 = 2.5
+                "76.060, unknown, 1.00, hold, +1.00, NEVER_MADE",
+                "76.059998, unknown, 1.00, no common size, -, NO_SIZE_LEFT",
+                "unknown, unknown, 1.00, hold, +1.00, NEVER_MADE CHECK_OPEN",
+                "78, 75.020, 1.00, hold, +1.00, NEVER_MADE",
+                "78, 75.019999, 1.00, no common size, -, NO_SIZE_LEFT",
+                "78, unknown, 0.75, no common size, -, NO_SIZE_LEFT",
+            })
+    void a_size_that_was_only_never_made_is_named_and_pistons_may_be_made(
+            String sleeve, String pitch, String largest, String verdict, String size, String holds) {
+        TwinShop shop = new TwinShop();
+        shop.pistons.removeIf(piston -> piston.size().equals("+1.00"));
+        shop.largestOversize = mm(largest);
+        shop.pitch = Optional.ofNullable(pitch).map(TwinShop::mm);
+        Optional<Length> bridge = shop.pitch.map(apart -> mm("4"));
+        shop.wall = new WallShape(
+                Optional.ofNullable(sleeve).map(TwinShop::mm),
+                Optional.of(mm("2.5")),
+                Optional.empty(),
+                Optional.empty(),
+                bridge);
+
+        Match match = shop.worn("+0.75", "70.800", "70.740");
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(reasons(match)).isEqualTo(holds);
+        assertThat(match.holes()).allMatch(hole -> hole.atSize().isEmpty());
+    }
+
     @Test
     void only_the_metal_calls_for_a_sleeve() {
         TwinShop shop = new TwinShop();

@@ -1,8 +1,10 @@
 package org.borewright.kit.choice;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
 
 /**
  * Why a size is not offered for another reason than the wear: it stands beside the certainty, not mixed in.
@@ -61,5 +63,11 @@ public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdraw
     /** A block that checks tell. */
     static Block of(Reason reason, List<Check> checks) {
         return new Block(reason, checks, List.of());
+    }
+
+    /** Too little wall around holes; empty where none is proven too thin. */
+    static Optional<Block> ofWalls(List<Check> walls) {
+        List<Check> thin = Check.ended(walls, Outcome.OUT);
+        return thin.isEmpty() ? Optional.empty() : Optional.of(of(Reason.WALL, thin));
     }
 }

@@ -9,7 +9,6 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
-import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.measure.Length;
 
@@ -54,10 +53,7 @@ public record Choice(
         if (neverBored) {
             all.add(Block.of(Block.Reason.NEVER_BORED));
         }
-        List<Check> thin = Check.ended(walls, Outcome.OUT);
-        if (!thin.isEmpty()) {
-            all.add(Block.of(Block.Reason.WALL, thin));
-        }
+        Block.ofWalls(walls).ifPresent(all::add);
         if (GasketFit.fitting(overPistons).isEmpty()) {
             boolean skimmedTooFar = overPistons.stream().anyMatch(GasketFit::isSkimmedTooFar);
             all.add(Block.of(

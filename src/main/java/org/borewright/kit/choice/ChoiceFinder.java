@@ -64,15 +64,7 @@ final class ChoiceFinder {
 
     private static List<Block> blocks(
             Shelf shelf, Size size, List<Piston> pistons, List<Outfit> outfits, List<Check> metal) {
-        List<Block> blocks = new ArrayList<>(ofSize(shelf.engine(), size));
-        List<Check> wall = failed(metal, Rule.SPIGOT_WALL);
-        if (!wall.isEmpty()) {
-            blocks.add(Block.of(Block.Reason.WALL, wall));
-        }
-        List<Check> bridge = failed(metal, Rule.BRIDGE);
-        if (!bridge.isEmpty()) {
-            blocks.add(Block.of(Block.Reason.BRIDGE, bridge));
-        }
+        List<Block> blocks = new ArrayList<>(ofSize(shelf.engine(), size, metal));
         if (outfits.stream().noneMatch(Outfit::fits)) {
             List<Check> reasons = outfits.stream()
                     .flatMap(outfit -> Check.holding(outfit.checks()).stream())
@@ -86,7 +78,21 @@ final class ChoiceFinder {
         return List.copyOf(blocks);
     }
 
-    /** What stands against a size whatever pistons are made for it. */
+    /** What stands against a size whatever pistons are made for it, spigot and bridges at its finish among it. */
+    static List<Block> ofSize(Engine engine, Size size, List<Check> metal) {
+        List<Block> blocks = new ArrayList<>(ofSize(engine, size));
+        List<Check> wall = failed(metal, Rule.SPIGOT_WALL);
+        if (!wall.isEmpty()) {
+            blocks.add(Block.of(Block.Reason.WALL, wall));
+        }
+        List<Check> bridge = failed(metal, Rule.BRIDGE);
+        if (!bridge.isEmpty()) {
+            blocks.add(Block.of(Block.Reason.BRIDGE, bridge));
+        }
+        return blocks;
+    }
+
+    /** What stands against a size whatever metal is left. */
     static List<Block> ofSize(Engine engine, Size size) {
         BoreSpec bore = engine.bore();
         List<Block> blocks = new ArrayList<>();

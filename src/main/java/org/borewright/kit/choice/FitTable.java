@@ -1,16 +1,18 @@
 package org.borewright.kit.choice;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
+import org.borewright.fit.Check;
 import org.borewright.fit.CommonPractice;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -58,12 +60,31 @@ public record FitTable(
         return Optional.ofNullable(left.get(size));
     }
 
-    /** What stands against a size for which no piston was ever made. */
+    /** What stands against a size for which no piston was ever made, the wall as made. */
     public List<Block> neverMade(Size size) {
-        return Stream.concat(
-                        ChoiceFinder.ofSize(shelf.engine(), size).stream(),
-                        Stream.of(Block.of(Block.Reason.NEVER_MADE)))
-                .toList();
+        return neverMade(
+                size,
+                MetalChecks.wallAsMade(shelf.engine(), finishWithoutPistons(size)).stream()
+                        .toList());
+    }
+
+    /**
+     * What stands against a size for which no piston was ever made.
+     *
+     * @param walls the wall left around each hole, where it could be checked
+     */
+    public List<Block> neverMade(Size size, List<Check> walls) {
+        Engine engine = shelf.engine();
+        List<Block> blocks = new ArrayList<>(
+                ChoiceFinder.ofSize(engine, size, MetalChecks.ofEveryHole(engine, finishWithoutPistons(size))));
+        Block.ofWalls(walls).ifPresent(blocks::add);
+        blocks.add(Block.of(Block.Reason.NEVER_MADE));
+        return blocks;
+    }
+
+    /** The largest hole of a size for which no piston was ever made: the largest new hole of it. */
+    public Length finishWithoutPistons(Size size) {
+        return shelf.engine().newBore(size).greatest();
     }
 
     /** The readings that are believed: from a little below a new hole to a little above the largest allowed finish (common practice). */

@@ -47,17 +47,10 @@ public record SizeRow(
     }
 
     /** A size for which no piston was ever made. */
-    static SizeRow neverMade(Size size, Certainty certainty, Optional<RebuildsLeft> left, List<Block> blocks) {
+    static SizeRow neverMade(
+            Size size, Certainty certainty, List<Check> walls, Optional<RebuildsLeft> left, List<Block> blocks) {
         return new SizeRow(
-                size,
-                Optional.empty(),
-                certainty,
-                List.of(),
-                List.of(),
-                left,
-                blocks,
-                Optional.empty(),
-                Optional.empty());
+                size, Optional.empty(), certainty, List.of(), walls, left, blocks, Optional.empty(), Optional.empty());
     }
 
     /** Whether nothing but the wear stands against it. */
@@ -68,6 +61,13 @@ public record SizeRow(
     /** Whether nothing stands against it that stays whatever parts are found and however little is skimmed. */
     public boolean isBorne() {
         return blocks.stream().noneMatch(block -> block.reason().stays());
+    }
+
+    /** Whether it is certain, and nothing stands against it but that no piston was ever made for it. */
+    public boolean wantsPistons() {
+        return !isOpen()
+                && certainty == Certainty.CERTAIN
+                && blocks.stream().allMatch(block -> block.reason() == Block.Reason.NEVER_MADE);
     }
 
     /** Whether it has so much hope, and only parts, gasket or deck stand against it. */

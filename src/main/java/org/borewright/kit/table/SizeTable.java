@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
@@ -47,14 +48,16 @@ public final class SizeTable {
 
     /** All rows, rising by size; within a size by finish. */
     public List<SizeRow> rows() {
-        Map<Size, RebuildsLeft> rebuilds =
-                isSurveyed() ? RebuildsLeft.of(fits.shelf(), fits.choices(), this::walls) : fits.left();
+        Map<Size, RebuildsLeft> rebuilds = isSurveyed()
+                ? RebuildsLeft.of(fits.shelf(), fits.choices(), finish -> walls(hole -> wall(hole, finish)))
+                : fits.left();
         List<SizeRow> rows = new ArrayList<>();
         for (Size size : fits.shelf().sizes()) {
             List<Choice> choices = fits.at(size);
             Optional<RebuildsLeft> left = Optional.ofNullable(rebuilds.get(size));
             if (choices.isEmpty()) {
-                rows.add(SizeRow.neverMade(size, withoutPistons(size), left, fits.neverMade(size)));
+                List<Check> walls = walls(hole -> wall(hole, fits.finishWithoutPistons(size)));
+                rows.add(SizeRow.neverMade(size, withoutPistons(size), walls, left, fits.neverMade(size, walls)));
             }
             for (Choice choice : choices) {
                 rows.add(row(choice, left));
@@ -65,13 +68,11 @@ public final class SizeTable {
 
     private SizeRow row(Choice choice, Optional<RebuildsLeft> left) {
         List<HoleAtSize> fates = new ArrayList<>(holes.size());
-        List<Check> walls = new ArrayList<>(holes.size());
+        List<Check> walls = walls(hole -> wall(hole, choice));
         Certainty least = Certainty.CERTAIN;
         for (int i = 0; i < holes.size(); i++) {
             fates.add(fate(choice, i));
             least = least.and(fates.get(i).certainty());
-            Hole hole = holes.get(i);
-            wall(hole, choice).ifPresent(wall -> walls.add(wall.at(hole.place())));
         }
         List<GasketFit> gaskets = gaskets(choice);
         List<GasketFit> fitting = GasketFit.fitting(gaskets);
@@ -124,8 +125,14 @@ public final class SizeTable {
                         .isMoreThan(request.present().size().map(Size::oversize).orElse(Length.ZERO));
     }
 
-    /** The wall of one hole at the largest finish of a choice: as made, or as it was found to be. */
-    public Optional<Check> wall(Hole hole, Choice choice) {
+    /** The wall of one hole at the largest finish of a row: as made, or as it was found to be. */
+    public Optional<Check> wall(Hole hole, SizeRow row) {
+        return row.choice()
+                .map(choice -> wall(hole, choice))
+                .orElseGet(() -> wall(hole, fits.finishWithoutPistons(row.size())));
+    }
+
+    private Optional<Check> wall(Hole hole, Choice choice) {
         Wall found = hole.survey().wall();
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();
@@ -150,8 +157,13 @@ public final class SizeTable {
                 engine.bore().centringError());
     }
 
-    private List<Check> walls(Length finish) {
-        return holes.stream().flatMap(hole -> wall(hole, finish).stream()).toList();
+    /** The wall of every hole that has a least, each with its hole. */
+    private List<Check> walls(Function<Hole, Optional<Check>> wall) {
+        List<Check> walls = new ArrayList<>(holes.size());
+        for (Hole hole : holes) {
+            wall.apply(hole).ifPresent(check -> walls.add(check.at(hole.place())));
+        }
+        return walls;
     }
 
     /** Whether the wall of some hole is known better than from the engine as it left the maker. */
