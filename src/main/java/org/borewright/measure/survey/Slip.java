@@ -2,6 +2,7 @@ package org.borewright.measure.survey;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ import org.borewright.measure.Limits;
  * A slip of the pen or the keyboard in a reading outside the plausible range. A correction is only ever suggested, and only if exactly
  * one fits (common practice).
  *
- * @param value what may have been meant, in the unit typed
+ * @param value what may have been meant, in the unit typed, to the last decimal that may be typed in it: it can be sent as it stands
  * @param slip what may have gone wrong
  */
 public record Slip(BigDecimal value, String slip) {
@@ -32,11 +33,11 @@ public record Slip(BigDecimal value, String slip) {
             return Optional.empty();
         }
         Map<BigDecimal, String> candidates = new LinkedHashMap<>();
-        offer(candidates, typed.movePointRight(1), "the decimal point one place too far left");
-        offer(candidates, typed.movePointLeft(1), "the decimal point one place too far right");
-        offer(candidates, typed.multiply(INCH), "inches typed as millimetres");
-        offer(candidates, typed.divide(INCH, MathContext.DECIMAL64), "millimetres typed as inches");
-        exchanges(typed).forEach(exchanged -> offer(candidates, exchanged, "two digits exchanged"));
+        offer(candidates, sendable(typed.movePointRight(1), unit), "the decimal point one place too far left");
+        offer(candidates, sendable(typed.movePointLeft(1), unit), "the decimal point one place too far right");
+        offer(candidates, sendable(typed.multiply(INCH), unit), "inches typed as millimetres");
+        offer(candidates, sendable(typed.divide(INCH, MathContext.DECIMAL64), unit), "millimetres typed as inches");
+        exchanges(typed).forEach(exchanged -> offer(candidates, sendable(exchanged, unit), "two digits exchanged"));
         List<Slip> fitting = candidates.entrySet().stream()
                 .filter(candidate -> isPlausible(candidate.getKey(), unit, plausible))
                 .map(candidate -> new Slip(candidate.getKey(), candidate.getValue()))
@@ -51,6 +52,11 @@ public record Slip(BigDecimal value, String slip) {
 
     private static void offer(Map<BigDecimal, String> candidates, BigDecimal value, String slip) {
         candidates.putIfAbsent(value.stripTrailingZeros(), slip);
+    }
+
+    /** A quotient may have more decimals than can be typed. */
+    private static BigDecimal sendable(BigDecimal value, LengthUnit unit) {
+        return value.setScale(Math.min(value.scale(), unit.typedDecimals()), RoundingMode.HALF_EVEN);
     }
 
     private static List<BigDecimal> exchanges(BigDecimal typed) {

@@ -3,6 +3,7 @@ package org.borewright.api.match.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * Something that holds, and the way out.
  *
  * @param reason why, in a few words
- * @param says what holds and where, in one sentence
+ * @param says what holds and where, in one sentence, and one more for each kind of query
  * @param next the way out
  * @param cylinders the holes it concerns; empty for the engine
  * @param checks the checks it stands on, each with its place
@@ -79,6 +80,34 @@ public record HoldAnswer(
         }
     }
 
+    /** What holds and where; of queried readings each with its place, as it was sent. */
+    static String says(Hold hold, LengthUnit unit) {
+        return hold.says()
+                + hold.queries().stream()
+                        .map(Query::kind)
+                        .distinct()
+                        .map(kind -> " Queried: " + kind.label() + " (" + queried(hold, kind, unit) + ").")
+                        .collect(Collectors.joining());
+    }
+
+    private static String queried(Hold hold, Query.Kind kind, LengthUnit unit) {
+        return hold.queries().stream()
+                .filter(query -> query.kind() == kind)
+                .flatMap(query -> Stream.concat(
+                        query.readings().stream().map(reading -> placed(reading, unit)),
+                        query.sameAs().stream().map(cylinder -> "cylinder " + cylinder)))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String placed(Reading reading, LengthUnit unit) {
+        return measured(reading.diameter(), unit) + " at depth " + measured(reading.depth(), unit) + ", "
+                + reading.axis().label();
+    }
+
+    private static String measured(Length length, LengthUnit unit) {
+        return ShownLength.of(length, unit) + " " + unit.symbol();
+    }
+
     /** The way out of a hold; where the skim is too deep, with the most it may be. */
     static String next(Hold hold, LengthUnit unit) {
         return hold.checks().stream()
@@ -105,7 +134,7 @@ public record HoldAnswer(
     static HoldAnswer of(Hold hold, LengthUnit unit) {
         return new HoldAnswer(
                 hold.reason().label(),
-                hold.says(),
+                says(hold, unit),
                 next(hold, unit),
                 hold.cylinders(),
                 hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),

@@ -27,17 +27,17 @@ final class Sentence {
             case SERVES -> serves(match, ruling.row().orElseThrow()) + besides(match, unit);
             case HOLD ->
                 ruling.row()
-                        .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling)
+                        .map(row -> "Hold: the size would be " + row.size().label() + ". " + firstHold(ruling, unit)
                                 + (row.isOpen() ? "" : " " + next(ruling, unit)) + besides(match, unit))
-                        .orElseGet(() -> "Hold: " + firstHold(ruling));
+                        .orElseGet(() -> "Hold: " + firstHold(ruling, unit));
             case NO_CERTAIN_SIZE ->
                 match.table().stream()
                                 .filter(SizeRow::mightServe)
                                 .findFirst()
                                 .map(Sentence::possible)
                                 .orElse("No size is certain.")
-                        + " " + firstHold(ruling);
-            case NO_COMMON_SIZE, REFER -> firstHold(ruling) + " " + next(ruling, unit);
+                        + " " + firstHold(ruling, unit);
+            case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit);
         };
     }
 
@@ -125,7 +125,7 @@ final class Sentence {
         return HoldAnswer.next(ruling.holds().get(0), unit);
     }
 
-    private static String firstHold(Ruling ruling) {
-        return ruling.holds().get(0).says();
+    private static String firstHold(Ruling ruling, LengthUnit unit) {
+        return HoldAnswer.says(ruling.holds().get(0), unit);
     }
 }

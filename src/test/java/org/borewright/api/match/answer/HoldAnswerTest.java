@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.surveys;
 
+import java.util.List;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Limits;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Grids;
+import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -41,5 +45,31 @@ class HoldAnswerTest {
         assertThat(Sentence.of(match, unit))
                 .startsWith("Hold: the size would be +0.50. ")
                 .endsWith(next);
+    }
+
+    /** The twin of two holes, its depths 10 mm apart; a kind of query is told once, however many readings it concerns. */
+    @ParameterizedTest(name = "{0}, in {2}: {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            70.06 70.04 / 70.32 70.03 / 70.02 70.01 | 70.07 70.04 / 70.05 70.03 / 70.02 70.01 | MILLIMETRE | far from every reading beside it (70.320 mm at depth 20.000 mm, thrust)
+            70.08 70.04 / 70.02 70.06 / 70.05 70.01 | 70.07 70.04 / 70.05 70.03 / 70.02 70.01 | MILLIMETRE | thrust and pin the other way round than in every other row (70.020 mm at depth 20.000 mm, thrust; 70.060 mm at depth 20.000 mm, pin)
+            70.104 70.104 / 70.612 70.104 / 70.104 70.104 / 70.104 70.612 | 70.07 70.04 / 70.05 70.03 / 70.02 70.01 | INCH | far from every reading beside it (2.780 in at depth 0.787402 in, thrust; 2.780 in at depth 1.574803 in, pin)
+            70.06 70.04 / 70.05 70.03 / 70.02 70.01 | 70.06 70.04 / 70.05 70.03 / 70.02 70.01 | INCH | the same grid as another cylinder (cylinder 2)
+            """)
+    void whatIsQueriedIsToldWithItsPlace(String first, String second, LengthUnit unit, String queried) {
+        List<CylinderSurvey> surveys = List.of(surveyed("1", first), surveyed("2", second));
+        TwinShop shop = new TwinShop();
+        Match match = shop.ask(shop.request(Condition.WORN, "standard", surveys));
+
+        String says = HoldAnswer.of(match.ruling().holds().get(0), unit).says();
+
+        assertThat(says)
+                .isEqualTo(
+                        "A reading may be a slip, and nothing is computed from that cylinder's grid: cylinder 1. Queried: "
+                                + queried + ".");
+        assertThat(Sentence.of(match, unit)).endsWith(says);
+    }
+
+    private static CylinderSurvey surveyed(String cylinder, String rows) {
+        return new CylinderSurvey(cylinder, Grids.grid(rows), Wall.UNKNOWN, List.of());
     }
 }
