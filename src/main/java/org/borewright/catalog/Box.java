@@ -45,6 +45,19 @@ public record Box(PartNumber number, Kind kind, SortedMap<PartNumber, Integer> c
         }
     }
 
+    /**
+     * In how many ways boxes of one size may be taken together, at the most: 1 + the number that can be of use, multiplied over the boxes
+     * that hold several kinds of part. A kit is looked for in all of them.
+     */
+    public static int mostWays() {
+        return 50_000;
+    }
+
+    /** Of how many boxes no more than the same one part may be of use. */
+    public static int mostPacks() {
+        return 10;
+    }
+
     /** @throws IllegalArgumentException if it is empty or holds less than one of a part */
     public Box {
         contents = Collections.unmodifiableSortedMap(new TreeMap<>(contents));

@@ -40,6 +40,11 @@ public record Money(BigDecimal amount, Currency currency) {
         return new Money(amount.add(other.amount), currency);
     }
 
+    /** The amount in minor units: cents of a euro. */
+    public long minorUnits() {
+        return amount.unscaledValue().longValueExact();
+    }
+
     /** So many times the amount; exact. */
     public Money times(int count) {
         return new Money(amount.multiply(BigDecimal.valueOf(count)), currency);

@@ -17,9 +17,16 @@ class MoneyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40, EUR, 40.00", "40.5000, EUR, 40.50", "1E+3, JPY, 1000", "0.125, KWD, 0.125", "0, EUR, 0.00"})
-    void anAmountHasTheDecimalsOfItsCurrency(String typed, String currency, BigDecimal kept) {
+    @CsvSource({
+        "40, EUR, 40.00, 4000",
+        "40.5000, EUR, 40.50, 4050",
+        "1E+3, JPY, 1000, 1000",
+        "0.125, KWD, 0.125, 125",
+        "0, EUR, 0.00, 0"
+    })
+    void anAmountHasTheDecimalsOfItsCurrency(String typed, String currency, BigDecimal kept, long minorUnits) {
         assertThat(money(typed, currency).amount()).isEqualTo(kept);
+        assertThat(money(typed, currency).minorUnits()).isEqualTo(minorUnits);
     }
 
     @ParameterizedTest

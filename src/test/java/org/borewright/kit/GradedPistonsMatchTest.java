@@ -58,7 +58,7 @@ class GradedPistonsMatchTest {
         "200000, 202001, 70.014, 70.014, hold, 2001",
         "200000, 202001, 70.002, 70.008, serves, 1000",
     })
-    void masses_are_judged_of_the_grades_that_were_chosen(
+    void massesAreJudgedOfTheGradesThatWereChosen(
             long least, long greatest, String first, String second, String verdict, long spread) {
         grade("C", "69.952", "69.957", least, greatest);
 
@@ -78,7 +78,7 @@ class GradedPistonsMatchTest {
     /** Before a hole is measured any grade may go into either: A of 200.000 g beside C. */
     @ParameterizedTest(name = "C up to {0} mg: {1}")
     @CsvSource({"202000, IN", "202001, OUT"})
-    void before_the_holes_are_known_the_worst_grades_are_judged_and_nothing_is_blocked(long greatest, Outcome outcome) {
+    void beforeTheHolesAreKnownTheWorstGradesAreJudgedAndNothingIsBlocked(long greatest, Outcome outcome) {
         grade("C", "69.952", "69.957", 201_500, greatest);
 
         FitTable fits = FitTable.of(shop.shelf());
@@ -93,7 +93,7 @@ class GradedPistonsMatchTest {
 
     /** What is chosen of a kit is bought: one of each grade, and neither of the one that is not chosen. */
     @Test
-    void the_kit_holds_the_grades_that_were_chosen() {
+    void theKitHoldsTheGradesThatWereChosen() {
         grade("C", "69.952", "69.957", 202_000, 203_000);
 
         assertThat(shop.finished("70.008", "70.002")
@@ -110,7 +110,7 @@ class GradedPistonsMatchTest {
 
     /** A size without grades leaves nothing to choose: its spread is reckoned once for all. */
     @Test
-    void without_grades_the_spread_needs_no_holes() {
+    void withoutGradesTheSpreadNeedsNoHoles() {
         FitTable fits = FitTable.of(shop.shelf());
         MatchRequest request = shop.request(Condition.FINISHED, "", TwinShop.surveys("70.260", "70.260"));
 

@@ -1,16 +1,13 @@
 package org.borewright.kit.bill;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.catalog.Box;
-import org.borewright.catalog.Offer;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
@@ -19,41 +16,46 @@ import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Supply;
 
 /**
- * Searches all ways to cover needs with boxes and keeps the preferred one. Boxes of several parts are tried in every useful number; a
- * part sold alone then only fills what is left, so the search stays small.
+ * Finds the preferred way to cover needs with boxes, out of all there are: complete from the shelf before complete later; then the least left
+ * over, so that an exact cover comes first; then the earliest; then box order, engine box before cylinder box before loose; then the
+ * price; and where all is equal more of the box that comes first by kind and number, so that the answer never depends on chance.
+ *
+ * <p>Boxes that serve several needs are tried together in every number that can be of use; what they leave open of a need is filled from the
+ * boxes that serve it alone, each need for itself.
+ *
+ * <p>The worst case is bounded, whatever is on hand. With u the number of a box that can be of use, the boxes that serve several needs come to
+ * less than 2 · (1 + u₁) · (1 + u₂) · … {@linkplain Filling states}, and a catalogue is refused where that product is over {@link
+ * Box#mostWays()}. The boxes that serve one need alone come to no more than their number times the count of the need, and a catalogue is
+ * refused where they are more than {@link Box#mostPacks()}. This is gone through once where the needs can be covered from the shelf, else
+ * once for the longest lead time and once each time the others are halved.
  */
 final class CoverSearch {
 
+    private final List<Need> needs;
     private final List<Packed> boxes;
-    private final List<Offer> offers;
-    private final int[] taken;
+    private final List<Filling> goneThrough = new ArrayList<>();
 
-    private CoverSearch(List<Packed> boxes, Offers offers) {
+    private CoverSearch(List<Need> needs, List<Packed> boxes) {
+        this.needs = needs;
         this.boxes = boxes;
-        this.offers = boxes.stream()
-                .map(packed -> offers.of(packed.box().number()).orElseThrow())
-                .toList();
-        this.taken = new int[boxes.size()];
     }
 
-    /** The preferred cover; empty when the needs cannot be covered. */
-    static Optional<Cover> find(List<Need> needs, Shelf shelf, Offers offers) {
-        List<Packed> boxes = Stream.concat(
-                        shelf.boxes().stream(), needs.stream().map(need -> Box.loose(need.number())))
-                .filter(box -> offers.of(box.number()).isPresent() && Supply.isSupplied(shelf, box.number()))
-                .filter(box -> holdsNoOtherSize(box, needs, shelf))
-                .map(box -> packed(box, needs))
-                .filter(Packed::isOfUse)
-                .sorted(Comparator.comparing((Packed packed) -> packed.box().kind())
-                        .thenComparing(packed -> packed.box().number()))
-                .toList();
-        CoverSearch search = new CoverSearch(boxes, offers);
-        return search.best(0, needs.stream().mapToInt(Need::count).toArray());
+    /** A search for needs among what is on a shelf and sold. */
+    static CoverSearch of(List<Need> needs, Shelf shelf, Offers offers) {
+        Set<PartNumber> needed = needs.stream().map(Need::number).collect(Collectors.toSet());
+        return new CoverSearch(
+                needs,
+                Stream.concat(shelf.boxes().stream(), needs.stream().map(need -> Box.loose(need.number())))
+                        .filter(box -> Supply.isSupplied(shelf, box.number()))
+                        .filter(box -> holdsNoOtherSize(box, needed, shelf))
+                        .flatMap(box -> offers.of(box.number()).stream().map(offer -> Packed.of(box, offer, needs)))
+                        .filter(Packed::isOfUse)
+                        .sorted(Packed.ORDER)
+                        .toList());
     }
 
     /** Whether every piston and ring set in a box is needed: nobody opens a box of another size for its pins. */
-    private static boolean holdsNoOtherSize(Box box, List<Need> needs, Shelf shelf) {
-        Set<PartNumber> needed = needs.stream().map(Need::number).collect(Collectors.toSet());
+    private static boolean holdsNoOtherSize(Box box, Set<PartNumber> needed, Shelf shelf) {
         return Stream.concat(
                         shelf.parts().pistons().stream().map(Piston::number),
                         shelf.parts().ringSets().stream().map(RingSet::number))
@@ -61,100 +63,102 @@ final class CoverSearch {
                 .allMatch(needed::contains);
     }
 
-    private static Packed packed(Box box, List<Need> needs) {
-        return new Packed(
-                box,
-                needs.stream()
-                        .map(need -> box.contents().getOrDefault(need.number(), 0))
-                        .toList());
+    /** Whether the needs can be covered at all. */
+    boolean isPossible() {
+        return isPossible(Integer.MAX_VALUE);
     }
 
-    /** The preferred way to cover what is open with the boxes from an index on, given what was taken of those before. */
-    private Optional<Cover> best(int index, int[] open) {
-        if (index == boxes.size()) {
-            return Arrays.stream(open).allMatch(count -> count <= 0) ? Optional.of(taken(open)) : Optional.empty();
+    /** More of a box never takes anything away: all needs can be covered together where each can. */
+    private boolean isPossible(int days) {
+        return IntStream.range(0, needs.size())
+                .allMatch(need -> boxes.stream()
+                                .mapToLong(packed -> (long) packed.obtainable(days)
+                                        * packed.holds().get(need))
+                                .sum()
+                        >= needs.get(need).count());
+    }
+
+    /** The preferred cover of needs that can be covered. */
+    Cover best() {
+        List<Integer> days = Stream.concat(
+                        Stream.of(0),
+                        boxes.stream()
+                                .flatMap(packed ->
+                                        packed.offer().leadDays().stream().boxed()))
+                .distinct()
+                .sorted()
+                .filter(this::isPossible)
+                .toList();
+        Way way = days.get(0) == 0 ? within(0) : leastLeftOver(days);
+        return new Cover(way.picks());
+    }
+
+    /** The longer it may take the less is left over: the soonest of the days with the least left over is looked for by halves. */
+    private Way leastLeftOver(List<Integer> days) {
+        int soonest = 0;
+        int found = days.size() - 1;
+        Way best = within(days.get(found));
+        while (soonest < found) {
+            int between = (soonest + found) / 2;
+            Way sooner = within(days.get(between));
+            if (sooner.parts() == best.parts()) {
+                found = between;
+                best = sooner;
+            } else {
+                soonest = between + 1;
+            }
         }
-        Optional<Cover> best = Optional.empty();
-        int most = Math.min(useful(index, open), obtainable(index));
-        for (int quantity = least(index, open); quantity <= most; quantity++) {
-            taken[index] = quantity;
-            Optional<Cover> found = best(index + 1, less(open, index, quantity));
-            best = Stream.concat(best.stream(), found.stream()).min(Cover.PREFERENCE);
-        }
-        taken[index] = 0;
         return best;
     }
 
-    /** How many are needed at the least, because no later box holds a part that is still open. */
-    private int least(int index, int[] open) {
-        int least = 0;
-        for (int need = 0; need < open.length; need++) {
-            int held = boxes.get(index).holds().get(need);
-            if (held > 0 && open[need] > 0 && isLastWith(index, need)) {
-                least = Math.max(least, roundedUp(open[need], held));
-            }
-        }
-        return least;
+    /** The best way with what can be had within so many days. */
+    private Way within(int days) {
+        List<Packed> several = boxes.stream().filter(Packed::servesSeveral).toList();
+        Map<Boolean, List<Integer>> bound = IntStream.range(0, needs.size())
+                .boxed()
+                .collect(Collectors.partitioningBy(need ->
+                        several.stream().anyMatch(packed -> packed.holds().get(need) > 0)));
+        List<Filling> alone = fillings(bound.get(true), days);
+        Filling together = new Filling(
+                several,
+                bound.get(true),
+                days,
+                alone.stream().map(filling -> filling.supply().get(0)).toList(),
+                open -> each(alone, open));
+        List<Filling> free = fillings(bound.get(false), days);
+        Stream.of(List.of(together), alone, free).forEach(goneThrough::addAll);
+        return Way.together(List.of(together.best(counts(bound.get(true))), each(free, counts(bound.get(false)))));
     }
 
-    private boolean isLastWith(int index, int need) {
-        return boxes.subList(index + 1, boxes.size()).stream()
-                .noneMatch(later -> later.holds().get(need) > 0);
-    }
-
-    /** How many are of any use: more would only be left over. */
-    private int useful(int index, int[] open) {
-        int useful = 0;
-        for (int need = 0; need < open.length; need++) {
-            int held = boxes.get(index).holds().get(need);
-            if (held > 0 && open[need] > 0) {
-                useful = Math.max(useful, roundedUp(open[need], held));
-            }
-        }
-        return useful;
-    }
-
-    private int obtainable(int index) {
-        Offer offer = offers.get(index);
-        return offer.leadDays().isPresent() ? Integer.MAX_VALUE : offer.onHand();
-    }
-
-    private int[] less(int[] open, int index, int quantity) {
-        int[] left = open.clone();
-        for (int need = 0; need < left.length; need++) {
-            left[need] -= quantity * boxes.get(index).holds().get(need);
-        }
-        return left;
-    }
-
-    private static int roundedUp(int count, int by) {
-        return (count + by - 1) / by;
-    }
-
-    private Cover taken(int[] open) {
-        List<Cover.Pick> picks = new ArrayList<>();
-        int surplus = -Arrays.stream(open).sum();
-        for (int i = 0; i < taken.length; i++) {
-            if (taken[i] > 0) {
-                picks.add(new Cover.Pick(boxes.get(i), offers.get(i), taken[i]));
-                surplus += taken[i] * boxes.get(i).strangers();
-            }
-        }
-        return new Cover(picks, surplus);
-    }
-
-    /** What is left over of a cover, strangers included, by number. */
-    static List<Kit.Surplus> surplus(Cover cover, List<Need> needs) {
-        TreeMap<PartNumber, Integer> over = new TreeMap<>();
-        cover.picks()
-                .forEach(pick -> pick.packed()
-                        .box()
-                        .contents()
-                        .forEach((number, count) -> over.merge(number, count * pick.quantity(), Integer::sum)));
-        needs.forEach(need -> over.merge(need.number(), -need.count(), Integer::sum));
-        return over.entrySet().stream()
-                .filter(entry -> entry.getValue() > 0)
-                .map(entry -> new Kit.Surplus(entry.getKey(), entry.getValue()))
+    /** For each need the boxes that serve it alone. */
+    private List<Filling> fillings(List<Integer> of, int days) {
+        return of.stream()
+                .map(need -> new Filling(
+                        boxes.stream()
+                                .filter(packed -> !packed.servesSeveral()
+                                        && packed.holds().get(need) > 0)
+                                .toList(),
+                        List.of(need),
+                        days,
+                        List.of(0L),
+                        open -> Way.NOTHING))
                 .toList();
+    }
+
+    private static Way each(List<Filling> fillings, List<Integer> open) {
+        List<Way> ways = new ArrayList<>(fillings.size());
+        for (int i = 0; i < fillings.size(); i++) {
+            ways.add(fillings.get(i).best(List.of(open.get(i))));
+        }
+        return Way.together(ways);
+    }
+
+    private List<Integer> counts(List<Integer> of) {
+        return of.stream().map(need -> needs.get(need).count()).toList();
+    }
+
+    /** How many states were worked out so far: what the bound is of. */
+    int states() {
+        return goneThrough.stream().mapToInt(Filling::states).sum();
     }
 }

@@ -32,44 +32,33 @@ final class KitAssembly {
     /** The kit of an outfit and a gasket kit. */
     Kit of(List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
         List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
-        Covered covered = covered(needs);
+        List<Need> coverable = coverable(needs);
+        Cover cover = search(coverable).best();
         List<Kit.Missing> missing = needs.stream()
-                .filter(need -> !covered.needs.contains(need))
+                .filter(need -> !coverable.contains(need))
                 .map(this::missing)
                 .toList();
         return new Kit(
-                outfit,
-                gaskets,
-                needs,
-                lines(covered.cover, covered.needs),
-                CoverSearch.surplus(covered.cover, covered.needs),
-                missing,
-                covered.cover.total());
+                outfit, gaskets, needs, lines(cover, coverable), cover.surplus(coverable), missing, cover.total());
     }
 
     /** All needs when they can be covered together, else those that can still be covered after leaving out, in order, what cannot. */
-    private Covered covered(List<Need> needs) {
-        Optional<Covered> all = cover(needs);
-        if (all.isPresent()) {
-            return all.get();
+    private List<Need> coverable(List<Need> needs) {
+        if (search(needs).isPossible()) {
+            return needs;
         }
-        Covered kept = Covered.NOTHING;
+        List<Need> kept = new ArrayList<>();
         for (Need need : needs) {
-            List<Need> more = new ArrayList<>(kept.needs);
-            more.add(need);
-            kept = cover(more).orElse(kept);
+            kept.add(need);
+            if (!search(kept).isPossible()) {
+                kept.remove(need);
+            }
         }
         return kept;
     }
 
-    private Optional<Covered> cover(List<Need> needs) {
-        return CoverSearch.find(needs, shelf, offers).map(cover -> new Covered(needs, cover));
-    }
-
-    /** Needs and the cover found for them. */
-    private record Covered(List<Need> needs, Cover cover) {
-
-        static final Covered NOTHING = new Covered(List.of(), new Cover(List.of(), 0));
+    private CoverSearch search(List<Need> needs) {
+        return CoverSearch.of(needs, shelf, offers);
     }
 
     private Kit.Missing missing(Need need) {
@@ -87,7 +76,7 @@ final class KitAssembly {
                         pick.packed().box(),
                         pick.quantity(),
                         covers(pick, needs, open),
-                        pick.offer().price(),
+                        pick.packed().offer().price(),
                         pick.leadDays()))
                 .sorted(Comparator.comparing((Kit.Line line) -> line.box().kind())
                         .thenComparing(KitAssembly::firstKind))

@@ -40,13 +40,16 @@ public record Folder(Path path) {
     /**
      * Spoils a line as a table of cases says it.
      *
-     * @param line its number, or {@code new} to add one
-     * @param columns separated by semicolons; empty for a new line
-     * @param values for them, separated by semicolons; a new line is given whole
+     * @param line its number, or {@code new} to add some
+     * @param columns separated by semicolons; empty for new lines
+     * @param values for them, separated by semicolons; new lines are given whole
      */
     public Folder spoilt(String file, String line, String columns, String values) {
         if ("new".equals(line)) {
-            return with(file, values);
+            return lines(file, lines -> {
+                lines.addAll(List.of(values.split(";", -1)));
+                return lines;
+            });
         }
         String[] names = columns.split(";", -1);
         String[] cells = values.split(";", -1);

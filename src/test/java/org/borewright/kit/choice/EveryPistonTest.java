@@ -59,7 +59,7 @@ class EveryPistonTest {
         "P-A, crown, 35.300001, 35.300001, PISTON_TO_HEAD_LEAST P-A",
         "P-Z, crown, 35.300001, 35.300001, PISTON_TO_HEAD_LEAST P-Z",
     })
-    void what_one_of_them_does_not_bear_stands_against_the_size(
+    void whatOneOfThemDoesNotBearStandsAgainstTheSize(
             String number, String what, String least, String greatest, String standing) {
         shop.pistons.add(piston(number, changed(what, new Limits(mm(least), mm(greatest)))));
 
@@ -77,7 +77,7 @@ class EveryPistonTest {
     /** The gasket opens 73 mm: 71.9 + 0.1 + 2·0.5. */
     @ParameterizedTest(name = "{0} to {1}: {2}")
     @CsvSource({"70.090, 70.100, ", "70.090, 71.900, ", "70.090, 71.900001, GASKET_OPENING P-Z"})
-    void the_gasket_clears_the_largest(String least, String greatest, String standing) {
+    void theGasketClearsTheLargest(String least, String greatest, String standing) {
         shop.pistons.add(piston("P-Z", changed("diameter", new Limits(mm(least), mm(greatest)))));
 
         assertThat(standard().gaskets().stream()
@@ -102,8 +102,7 @@ class EveryPistonTest {
         "5, -, 5, IN, 5, 'top, P-A'",
         "-, -, 5, IN, 5, 'top, P-C'",
     })
-    void a_rule_is_told_once_as_it_ends_worst(
-            String a, String b, String c, Outcome outcome, Long margin, String place) {
+    void aRuleIsToldOnceAsItEndsWorst(String a, String b, String c, Outcome outcome, Long margin, String place) {
         Map<PistonShape, List<Check>> told = Map.of(
                 ofDiameter("69.941"), check(a),
                 ofDiameter("69.942"), check(b),
@@ -127,8 +126,7 @@ class EveryPistonTest {
     /** Left smaller than right, or right smaller than left: 69.941 + 0.060, and 69.943 + 0.100. */
     @ParameterizedTest
     @CsvSource({"69.941, 69.943", "69.943, 69.941"})
-    void the_finish_is_that_of_the_smallest_and_the_largest_finish_that_of_the_largest_in_whichever_hole(
-            String first, String second) {
+    void theFinishIsThatOfTheSmallestAndTheLargestFinishThatOfTheLargestInWhicheverHole(String first, String second) {
         Choice usual = standard();
         Choice handed = new Choice(
                 usual.size(),

@@ -68,6 +68,10 @@ enum Duty {
     PACKED("a box is packed one way", "the box is packed as %s on line %s"),
     /** Of boxes.csv. */
     PACK("a pack holds one part", "a pack holds several of one part, and %s is in it"),
+    /** Of boxes.csv: engine boxes and cylinder boxes that a match must try together. */
+    FEW_BOXES("few boxes for one size", "with it the boxes of %s can be taken together in more than %s ways"),
+    /** Of boxes.csv: packs, and boxes of which no more than one part is of use. */
+    FEW_PACKS("few packs of one part", "is beyond the %s packs there may be of %s"),
     /** Of withdrawn.csv: whoever orders a number that was replaced must arrive at one that was not. */
     NO_CIRCLE("replacements lead in no circle", "leads back to itself: %s"),
     /** Of shop_operations.csv and prices.csv. */

@@ -13,6 +13,7 @@ public final class RowRules {
         GasketRules.check(examination);
         WorkRules.check(examination);
         GaugeRules.check(examination);
+        BoxRules.check(examination);
         SalesRules.check(examination);
     }
 }

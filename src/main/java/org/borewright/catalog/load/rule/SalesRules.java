@@ -7,15 +7,13 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.borewright.catalog.Box;
 import org.borewright.catalog.Money;
-import org.borewright.catalog.store.row.BoxRow;
 import org.borewright.catalog.store.row.CatalogRow;
 import org.borewright.catalog.store.row.PriceRow;
 import org.borewright.catalog.store.row.ShopOperationRow;
 import org.borewright.catalog.store.row.WithdrawnRow;
 
-/** What boxes, withdrawals and prices owe each other. */
+/** What withdrawals and prices owe each other. */
 final class SalesRules {
 
     private final Examination examination;
@@ -26,20 +24,8 @@ final class SalesRules {
 
     static void check(Examination examination) {
         SalesRules rules = new SalesRules(examination);
-        examination.rows(BoxRow.class, row -> row.box).values().forEach(rules::box);
         rules.replacements();
         rules.oneCurrency();
-    }
-
-    private void box(List<BoxRow> box) {
-        BoxRow first = box.get(0);
-        for (BoxRow row : box.subList(1, box.size())) {
-            if (row.packed != first.packed) {
-                examination.bad(row, "packed", Duty.PACKED, first.packed.label(), first.line);
-            } else if (row.packed == Box.Kind.PACK) {
-                examination.bad(row, "part", Duty.PACK, first.part);
-            }
-        }
     }
 
     /** Whoever orders a number that was replaced must arrive at one that was not. */
