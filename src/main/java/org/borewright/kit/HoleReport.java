@@ -35,6 +35,11 @@ public record HoleReport(
      */
     public record GapInHole(String groove, Limits gap) {}
 
+    /** Whether the gauge read something of one of these holes. */
+    public static boolean isGaugeUsed(List<HoleReport> holes) {
+        return holes.stream().anyMatch(report -> report.hole().budget().isPresent());
+    }
+
     /** Copies the lists. */
     public HoleReport {
         ringGaps = List.copyOf(ringGaps);

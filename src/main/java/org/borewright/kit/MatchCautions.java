@@ -26,7 +26,7 @@ final class MatchCautions {
         ofPresentSize(cautions, request.present());
         ofDeck(cautions, engine, request.deck());
         holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
-        if (holes.stream().anyMatch(report -> report.hole().budget().isPresent())) {
+        if (HoleReport.isGaugeUsed(holes)) {
             cautions.ofGauge(request.gauge(), request.on());
         }
         return cautions.told();

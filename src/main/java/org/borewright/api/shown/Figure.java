@@ -13,6 +13,26 @@ final class Figure {
     private final char[] text = new char[LONGEST];
     private int length;
 
+    /** The beginning of an object: its value in millionths, with so many decimals at least. */
+    static Figure ofValue(long millionths, int leastDecimals) {
+        Figure figure = new Figure();
+        figure.text("{\"value\":");
+        figure.decimal(millionths, leastDecimals);
+        return figure;
+    }
+
+    /** The exact nanometres beside it. */
+    void exact(long nanometres) {
+        text(",\"nm\":");
+        whole(nanometres);
+    }
+
+    /** The end of the object, and all of it into the JSON. */
+    void closeTo(JsonGenerator json) throws IOException {
+        text("}");
+        json.writeRawValue(text, 0, length);
+    }
+
     /** Plain text. */
     void text(String piece) {
         piece.getChars(0, piece.length(), text, length);
@@ -20,7 +40,7 @@ final class Figure {
     }
 
     /** A whole number. */
-    void whole(long number) {
+    private void whole(long number) {
         if (number < 0) {
             text[length++] = '-';
         }
@@ -59,11 +79,6 @@ final class Figure {
             text[place] = (char) ('0' + rest % 10);
             rest /= 10;
         }
-    }
-
-    /** Into the JSON, as one value. */
-    void writeTo(JsonGenerator json) throws IOException {
-        json.writeRawValue(text, 0, length);
     }
 
     @Override

@@ -41,17 +41,13 @@ public record ShownAmount(long millionths, int leastDecimals, String unit, long 
 
     @Override
     public void serialize(JsonGenerator json, SerializerProvider provider) throws IOException {
-        Figure figure = new Figure();
-        figure.text("{\"value\":");
-        figure.decimal(millionths, leastDecimals);
+        Figure figure = Figure.ofValue(millionths, leastDecimals);
         figure.text(",\"unit\":\"");
         figure.text(unit);
         figure.text("\"");
         if (isLength) {
-            figure.text(",\"nm\":");
-            figure.whole(nm);
+            figure.exact(nm);
         }
-        figure.text("}");
-        figure.writeTo(json);
+        figure.closeTo(json);
     }
 }

@@ -43,12 +43,8 @@ public record ShownLength(long millionths, long nm) implements WritesItself {
 
     @Override
     public void serialize(JsonGenerator json, SerializerProvider provider) throws IOException {
-        Figure figure = new Figure();
-        figure.text("{\"value\":");
-        figure.decimal(millionths, LEAST_DECIMALS);
-        figure.text(",\"nm\":");
-        figure.whole(nm);
-        figure.text("}");
-        figure.writeTo(json);
+        Figure figure = Figure.ofValue(millionths, LEAST_DECIMALS);
+        figure.exact(nm);
+        figure.closeTo(json);
     }
 }

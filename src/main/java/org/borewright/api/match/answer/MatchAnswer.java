@@ -14,6 +14,7 @@ import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
+import org.borewright.kit.HoleReport;
 import org.borewright.kit.Match;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.request.MatchRequest;
@@ -84,7 +85,7 @@ public record MatchAnswer(
                 shelf.revision(),
                 unit.symbol(),
                 request.on(),
-                gauge(request, match, unit),
+                HoleReport.isGaugeUsed(match.holes()) ? ShownGauge.of(request.gauge(), unit) : null,
                 DeckAsFoundAnswer.of(request.deck(), shelf.engine().limits(), unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
@@ -124,11 +125,5 @@ public record MatchAnswer(
                 .map(hole -> FinishedHoleAnswer.of(hole, unit))
                 .toList();
         return finished.isEmpty() ? null : finished;
-    }
-
-    private static @Nullable ShownGauge gauge(MatchRequest request, Match match, LengthUnit unit) {
-        boolean used =
-                match.holes().stream().anyMatch(report -> report.hole().budget().isPresent());
-        return used ? ShownGauge.of(request.gauge(), unit) : null;
     }
 }
