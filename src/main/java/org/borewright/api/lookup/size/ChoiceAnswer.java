@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.api.shown.Flattery;
+import org.borewright.api.shown.ShownBlock;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.Engine;
@@ -39,7 +40,7 @@ public record ChoiceAnswer(
         ClearanceAnswer clearance,
         ShownLength finish,
         ShownLength largestFinish,
-        List<BlockedAnswer> blocks,
+        List<ShownBlock> blocks,
         List<OutfitAnswer> outfits,
         List<GasketAnswer> gaskets,
         List<ShownCheck> checks) {
@@ -131,7 +132,7 @@ public record ChoiceAnswer(
                 ShownLength.of(choice.finish(), unit),
                 ShownLength.of(largest.shape().largestFinish(), unit),
                 choice.blocksAsMade(engine).stream()
-                        .map(block -> BlockedAnswer.of(block, unit))
+                        .map(block -> ShownBlock.of(block, unit))
                         .toList(),
                 choice.outfits().stream()
                         .map(outfit -> OutfitAnswer.of(outfit, unit))

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.borewright.api.lookup.part.BoxAnswer;
 import org.borewright.api.lookup.part.WithdrawnAnswer;
+import org.borewright.api.shown.ShownBlock;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Listing;
@@ -36,7 +37,7 @@ public record FitAnswer(
         ShownLength oversize,
         boolean offered,
         List<ChoiceAnswer> choices,
-        List<BlockedAnswer> blocks,
+        List<ShownBlock> blocks,
         @Nullable LeftAnswer rebuildsLeft,
         List<BoxAnswer> boxes,
         List<WithdrawnAnswer> withdrawn,
@@ -72,7 +73,7 @@ public record FitAnswer(
                         .toList(),
                 choices.isEmpty()
                         ? fits.neverMade(size).stream()
-                                .map(block -> BlockedAnswer.of(block, unit))
+                                .map(block -> ShownBlock.of(block, unit))
                                 .toList()
                         : List.of(),
                 fits.leftAfter(size).map(LeftAnswer::of).orElse(null),

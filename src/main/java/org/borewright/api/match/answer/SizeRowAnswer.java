@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.shown.Flattery;
-import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownBlock;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -18,7 +18,6 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.kit.bill.Kit;
-import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.hole.HoleAtSize;
@@ -49,7 +48,7 @@ public record SizeRowAnswer(
         SizeAnswer size,
         ShownLength oversize,
         String certainty,
-        List<BlockAnswer> blocks,
+        List<ShownBlock> blocks,
         @Nullable ShownLength finish,
         @Nullable ShownLength largestFinish,
         List<FateAnswer> cylinders,
@@ -59,40 +58,6 @@ public record SizeRowAnswer(
         @Nullable BigDecimal displacement,
         @Nullable BigDecimal compressionRatio,
         @Nullable Stencil<SizeRowAnswer.KitSummary> kit) {
-
-    /**
-     * Why a size is not offered.
-     *
-     * @param says the reason
-     * @param checks the checks that failed
-     * @param withdrawn the numbers that are wanting; absent where none is
-     */
-    @JsonInclude(JsonInclude.Include.NON_NULL)
-    public record BlockAnswer(
-            String says, List<ShownCheck> checks, @Nullable List<WantingAnswer> withdrawn) {
-
-        /**
-         * A number that is not supplied.
-         *
-         * @param number which
-         * @param state what became of it
-         */
-        public record WantingAnswer(String number, String state) {}
-
-        static BlockAnswer of(Block block, LengthUnit unit) {
-            return new BlockAnswer(
-                    block.reason().sentence(),
-                    block.checks().stream()
-                            .map(check -> ShownCheck.of(check, unit))
-                            .toList(),
-                    block.withdrawn().isEmpty()
-                            ? null
-                            : block.withdrawn().stream()
-                                    .map(gone -> new WantingAnswer(
-                                            gone.number().text(), gone.state().label()))
-                                    .toList());
-        }
-    }
 
     /**
      * What becomes of one hole.
@@ -154,7 +119,7 @@ public record SizeRowAnswer(
                 SizeAnswer.of(row),
                 ShownLength.of(row.size().oversize(), unit),
                 row.certainty().label(),
-                row.blocks().stream().map(block -> BlockAnswer.of(block, unit)).toList(),
+                row.blocks().stream().map(block -> ShownBlock.of(block, unit)).toList(),
                 choice == null ? null : ShownLength.of(choice.finish(), unit),
                 choice == null ? null : ShownLength.of(choice.largest().shape().largestFinish(), unit),
                 row.holes().stream().map(hole -> FateAnswer.of(hole, unit)).toList(),

@@ -83,6 +83,8 @@ class FitAgainstMatchTest {
         assertThat(texts(choice.path("blocks"), "says"))
                 .as(row.toString())
                 .isEqualTo(texts(row.path("blocks"), "says"));
+        assertThat(choice.path("blocks").findValues("withdrawn"))
+                .isEqualTo(row.path("blocks").findValues("withdrawn"));
         for (int i = 0; i < row.path("cylinders").size(); i++) {
             assertThat(choice.path("pistons").get(i).path("cylinder"))
                     .isEqualTo(row.path("cylinders").get(i).path("cylinder"));

@@ -222,17 +222,26 @@ class FitLookupTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "SELVARRE-3 | +0.75 | no piston was ever made in this size",
-                "HALVERN-131 | +1.25 | needs further engine work; not offered",
-                "TORRESK-P2 | +0.75 | a part that goes with this piston is not supplied",
+                "SELVARRE-3 | +0.75 | no piston was ever made in this size | nothing",
+                "HALVERN-131 | +1.25 | needs further engine work; not offered | nothing",
+                "TORRESK-P2 | +0.75 | a part that goes with this piston is not supplied | NH-TP2-R075, never made",
             })
-    void whatStandsAgainstASizeIsSaid(String engine, String size, String reason) {
+    void whatStandsAgainstASizeIsSaid(String engine, String size, String reason, String wanting) {
         JsonNode fit = answer("/api/engines/" + engine + "/sizes/" + escaped(size) + "/fit");
         assertThat(fit.path("offered").booleanValue()).isFalse();
         assertThat(Stream.concat(
                                 fit.path("blocks").valueStream(),
                                 fit.at("/choices/0/blocks").valueStream())
-                        .map(block -> block.path("says").asText()))
-                .contains(reason);
+                        .map(block -> block.path("says").asText() + " | " + wanting(block)))
+                .contains(reason + " | " + wanting);
+    }
+
+    private static String wanting(JsonNode block) {
+        return block.path("withdrawn")
+                .valueStream()
+                .map(gone ->
+                        gone.path("number").asText() + ", " + gone.path("state").asText())
+                .findFirst()
+                .orElse("nothing");
     }
 }
