@@ -1,6 +1,8 @@
 package org.borewright.api.match;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.borewright.api.match.answer.Stencils;
 import org.borewright.catalog.Offers;
 import org.borewright.kit.bill.KitFinder;
@@ -8,23 +10,18 @@ import org.borewright.kit.choice.FitTable;
 import org.borewright.measure.LengthUnit;
 
 /**
- * What is laid out for one engine, at one revision and with one set of prices and stock, before anybody asks.
+ * What is laid out for one engine, at one revision and with one set of prices and stock, when somebody first asks for it.
  *
  * @param fits what fits each size
  * @param offers the prices and stock
  * @param kits finds and remembers kits
- * @param inMillimetres what answers in millimetres repeat word for word
- * @param inInches what answers in inches repeat word for word
+ * @param json cuts the stencils
+ * @param cut what answers in a unit repeat word for word, once somebody asked in that unit: most shops ask in one only
  */
-record Workbench(FitTable fits, Offers offers, KitFinder kits, Stencils inMillimetres, Stencils inInches) {
+record Workbench(FitTable fits, Offers offers, KitFinder kits, ObjectMapper json, Map<LengthUnit, Stencils> cut) {
 
     static Workbench lay(FitTable fits, Offers offers, ObjectMapper json) {
-        return new Workbench(
-                fits,
-                offers,
-                new KitFinder(fits.shelf(), offers),
-                new Stencils(json, fits, LengthUnit.MILLIMETRE),
-                new Stencils(json, fits, LengthUnit.INCH));
+        return new Workbench(fits, offers, new KitFinder(fits.shelf(), offers), json, new ConcurrentHashMap<>());
     }
 
     /** Whether it is laid out for just these; another table or other offers with the same content are another revision's. */
@@ -35,9 +32,6 @@ record Workbench(FitTable fits, Offers offers, KitFinder kits, Stencils inMillim
 
     /** What answers in this unit repeat. */
     Stencils in(LengthUnit unit) {
-        return switch (unit) {
-            case MILLIMETRE -> inMillimetres;
-            case INCH -> inInches;
-        };
+        return cut.computeIfAbsent(unit, first -> new Stencils(json, fits, first));
     }
 }
