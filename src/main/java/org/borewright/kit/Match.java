@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Money;
@@ -106,9 +105,7 @@ public record Match(
 
     /** Parts and work together; empty when there is neither. */
     public Optional<Money> total() {
-        Stream<Money> parts = ruling.row().flatMap(SizeRow::kit).flatMap(Kit::total).stream();
-        return Stream.concat(parts, work.lines().stream().map(ShopWork.Line::total))
-                .reduce(Money::plus);
+        return work.totalWith(ruling.row().flatMap(SizeRow::kit));
     }
 
     /** The sizes below the smallest that serves that come out clean, or may, and that something else than the wear stands against. */

@@ -2,6 +2,7 @@ package org.borewright.scenario;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.nullValue;
@@ -106,6 +107,26 @@ class MatchScenarioTest {
                 {"engine":"BRIMSLEIGH-S34","unit":"%s","condition":"worn","date":"2026-03-02","temperature":%s,
                  "temperatureUnit":"%s","presentSize":{"size":"standard","knownFrom":"record"},
                  "cylinders":[{"cylinder":"1","diameter":%s}]}""".formatted(unit, temperature, scale, diameter);
+    }
+
+    /** Left fits +0.25, right +0.50. Asked for by name, the size that brings them together takes the work and the price it was given with. */
+    @Test
+    void theSizeThatBringsHolesTogetherSaysWhatItTakes() {
+        String holes = """
+                {"engine":"HALVERN-T2","unit":"mm","condition":"finished","date":"2026-03-02","temperature":20,%s
+                 "cylinders":[{"cylinder":"left","diameter":60.700},{"cylinder":"right","diameter":60.950}]}""";
+        ValidatableResponse apart = match(holes.formatted("")).body("operations.lines", empty());
+        String size = apart.extract().path("bringsTogether.size");
+
+        ValidatableResponse asked = match(holes.formatted("\"askedSize\":\"%s\",".formatted(size)))
+                .body("size.size", equalTo(size))
+                .body("operations.lines.find {it.operation == 'bore'}.quantity", equalTo(2));
+        for (String path : new String[] {"operations", "total"}) {
+            assertThat(apart.extract().<Object>path("bringsTogether." + path))
+                    .as(path)
+                    .isNotNull()
+                    .isEqualTo(asked.extract().<Object>path(path));
+        }
     }
 
     @Test

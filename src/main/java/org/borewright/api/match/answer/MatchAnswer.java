@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param wouldChange the readings that would change the size, and how far they would have to move; none for finished holes
  * @param hardest the holes that drag the others to a larger size; absent where none does
  * @param finishedHoles where each finished hole stands; absent for worn holes
- * @param bringsTogether the size that finished holes can be cut to; absent when not needed
+ * @param bringsTogether the size that finished holes can be cut to, and what that takes; absent when not needed
  * @param sizes every size
  * @param cylinders every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
@@ -67,7 +67,7 @@ public record MatchAnswer(
         List<TurningAnswer> wouldChange,
         @Nullable HardestAnswer hardest,
         @Nullable List<FinishedHoleAnswer> finishedHoles,
-        @Nullable SizeAnswer bringsTogether,
+        @Nullable TogetherAnswer bringsTogether,
         List<SizeRowAnswer> sizes,
         List<CylinderAnswer> cylinders,
         List<Stencil<ShownCheck>> checks,
@@ -100,7 +100,7 @@ public record MatchAnswer(
                 TurningAnswer.of(match.turningPoints(), unit),
                 HardestAnswer.of(match, shelf.engine().build().construction(), unit),
                 finishedHoles(request, match, unit),
-                match.bringTogether(request.condition()).map(SizeAnswer::of).orElse(null),
+                TogetherAnswer.of(shelf, request, match, stencils),
                 match.table().stream()
                         .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), stencils))
                         .toList(),
