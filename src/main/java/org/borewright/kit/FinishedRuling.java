@@ -62,7 +62,7 @@ final class FinishedRuling {
         return Stream.of(before, after).flatMap(List::stream).toList();
     }
 
-    /** Why the holes must be cut to a size, and what stands against it. */
+    /** Why the holes must be cut to a size, what keeps a smaller one from bringing them together, and what stands against it. */
     private List<Hold> apart(SizeRow together) {
         List<String> cut = toCut(together);
         Hold why = Hold.where(
@@ -70,7 +70,12 @@ final class FinishedRuling {
                         holes,
                         hole -> cut.contains(hole.name()) && hole.survey().has(Finding.Weight.MACHINABLE))
                 .orElseGet(() -> Hold.in(apart(), cut));
-        return all(List.of(why), Hold.onBlocks(together));
+        List<Hold> holds = new ArrayList<>(List.of(why));
+        SizeRow.smallestPossible(table)
+                .filter(row -> row.size().compareTo(together.size()) < 0)
+                .flatMap(row -> Hold.onClearances(row.running(holes)))
+                .ifPresent(holds::add);
+        return all(holds, Hold.onBlocks(together));
     }
 
     /** Whether some hole has a size already and others another, or all lie between two. */
@@ -87,13 +92,19 @@ final class FinishedRuling {
                 .filter(fate -> fate.certainty() == Certainty.POSSIBLE)
                 .map(HoleAtSize::cylinder)
                 .toList();
-        Predicate<Hole> tooClose = hole -> open.contains(hole.name())
-                && !hole.survey().hasUnknownDepth()
-                && !hole.survey().has(Finding.Weight.HOLD);
         List<Hold> holds = new ArrayList<>();
         Hold.where(Hold.Reason.DEPTH_NOT_MEASURED, holes, hole -> hole.survey().hasUnknownDepth())
                 .ifPresent(holds::add);
-        Hold.where(Hold.Reason.READING_TOO_CLOSE, holes, tooClose).ifPresent(holds::add);
+        Hold.onClearances(possible.running(holes)).ifPresent(holds::add);
+        Predicate<Hole> named =
+                hole -> holds.stream().anyMatch(hold -> hold.cylinders().contains(hole.name()));
+        Hold.where(
+                        Hold.Reason.READING_TOO_CLOSE,
+                        holes,
+                        hole -> open.contains(hole.name())
+                                && !hole.survey().has(Finding.Weight.HOLD)
+                                && !named.test(hole))
+                .ifPresent(holds::add);
         return all(holds, Hold.onBlocks(possible));
     }
 

@@ -1,11 +1,9 @@
 package org.borewright.kit;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,6 +11,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Query;
@@ -25,9 +24,15 @@ import org.borewright.measure.survey.Query;
  * @param checks the checks it stands on, each with its place, where it was a check
  * @param missing the parts that cannot be had, where the kit is short
  * @param queries what is asked about the readings of its one cylinder, where they are in question
+ * @param tooClose the pistons whose clearance is too close to call, where it is that
  */
 public record Hold(
-        Reason reason, List<String> cylinders, List<Check> checks, List<Kit.Missing> missing, List<Query> queries) {
+        Reason reason,
+        List<String> cylinders,
+        List<Check> checks,
+        List<Kit.Missing> missing,
+        List<Query> queries,
+        List<PistonInHole> tooClose) {
 
     /** Copies the lists. */
     public Hold {
@@ -35,6 +40,7 @@ public record Hold(
         checks = List.copyOf(checks);
         missing = List.copyOf(missing);
         queries = List.copyOf(queries);
+        tooClose = List.copyOf(tooClose);
     }
 
     /** What holds, and the way out. */
@@ -74,6 +80,10 @@ public record Hold(
                 "Probe how far the worn wall stands off the axis."),
         /** A better gauge would tell. */
         READING_TOO_CLOSE("A reading is too close to call.", "Measure again with a gauge of a smaller uncertainty."),
+        /** A hole that is left as it is, and pistons anywhere in their tolerance. */
+        CLEARANCE_TOO_CLOSE(
+                "The clearance in a hole left as it is lies too close to call.",
+                "Measure the pistons and pair them with the holes: a measured piston takes the place of its tolerance."),
         /** Nothing is large enough. */
         NO_SIZE_LEFT(
                 "No size that is made and allowed brings every cylinder clean.", "Ask a specialist about sleeving."),
@@ -174,7 +184,7 @@ public record Hold(
 
     /** Checks that hold, and the holes they were asked of. */
     static Hold on(Reason reason, List<String> cylinders, List<Check> checks) {
-        return new Hold(reason, cylinders, checks, List.of(), List.of());
+        return new Hold(reason, cylinders, checks, List.of(), List.of(), List.of());
     }
 
     /** What stands against a size beside the wear; empty when nothing does. */
@@ -202,39 +212,66 @@ public record Hold(
                         List.of(hole.name()),
                         List.of(),
                         List.of(),
-                        hole.survey().queries()))
+                        hole.survey().queries(),
+                        List.of()))
                 .toList();
     }
 
     /** The kit lacks parts; empty where nothing can be assembled at all. */
     static Hold shortOf(List<Kit.Missing> missing) {
-        return new Hold(Reason.KIT_SHORT, List.of(), List.of(), missing, List.of());
+        return new Hold(Reason.KIT_SHORT, List.of(), List.of(), missing, List.of(), List.of());
     }
 
-    /** What holds of all the checks at a size: those beyond their limit, and those not proven; empty when all are in. */
-    static List<Hold> of(List<Check> engine, List<HoleReport> holes) {
-        List<Hold> holds = new ArrayList<>(2);
-        addIfAny(holds, Reason.CHECK_OUT, engine, holes, List.of(Outcome.OUT));
-        addIfAny(holds, Reason.CHECK_OPEN, engine, holes, List.of(Outcome.TOO_CLOSE, Outcome.UNKNOWN));
-        return holds;
+    /** The clearances that are too close to call, of pistons in holes that are left as they are; empty when there is none. */
+    static Optional<Hold> onClearances(List<PistonInHole> running) {
+        List<PistonInHole> close =
+                running.stream().filter(piston -> !piston.tooClose().isEmpty()).toList();
+        return close.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Hold(
+                        Reason.CLEARANCE_TOO_CLOSE,
+                        close.stream().map(piston -> piston.hole().name()).toList(),
+                        close.stream()
+                                .flatMap(piston -> piston.tooClose().stream())
+                                .toList(),
+                        List.of(),
+                        List.of(),
+                        close));
     }
 
-    private static void addIfAny(
-            List<Hold> holds, Reason reason, List<Check> engine, List<HoleReport> holes, List<Outcome> outcomes) {
-        List<Check> checks = new ArrayList<>();
-        Set<String> cylinders = new LinkedHashSet<>();
-        for (Outcome outcome : outcomes) {
-            checks.addAll(Check.ended(engine, outcome));
-            for (HoleReport report : holes) {
-                for (Check check : Check.ended(report.checks(), outcome)) {
-                    cylinders.add(report.hole().name());
-                    checks.add(placed(check, report.hole().place()));
-                }
-            }
+    /**
+     * What holds of all the checks at a size: those beyond their limit, clearances too close to call, and others not proven; empty when all
+     * are in.
+     */
+    static List<Hold> of(List<Check> engine, List<HoleReport> holes, List<PistonInHole> running) {
+        Optional<Hold> clearances = onClearances(running);
+        List<Check> apart = clearances.map(Hold::checks).orElse(List.of());
+        List<Outcome> open = List.of(Outcome.TOO_CLOSE, Outcome.UNKNOWN);
+        return Stream.of(
+                        ofThose(Reason.CHECK_OUT, engine, holes, check -> check.outcome() == Outcome.OUT),
+                        clearances,
+                        ofThose(
+                                Reason.CHECK_OPEN,
+                                engine,
+                                holes,
+                                check -> open.contains(check.outcome()) && !apart.contains(check)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Hold> ofThose(
+            Reason reason, List<Check> engine, List<HoleReport> holes, Predicate<Check> concerned) {
+        List<Check> checks = new ArrayList<>(engine.stream().filter(concerned).toList());
+        List<String> cylinders = new ArrayList<>();
+        for (HoleReport report : holes) {
+            List<Check> there = report.checks().stream()
+                    .map(check -> placed(check, report.hole().place()))
+                    .filter(concerned)
+                    .toList();
+            checks.addAll(there);
+            cylinders.addAll(there.isEmpty() ? List.of() : List.of(report.hole().name()));
         }
-        if (!checks.isEmpty()) {
-            holds.add(on(reason, List.copyOf(cylinders), checks));
-        }
+        return checks.isEmpty() ? Optional.empty() : Optional.of(on(reason, cylinders, checks));
     }
 
     /** Beside the checks of other holes a check must say whose it is. */

@@ -223,7 +223,10 @@ public record Match(
         List<Hold> holds = new ArrayList<>(ruling.holds());
         List<Check> unheld = new ArrayList<>(checks);
         holds.forEach(hold -> unheld.removeAll(hold.checks()));
-        holds.addAll(Hold.of(unheld, reports));
+        holds.addAll(Hold.of(
+                unheld,
+                reports,
+                row.running(reports.stream().map(HoleReport::hole).toList())));
         if (row.isOpen() && row.kit().filter(Kit::isComplete).isEmpty()) {
             holds.add(Hold.shortOf(row.kit().map(Kit::missing).orElse(List.of())));
         }

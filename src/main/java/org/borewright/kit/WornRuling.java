@@ -93,6 +93,9 @@ final class WornRuling {
         Predicate<Hole> unnamed =
                 hole -> holds.stream().noneMatch(hold -> hold.cylinders().contains(hole.name()));
         add(holds, Hold.Reason.WALL_NOT_PROBED, unnamed.and(this::wouldBeBored).and(hole -> !hole.isProbed()));
+        SizeRow.smallestPossible(table)
+                .flatMap(row -> Hold.onClearances(row.running(holes)))
+                .ifPresent(holds::add);
         add(holds, Hold.Reason.READING_TOO_CLOSE, unnamed);
         if (holds.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.CHECK_OPEN));

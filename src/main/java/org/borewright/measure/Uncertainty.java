@@ -75,6 +75,11 @@ public record Uncertainty(
         };
     }
 
+    /** The same for a diameter so many times as large, taken with the same gauge in the same climate: what is a share of it grows with it. */
+    public Uncertainty scaled(double times) {
+        return new Uncertainty(gauge, resolution, repeatability, temperature * times, expansion * times, ring);
+    }
+
     /** The largest term; of equal ones the first. */
     public Term mattersMost() {
         Term most = Term.GAUGE;

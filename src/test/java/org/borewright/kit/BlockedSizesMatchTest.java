@@ -167,7 +167,7 @@ class BlockedSizesMatchTest {
         "70.010, 70.010, 71.049999, 0, hold, standard, NO_GASKET_KIT, -",
         "70.010, 70.010, 73, 0.300001, hold, standard, SKIMMED_TOO_FAR, -",
         // what is too close to call, and wants a gasket besides
-        "69.993, 70.010, 71.049999, 0, hold, standard, NO_GASKET_KIT CHECK_OPEN, -",
+        "69.993, 70.010, 71.049999, 0, hold, standard, NO_GASKET_KIT CLEARANCE_TOO_CLOSE, -",
         // they differ, and +0.25 would bring them together
         "70.010, 70.260, 71.300, 0, hold, -, HOLES_DIFFER, +0.25",
         "70.010, 70.260, 71.299999, 0, hold, -, HOLES_DIFFER NO_GASKET_KIT, +0.25",

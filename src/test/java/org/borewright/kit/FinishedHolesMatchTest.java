@@ -30,9 +30,9 @@ class FinishedHolesMatchTest {
         "70.255, 70.260, serves, +0.25, ",
         // the window, proven to the nanometre
         "69.995281, 70.010, serves, standard, ",
-        "69.995280, 70.010, hold, standard, CHECK_OPEN",
+        "69.995280, 70.010, hold, standard, CLEARANCE_TOO_CLOSE",
         "70.034719, 70.010, serves, standard, ",
-        "70.034720, 70.010, hold, standard, CHECK_OPEN",
+        "70.034720, 70.010, hold, standard, CLEARANCE_TOO_CLOSE",
         // two sizes, brought together by honing the smaller
         "70.010, 70.260, hold, -, HOLES_DIFFER",
         // between sizes: both can be honed to +0.25

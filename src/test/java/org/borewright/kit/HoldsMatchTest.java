@@ -47,7 +47,7 @@ class HoldsMatchTest {
 
     /** A hone follows the hole, so that no wall need be probed: 69.990 + 0.005 lies within U of 70.000, where the present size ends. */
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"IRON_BARREL, 69.990, WALL_NOT_PROBED, false", "PLATED, 69.993, READING_TOO_CLOSE, true"})
+    @CsvSource({"IRON_BARREL, 69.990, WALL_NOT_PROBED, false", "PLATED, 69.993, CLEARANCE_TOO_CLOSE, true"})
     void a_wall_that_is_not_bored_need_not_be_probed(
             Construction construction, String diameter, Hold.Reason reason, boolean held) {
         TwinShop shop = new TwinShop();
@@ -159,13 +159,32 @@ class HoldsMatchTest {
             delimiter = '|',
             value = {
                 // hole 1 too close, hole 2 well inside
-                "69.993 | 70.010 | A check is not proven: least clearance; cylinder 1.",
+                "69.993 | 70.010 | The clearance in a hole left as it is lies too close to call: least clearance; cylinder 1.",
                 "70.010 | 70.260 | The finished holes do not take one size, and the smaller ones must be cut: cylinder 1.",
                 "70.100 | 70.120 | The finished holes lie between two sizes, too loose for the smaller and too tight for the larger: cylinders 1, 2.",
                 "70.010 | 71.100 | No size brings the finished holes together, and the largest stands in the way: cylinder 2.",
             })
     void a_hold_on_finished_holes_names_them(String first, String second, String says) {
         assertThat(only(new TwinShop().finished(first, second)).says()).isEqualTo(says);
+    }
+
+    /** A hole is proven at +0.25 from 70.245 282 to 70.284 718, at +1.00 from 70.995 282 to 71.034 718. */
+    @ParameterizedTest(name = "{0} and {1}: {2}, {3}")
+    @CsvSource({
+        "71.036, 70.010, no certain size, CLEARANCE_TOO_CLOSE 1",
+        "70.993, 71.036, hold, CLEARANCE_TOO_CLOSE 1 2",
+        // +0.25 would bring them together if hole 2 were proven there, +0.50 does
+        "70.010, 70.286, hold, HOLES_DIFFER 1 2 CLEARANCE_TOO_CLOSE 2",
+        "70.010, 70.260, hold, HOLES_DIFFER 1",
+    })
+    void what_measured_pistons_would_settle_is_said_beside_what_must_be_cut(
+            String first, String second, String verdict, String holds) {
+        Match match = new TwinShop().finished(first, second);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(match.ruling().holds().stream()
+                        .map(hold -> hold.reason() + " " + String.join(" ", hold.cylinders())))
+                .containsExactly(holds.split(" (?=[A-Z])", -1));
     }
 
     @Test

@@ -49,6 +49,7 @@ class WordsOfTheKitTest {
                         "put right first, then measure again; measure the hole; read the queried places again; measure the depth of the finding; "
                                 + "probe the wall: it settles the size if it lies within this of the axis; "
                                 + "probe the wall from the bar's own axis: it settles the size if it lies within this of it; "
+                                + "measure the pistons and pair them: a measured piston takes the place of its tolerance; "
                                 + "measure again with a gauge of a smaller uncertainty"));
     }
 

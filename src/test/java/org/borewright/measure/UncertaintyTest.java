@@ -42,6 +42,22 @@ class UncertaintyTest {
         assertThat(budget.combined()).isCloseTo(row.getDouble(6), within(row.getDouble(7)));
     }
 
+    @Property
+    void aLargerHoleIsWorthWhatItWouldBeWorthReadItself(
+            @ForAll @LongRange(min = 40_000_000, max = 120_000_000) long one,
+            @ForAll @LongRange(min = 40_000_000, max = 120_000_000) long other) {
+        Climate climate = Climate.at(Temperature.parse(BigDecimal.valueOf(26), Scale.CELSIUS));
+        Expansion material = new Expansion(11.4e-6, Expansion.USUAL_UNCERTAINTY);
+        Gauge gauge = gauge(Length.ofMicrometres(5), Length.ofMicrometres(1), Length.ofMicrometres(1));
+        Uncertainty scaled = Uncertainty.of(Length.ofNanometres(one), gauge, climate, material)
+                .scaled((double) other / one);
+        assertThat(scaled.combined())
+                .isCloseTo(
+                        Uncertainty.of(Length.ofNanometres(other), gauge, climate, material)
+                                .combined(),
+                        within(1e-6));
+    }
+
     @ParameterizedTest
     @CsvFileSource(resources = "/measure/uncertainty.csv", useHeadersInDisplayName = true)
     void aReadingIsWorthSoMuch(

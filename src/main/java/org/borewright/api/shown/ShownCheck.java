@@ -119,7 +119,16 @@ public record ShownCheck(
                         .filter(together -> close.beside().isMoreThan(Length.ZERO))
                         .map(together -> "measure hole and piston again with better gauges: the root of the sum of the"
                                 + " squares of both expanded uncertainties is to be at most " + shown(together, unit)))
-                .orElse("the value lies on the limit and no gauge settles it: move off the limit");
+                .orElse("the value lies on the limit and no gauge settles it: "
+                        + (takesPistonsAsMade(close)
+                                ? "measure the piston, or move off the limit"
+                                : "move off the limit"));
+    }
+
+    /** Whether it is a clearance of pistons anywhere in their tolerance: a reading of the piston moves it off the limit. */
+    private static boolean takesPistonsAsMade(Comparison close) {
+        return (close.rule() == Rule.CLEARANCE_LEAST || close.rule() == Rule.CLEARANCE_GREATEST)
+                && close.beside().equals(Length.ZERO);
     }
 
     private static String shown(Length uncertainty, LengthUnit unit) {

@@ -41,7 +41,9 @@ public record Settling(SizeRow row, List<Reading> readings) {
         PROBE_WALL("probe the wall: it settles the size if it lies within this of the axis"),
         /** How far the worn wall stands off the bar's own axis: from the original one no reading is small enough. */
         PROBE_FROM_BAR_AXIS("probe the wall from the bar's own axis: it settles the size if it lies within this of it"),
-        /** The clearance, or the wall already probed, with a better gauge. */
+        /** The clearance in a hole that is left as it is. */
+        MEASURE_PISTONS("measure the pistons and pair them: a measured piston takes the place of its tolerance"),
+        /** A hole to be honed, or the wall already probed, with a better gauge. */
         BETTER_GAUGE("measure again with a gauge of a smaller uncertainty");
 
         private final String label;
@@ -114,6 +116,9 @@ public record Settling(SizeRow row, List<Reading> readings) {
         }
         if (hole.survey().hasUnknownDepth()) {
             return Optional.of(Reading.of(hole, What.MEASURE_DEPTH));
+        }
+        if (fate.work() == Work.AS_IS) {
+            return Optional.of(Reading.of(hole, What.MEASURE_PISTONS));
         }
         Length finish = fate.piston().shape().finishForCleanUp();
         boolean lacksOnlyTheGuard = probed.isPresent()

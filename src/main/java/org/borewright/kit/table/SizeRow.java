@@ -3,6 +3,7 @@ package org.borewright.kit.table;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
@@ -12,7 +13,9 @@ import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.hole.Work;
 
 /**
@@ -88,6 +91,14 @@ public record SizeRow(
     /** Whether nothing is cut from any hole. */
     public boolean isAsItIs() {
         return holes.stream().allMatch(hole -> hole.work() == Work.AS_IS);
+    }
+
+    /** The pistons in the holes that are left as they are and were measured. */
+    public List<PistonInHole> running(List<Hole> all) {
+        return IntStream.range(0, holes.size())
+                .filter(i -> holes.get(i).runsAsItIs() && all.get(i).diameters().isPresent())
+                .mapToObj(i -> new PistonInHole(all.get(i), holes.get(i).piston()))
+                .toList();
     }
 
     /** The smallest size that is possible at the best, one with nothing but the wear against it first; empty when there is none. */

@@ -3,15 +3,18 @@ package org.borewright.api.match.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.api.shown.ShownLimits;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.kit.Hold;
+import org.borewright.kit.hole.PistonInHole;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.survey.Query;
@@ -27,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param cylinders the holes it concerns; empty for the engine
  * @param checks the checks it stands on, each with its place
  * @param queries what is asked about the readings of its one cylinder; absent where nothing is
+ * @param provenHoles for clearances too close to call, the holes in which they would be proven; absent where it is something else
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record HoldAnswer(
@@ -35,7 +39,36 @@ public record HoldAnswer(
         String next,
         List<String> cylinders,
         List<ShownCheck> checks,
-        @Nullable List<QueryAnswer> queries) {
+        @Nullable List<QueryAnswer> queries,
+        @Nullable List<ProvenHoleAnswer> provenHoles) {
+
+    /**
+     * The holes in which any piston of a number is proven, when they are measured as this one was. At 20 °C, rounded inward.
+     *
+     * @param cylinder the hole that is too close to call
+     * @param size the size in question
+     * @param piston the number in question
+     * @param least the smallest; absent where the tolerance of the piston leaves none
+     * @param greatest the largest; absent where the tolerance of the piston leaves none
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record ProvenHoleAnswer(
+            String cylinder,
+            String size,
+            String piston,
+            @Nullable ShownLength least,
+            @Nullable ShownLength greatest) {
+
+        static ProvenHoleAnswer of(PistonInHole close, LengthUnit unit) {
+            Optional<ShownLimits> proven = close.proven().map(holes -> ShownLimits.of(holes, unit));
+            return new ProvenHoleAnswer(
+                    close.hole().name(),
+                    close.piston().size(),
+                    close.piston().number().text(),
+                    proven.map(ShownLimits::least).orElse(null),
+                    proven.map(ShownLimits::greatest).orElse(null));
+        }
+    }
 
     /**
      * A question about readings that may be a slip. Diameters as they were sent, not at 20 °C, so that they can be found in the note.
@@ -108,8 +141,26 @@ public record HoldAnswer(
         return ShownLength.of(length, unit) + " " + unit.symbol();
     }
 
-    /** The way out of a hold; where the skim is too deep, with the most it may be. */
+    /** The way out of a hold: where the skim is too deep with the most it may be, where clearances are too close with what proves them. */
     static String next(Hold hold, LengthUnit unit) {
+        return hold.reason() == Hold.Reason.CLEARANCE_TOO_CLOSE ? withPistons(hold) : skimmed(hold, unit);
+    }
+
+    private static String withPistons(Hold hold) {
+        String never = hold.tooClose().stream()
+                .filter(close -> close.proven().isEmpty())
+                .map(close -> close.piston().number().text())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        boolean some = hold.tooClose().stream().anyMatch(close -> close.proven().isPresent());
+        return hold.reason().wayOut()
+                + (some ? " Without that, only a hole from least to greatest in provenHoles is proven." : "")
+                + (never.isEmpty()
+                        ? ""
+                        : " With the tolerance of " + never + " no hole is proven: only measured pistons settle it.");
+    }
+
+    private static String skimmed(Hold hold, LengthUnit unit) {
         return hold.checks().stream()
                 .filter(check -> hold.reason() == Hold.Reason.SKIMMED_TOO_FAR && check.rule() == Rule.DECK_SKIM)
                 .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
@@ -142,6 +193,11 @@ public record HoldAnswer(
                         ? null
                         : hold.queries().stream()
                                 .map(query -> QueryAnswer.of(query, unit))
+                                .toList(),
+                hold.tooClose().isEmpty()
+                        ? null
+                        : hold.tooClose().stream()
+                                .map(close -> ProvenHoleAnswer.of(close, unit))
                                 .toList());
     }
 }

@@ -5,6 +5,9 @@ import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.surveys;
 
 import java.util.List;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
@@ -14,6 +17,7 @@ import org.borewright.measure.Limits;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -71,5 +75,64 @@ class HoldAnswerTest {
 
     private static CylinderSurvey surveyed(String cylinder, String rows) {
         return new CylinderSurvey(cylinder, Grids.grid(rows), Wall.UNKNOWN, List.of());
+    }
+
+    /** Proven from 69.990 + U to 70.040 − U with U = 0.005 281: in inches 2.755 719 7… up, and 2.757 272 3… down. */
+    @ParameterizedTest
+    @CsvSource({"MILLIMETRE, 69995281, 70034719", "INCH, 2755720, 2757272"})
+    void a_clearance_too_close_to_call_says_what_settles_it(LengthUnit unit, long least, long greatest) {
+        HoldAnswer hold = onClearances(new TwinShop().finished("69.993", "70.010"), unit);
+
+        assertThat(hold.next())
+                .isEqualTo(
+                        "Measure the pistons and pair them with the holes: a measured piston takes the place of its tolerance."
+                                + " Without that, only a hole from least to greatest in provenHoles is proven.");
+        assertThat(hold.provenHoles()).singleElement().satisfies(proven -> {
+            assertThat(proven.cylinder()).isEqualTo("1");
+            assertThat(proven.size()).isEqualTo("standard");
+            assertThat(proven.piston()).isEqualTo("P-STD");
+            assertThat(proven.least().millionths()).isEqualTo(least);
+            assertThat(proven.greatest().millionths()).isEqualTo(greatest);
+        });
+    }
+
+    /** A tolerance of 0.050 mm leaves nothing of a window of 0.060 once U is guarded on both sides. */
+    @Test
+    void pistons_of_too_wide_a_tolerance_can_only_be_measured() {
+        TwinShop shop = new TwinShop();
+        Piston standard = shop.pistons.get(0);
+        PistonShape shape = standard.shape();
+        shop.pistons.set(
+                0,
+                new Piston(
+                        standard.number(),
+                        standard.design(),
+                        standard.size(),
+                        standard.hand(),
+                        standard.grade(),
+                        new PistonShape(
+                                new Limits(mm("69.900"), mm("69.950")),
+                                shape.nominalBore(),
+                                shape.clearance(),
+                                shape.crown(),
+                                shape.grooves(),
+                                shape.pinSeat(),
+                                shape.clipSeat(),
+                                shape.mass())));
+
+        HoldAnswer hold = onClearances(shop.finished("69.995", "69.995"), LengthUnit.MILLIMETRE);
+
+        assertThat(hold.next())
+                .endsWith(" With the tolerance of P-STD no hole is proven: only measured pistons settle it.")
+                .doesNotContain("provenHoles");
+        assertThat(hold.provenHoles()).hasSize(2).allMatch(proven -> proven.least() == null);
+    }
+
+    private static HoldAnswer onClearances(Match match, LengthUnit unit) {
+        return match.ruling().holds().stream()
+                .filter(hold -> hold.reason() == Hold.Reason.CLEARANCE_TOO_CLOSE)
+                .findFirst()
+                .map(hold -> HoldAnswer.of(hold, unit))
+                .orElseThrow();
     }
 }
