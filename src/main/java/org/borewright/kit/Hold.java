@@ -288,8 +288,7 @@ public record Hold(
                     .distinct()
                     .collect(Collectors.joining(", ")));
         }
-        missing.forEach(part -> where.add(part.count() + " × "
-                + part.part().kind().label() + " " + part.part().number().text()));
+        missing.forEach(lack -> where.add(lack.says()));
         if (!cylinders.isEmpty()) {
             where.add((cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders));
         }

@@ -7,6 +7,7 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.request.Condition;
@@ -188,15 +189,21 @@ class HoldsMatchTest {
     }
 
     @Test
-    void a_kit_that_is_short_names_the_part_and_how_many() {
+    void aKitThatIsShortNamesThePartsAndWhatThereIsOfThem() {
         TwinShop shop = new TwinShop();
-        shop.lastOf("P-050", 0);
+        shop.lastOf("P-050", 1);
         shop.lastOf("PIN-1", 0);
+        shop.lastOf("R-050", 1);
+        shop.withdraw("R-050", Withdrawal.State.DISCONTINUED);
+        shop.lastOf("BOLT-1", 0);
+        shop.withdraw("BOLT-1", Withdrawal.State.DISCONTINUED);
 
         Hold hold = only(shop.worn("standard", "70.110", "70.020"));
 
         assertThat(hold.says())
-                .isEqualTo("The kit is short of a part that cannot be had: 2 × piston P-050; 2 × wrist pin PIN-1.");
+                .isEqualTo("The kit is short of a part that cannot be had: piston P-050 (needed 2, on the shelf 1);"
+                        + " ring set R-050 (needed 2, on the shelf 1, discontinued); wrist pin PIN-1 (needed 2, on the shelf 0);"
+                        + " single-use bolt BOLT-1 (needed 6, discontinued).");
     }
 
     private static Hold only(Match match) {

@@ -107,8 +107,18 @@ public record Kit(
      * A need that cannot be covered.
      *
      * @param part the part
-     * @param count how many are lacking
-     * @param withdrawn what became of the number; empty when it is out of stock and no more can be had
+     * @param needed how many the kit needs
+     * @param obtainable how many of them can be had, which is from the shelf: fewer than are needed
+     * @param withdrawn what became of the number; empty where only no more of it can be had
      */
-    public record Missing(Part part, int count, Optional<Withdrawal.State> withdrawn) {}
+    public record Missing(Part part, int needed, int obtainable, Optional<Withdrawal.State> withdrawn) {
+
+        /** What is short, such as {@code piston P-050 (needed 2, on the shelf 1)}. */
+        public String says() {
+            boolean onShelf = obtainable > 0 || withdrawn.isEmpty();
+            return part.kind().label() + " " + part.number().text() + " (needed " + needed
+                    + (onShelf ? ", on the shelf " + obtainable : "")
+                    + withdrawn.map(state -> ", " + state.label()).orElse("") + ")";
+        }
+    }
 }

@@ -36,7 +36,7 @@ final class KitAssembly {
         Cover cover = search(coverable).best();
         List<Kit.Missing> missing = needs.stream()
                 .filter(need -> !coverable.contains(need))
-                .map(this::missing)
+                .map(need -> missing(need, needs, coverable))
                 .toList();
         return new Kit(
                 outfit, gaskets, needs, lines(cover, coverable), cover.surplus(coverable), missing, cover.total());
@@ -61,10 +61,15 @@ final class KitAssembly {
         return CoverSearch.of(needs, shelf, offers);
     }
 
-    private Kit.Missing missing(Need need) {
+    /** Counted as when it was left out: beside the coverable needs before it. */
+    private Kit.Missing missing(Need need, List<Need> needs, List<Need> coverable) {
+        List<Need> tried = new ArrayList<>(needs.subList(0, needs.indexOf(need)));
+        tried.retainAll(coverable);
+        tried.add(need);
         return new Kit.Missing(
                 need.part(),
                 need.count(),
+                Math.toIntExact(search(tried).obtainable(tried.size() - 1, 0)),
                 Optional.ofNullable(shelf.withdrawals().get(need.number())).map(Withdrawal::state));
     }
 

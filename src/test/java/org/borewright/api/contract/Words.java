@@ -93,8 +93,8 @@ final class Words {
         add("WhenNewFrom", WhenNew.From.values(), WhenNew.From::label);
         add("Work", Work.values(), Work::label);
         add("Caution", Caution.values(), Caution::text);
-        add("MissingReason", Withdrawal.State.values(), state -> state.label() + ", none left");
-        OF_CODE.get("MissingReason").add("out of stock, no more to be had");
+        add("MissingReason", Withdrawal.State.values(), Withdrawal.State::label);
+        OF_CODE.get("MissingReason").add("no more to be had");
     }
 
     private static void ofTheCatalogue() {

@@ -1,6 +1,7 @@
 package org.borewright.kit.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -92,6 +93,20 @@ class KitCoverTest {
         assertThat(kit(shop).missing())
                 .hasSize(1)
                 .allMatch(lack -> lack.withdrawn().isEmpty());
+    }
+
+    /** Six bolts are needed. */
+    @ParameterizedTest(name = "{0} loose and {1} packs of two")
+    @CsvSource({"0, 0, 0", "1, 0, 1", "5, 0, 5", "0, 2, 4", "1, 2, 5"})
+    void whatIsShortSaysWhatIsNeededAndWhatLiesOnTheShelf(int loose, int packs, int obtainable) {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("BOLT-1", loose);
+        shop.box("BOLT-2S", Box.Kind.PACK, "BOLT-1 2", "9", packs);
+        shop.lastOf("BOLT-2S", packs);
+
+        assertThat(kit(shop).missing())
+                .extracting(Kit.Missing::needed, Kit.Missing::obtainable)
+                .containsExactly(tuple(6, obtainable));
     }
 
     @Test

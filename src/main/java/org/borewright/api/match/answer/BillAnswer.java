@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.shown.Days;
 import org.borewright.api.shown.ShownMoney;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.Need;
 import org.jspecify.annotations.Nullable;
@@ -95,19 +96,19 @@ public record BillAnswer(
      *
      * @param part what it is
      * @param number its number
-     * @param quantity how many
-     * @param reason replaced, discontinued, never made, or out of stock and no more to be had
+     * @param quantity how many are needed
+     * @param obtainable how many of them can be had, which is from the shelf
+     * @param reason replaced, discontinued, never made, or no more to be had
      */
-    public record MissingAnswer(String part, String number, int quantity, String reason) {
+    public record MissingAnswer(String part, String number, int quantity, int obtainable, String reason) {
 
         static MissingAnswer of(Kit.Missing missing) {
             return new MissingAnswer(
                     missing.part().kind().label(),
                     missing.part().number().text(),
-                    missing.count(),
-                    missing.withdrawn()
-                            .map(state -> state.label() + ", none left")
-                            .orElse("out of stock, no more to be had"));
+                    missing.needed(),
+                    missing.obtainable(),
+                    missing.withdrawn().map(Withdrawal.State::label).orElse("no more to be had"));
         }
     }
 
