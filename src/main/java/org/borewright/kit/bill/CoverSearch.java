@@ -71,15 +71,11 @@ final class CoverSearch {
     /** More of a box never takes anything away: all needs can be covered together where each can. */
     private boolean isPossible(int days) {
         return IntStream.range(0, needs.size())
-                .allMatch(need -> obtainable(need, days) >= needs.get(need).count());
-    }
-
-    /** How many parts of a need can be had within so many days; on the 0th what lies on the shelf. */
-    long obtainable(int need, int days) {
-        return boxes.stream()
-                .mapToLong(packed ->
-                        (long) packed.obtainable(days) * packed.holds().get(need))
-                .sum();
+                .allMatch(need -> boxes.stream()
+                                .mapToLong(packed -> (long) packed.obtainable(days)
+                                        * packed.holds().get(need))
+                                .sum()
+                        >= needs.get(need).count());
     }
 
     /** The preferred cover of needs that can be covered. */
@@ -122,16 +118,18 @@ final class CoverSearch {
                 .boxed()
                 .collect(Collectors.partitioningBy(need ->
                         several.stream().anyMatch(packed -> packed.holds().get(need) > 0)));
-        List<Filling> alone = fillings(bound.get(true), days);
+        List<Integer> shared = bound.getOrDefault(true, List.of());
+        List<Integer> apart = bound.getOrDefault(false, List.of());
+        List<Filling> alone = fillings(shared, days);
         Filling together = new Filling(
                 several,
-                bound.get(true),
+                shared,
                 days,
                 alone.stream().map(filling -> filling.supply().get(0)).toList(),
                 open -> each(alone, open));
-        List<Filling> free = fillings(bound.get(false), days);
+        List<Filling> free = fillings(apart, days);
         Stream.of(List.of(together), alone, free).forEach(goneThrough::addAll);
-        return Way.together(List.of(together.best(counts(bound.get(true))), each(free, counts(bound.get(false)))));
+        return Way.together(List.of(together.best(counts(shared)), each(free, counts(apart))));
     }
 
     /** For each need the boxes that serve it alone. */
