@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.borewright.measure.Length;
 
 /**
  * Everything of one engine at one catalogue revision that says what fits: immutable, shared by all who ask.
@@ -36,6 +37,18 @@ public record Shelf(
         operations = List.copyOf(operations);
         boxes = List.copyOf(boxes);
         withdrawals = Collections.unmodifiableMap(new LinkedHashMap<>(new TreeMap<>(withdrawals)));
+    }
+
+    /**
+     * By how much the ports of a two-stroke stand higher over the crankshaft with a set of gaskets than as the engine was made, which is with
+     * its first kit; negative where they stand lower, empty where they stay or there are none.
+     */
+    public Optional<Length> portsHigher(Gaskets gaskets) {
+        return parts.gasketKits().stream()
+                .findFirst()
+                .filter(asMade -> engine.build().strokes() == Strokes.TWO)
+                .map(gaskets::baseThickerThan)
+                .filter(higher -> !higher.equals(Length.ZERO));
     }
 
     /** The size of a label; empty when the engine has none such. */

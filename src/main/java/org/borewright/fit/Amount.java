@@ -25,6 +25,15 @@ public record Amount(long units, Quantity quantity) {
     }
 
     /**
+     * A ratio, rounded down to the millionth below: for the lowest there may be.
+     *
+     * @throws IllegalArgumentException if it is not a number
+     */
+    public static Amount ratioRoundedDown(double ratio) {
+        return new Amount((long) Math.floor(number(ratio) * 1e6), Quantity.RATIO);
+    }
+
+    /**
      * A share of a limit in per cent, rounded up to the next ten-thousandth.
      *
      * @throws IllegalArgumentException if it is not a number
@@ -38,11 +47,15 @@ public record Amount(long units, Quantity quantity) {
         return new Amount(milligrams, Quantity.MASS);
     }
 
-    /** A cast alone would turn what is not a number into zero, and zero is within every upper limit. */
     private static long millionthsRoundedUp(double value) {
+        return (long) Math.ceil(number(value) * 1e6);
+    }
+
+    /** A cast alone would turn what is not a number into zero, and zero is within every upper limit. */
+    private static double number(double value) {
         if (Double.isNaN(value)) {
             throw new IllegalArgumentException("not a number");
         }
-        return (long) Math.ceil(value * 1e6);
+        return value;
     }
 }

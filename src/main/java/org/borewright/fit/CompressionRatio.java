@@ -30,6 +30,17 @@ public final class CompressionRatio {
         return of(Displacement.ofOne(finish, deck.stroke()), clear);
     }
 
+    /** The lowest ratio: highest deck, thickest gasket, largest opening, at a finish. */
+    public static double lowest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+        Limits height = PistonToHead.deck(deck, gasket, crown, skim);
+        double clear = deck.head().chamberVolume()
+                - crown.domeVolume()
+                + Displacement.ofOne(finish, height.greatest())
+                + Displacement.ofOne(
+                        gasket.opening().greatest(), gasket.headThickness().greatest());
+        return of(Displacement.ofOne(finish, deck.stroke()), clear);
+    }
+
     /** The highest ratio against the engine's limit. */
     public static Comparison check(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
         return Rule.COMPRESSION_RATIO.atMost(

@@ -120,7 +120,7 @@ public enum Rule {
     /** The gasket stands back from the hole. */
     GASKET_OPENING(
             "opening of the head gasket",
-            "limit: largest finish + 2 × margin; margin: gasket_kits.csv or common practice, 0.5 mm",
+            "limit: largest finish + 2 × margin; margin: gasket_kits.csv, gaskets.csv or common practice, 0.5 mm",
             "take the gasket kit for large sizes"),
     /** The gasket still sits on its land. */
     GASKET_LAND("head gasket on its land", "limit: engines.csv; geometry", "take the gasket kit for this size"),

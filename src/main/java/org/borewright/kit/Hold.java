@@ -92,7 +92,7 @@ public record Hold(
                 "Every cylinder would come out clean at the size, and nothing known speaks against the metal, but no piston was ever made for it.",
                 "Have pistons made for it, or ask a specialist about a sleeve."),
         /** Only the skim of the deck stands against a size. */
-        SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket kit."),
+        SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket."),
         /** Only a gasket kit is wanting for a size. */
         NO_GASKET_KIT("No gasket kit fits the size.", "Find a gasket kit that fits: see what it must clear."),
         /** Only parts that go with its pistons are wanting for a size. */

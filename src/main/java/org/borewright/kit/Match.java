@@ -51,6 +51,7 @@ import org.borewright.measure.survey.Finding;
  * @param hardest the worn holes that drag the others to a larger size; empty when none does
  * @param work what the shop does
  * @param torques what is tightened
+ * @param portsHigher by how much the ports of a two-stroke stand higher with its gaskets than as made; empty where they stay
  * @param cautions what must be said
  */
 public record Match(
@@ -63,6 +64,7 @@ public record Match(
         Optional<HardestHoles> hardest,
         ShopWork work,
         List<TorqueReminder> torques,
+        Optional<Length> portsHigher,
         List<Caution> cautions) {
 
     /** Answers a request. */
@@ -88,6 +90,8 @@ public record Match(
         Optional<SizeRow> serving = request.condition() == Condition.WORN
                 ? ruling.wouldServe().or(ruling::row).filter(SizeRow::serves)
                 : Optional.empty();
+        Optional<Length> portsHigher =
+                first.row().flatMap(SizeRow::gasket).flatMap(fit -> shelf.portsHigher(fit.gaskets()));
         return new Match(
                 ruling,
                 table,
@@ -100,7 +104,8 @@ public record Match(
                 serving.flatMap(row -> HardestHoles.of(table, row)),
                 work,
                 torques,
-                MatchCautions.of(engine, request, reports, torques));
+                portsHigher,
+                MatchCautions.of(engine, request, portsHigher, reports, torques));
     }
 
     /** Parts and work together; empty when there is neither. */

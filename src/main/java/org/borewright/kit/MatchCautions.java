@@ -1,6 +1,7 @@
 package org.borewright.kit;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Strokes;
 import org.borewright.kit.caution.Caution;
@@ -18,13 +19,19 @@ final class MatchCautions {
     private MatchCautions() {}
 
     /** The cautions, in their own order. */
-    static List<Caution> of(Engine engine, MatchRequest request, List<HoleReport> holes, List<TorqueReminder> torques) {
+    static List<Caution> of(
+            Engine engine,
+            MatchRequest request,
+            Optional<Length> portsHigher,
+            List<HoleReport> holes,
+            List<TorqueReminder> torques) {
         Cautions cautions = new Cautions()
                 .ofBuild(engine, isCut(holes))
                 .ofTemperature(request.measuring())
                 .ofTorques(torques);
         ofPresentSize(cautions, request.present());
         ofDeck(cautions, engine, request.deck());
+        cautions.when(portsHigher.isPresent(), Caution.PORT_TIMING);
         holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
         if (HoleReport.isGaugeUsed(holes)) {
             cautions.ofGauge(request.gauge(), request.on());

@@ -29,6 +29,13 @@ class AmountTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"10, 10000000", "9.9999999999, 9999999", "10.7872694, 10787269", "0, 0", "Infinity, 9223372036854775807"
+    })
+    void theLowestRatioGoesDownToTheMillionth(double ratio, long millionths) {
+        assertThat(Amount.ratioRoundedDown(ratio)).isEqualTo(new Amount(millionths, Quantity.RATIO));
+    }
+
+    @ParameterizedTest
     @CsvSource({"0.9, 900000", "0.9000000001, 900001", "1, 1000000", "1.0000000001, 1000001", "0.25, 250000"})
     void aShareGoesUpToTheNextTenThousandthOfAPerCent(double share, long units) {
         assertThat(Amount.perCentRoundedUp(share)).isEqualTo(new Amount(units, Quantity.PER_CENT));
@@ -53,7 +60,7 @@ class AmountTest {
     }
 
     static Stream<DoubleFunction<Amount>> roundedUp() {
-        return Stream.of(Amount::ratioRoundedUp, Amount::perCentRoundedUp);
+        return Stream.of(Amount::ratioRoundedUp, Amount::ratioRoundedDown, Amount::perCentRoundedUp);
     }
 
     @ParameterizedTest

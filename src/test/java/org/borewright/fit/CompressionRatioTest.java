@@ -62,6 +62,24 @@ class CompressionRatioTest {
         assertThat(highest).isCloseTo(ratio, within(1e-11));
     }
 
+    /** Worked out in decimals of forty digits: highest barrel, thickest gasket, largest opening. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            FINISH, BARREL,  DOME cm³, SKIM,  RATIO
+            70.000, 162.500, 0,        0,     9.363980661928
+            70.500, 162.500, 0,        0,     9.470350192503
+            70.000, 162.500, -4,       0,     8.305494003891
+            70.000, 162.500, 0,        0.200, 9.603855601491
+            """)
+    void theLowestTheTolerancesAllowIsToldBesideIt(
+            Length finish, Length barrel, double dome, Length skim, double ratio) {
+        Limits barrels = new Limits(barrel, barrel.plus(mm("0.300")));
+        Crown crown = new Crown(mm("32.000"), Length.ZERO, dome);
+        double lowest =
+                CompressionRatio.lowest(finish, Deck.deck(barrels, mm("60.000"), Deck.head(true)), GASKET, crown, skim);
+        assertThat(lowest).isCloseTo(ratio, within(1e-11));
+    }
+
     /** Chamber of 65 cm³, piston level with the deck, gasket of no thickness: 10.787 269 4…, rounded up to 10.787 270. */
     @ParameterizedTest
     @CsvSource({"10787270, IN", "10787269, OUT", "10787271, IN"})
@@ -97,6 +115,26 @@ class CompressionRatioTest {
             @ForAll @LongRange(min = 60_000_000, max = 71_000_000) long finish,
             @ForAll @LongRange(min = 1_000, max = 500_000) long larger) {
         return highest(nm(finish), Length.ZERO) < highest(nm(finish + larger), Length.ZERO);
+    }
+
+    @Property
+    boolean aThickerGasketNeverRaisesIt(
+            @ForAll @LongRange(min = 0, max = 2_000_000) long head,
+            @ForAll @LongRange(min = 0, max = 2_000_000) long base,
+            @ForAll @LongRange(min = 1_000, max = 500_000) long thicker) {
+        return highest(head + thicker, base) < highest(head, base)
+                && highest(head, base + thicker) < highest(head, base);
+    }
+
+    private static double highest(long head, long base) {
+        GasketShape gasket =
+                Deck.gasket(limits("72.000", "72.400"), Limits.exactly(nm(head)), Limits.exactly(nm(base)));
+        return CompressionRatio.highest(
+                mm("70.000"),
+                Deck.deck(limits("162.500", "162.500"), mm("60.000"), Deck.head(true)),
+                gasket,
+                Deck.FLAT,
+                Length.ZERO);
     }
 
     private static double highest(Length finish, Length skim) {

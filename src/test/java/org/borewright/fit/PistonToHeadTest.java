@@ -76,6 +76,15 @@ class PistonToHeadTest {
     }
 
     @Property
+    boolean everySkimBringsItNearerByItsDepth(
+            @ForAll @LongRange(min = 0, max = 500_000) long skim,
+            @ForAll @LongRange(min = 0, max = 500_000) long more) {
+        DeckShape deck = Deck.deck(BARREL, mm("60.000"), Deck.head(true));
+        return PistonToHead.of(deck, GASKET, Deck.FLAT, nm(skim + more))
+                .equals(PistonToHead.of(deck, GASKET, Deck.FLAT, nm(skim)).plus(nm(-more)));
+    }
+
+    @Property
     boolean anOddStrokeNeverFlattersEitherEnd(@ForAll @LongRange(min = 59_000_000, max = 60_000_000) long stroke) {
         DeckShape deck = Deck.deck(BARREL, nm(stroke), Deck.head(true));
         Limits left = PistonToHead.deck(deck, GASKET, Deck.FLAT, Length.ZERO);

@@ -3,7 +3,7 @@ package org.borewright.kit.bill;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Box;
-import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Part;
 import org.borewright.catalog.PartNumber;
@@ -15,7 +15,7 @@ import org.borewright.kit.choice.Outfit;
  * A bill of materials that covers the needs of a rebuild.
  *
  * @param outfit the rings, pin and clips it stands on
- * @param gaskets the gasket kit it stands on
+ * @param gaskets the gasket kit it stands on, and what is loose in place of its own
  * @param needs what must be covered
  * @param lines what to order
  * @param surplus what the boxes hold beyond the needs; never silent
@@ -24,7 +24,7 @@ import org.borewright.kit.choice.Outfit;
  */
 public record Kit(
         Outfit outfit,
-        GasketKit gaskets,
+        Gaskets gaskets,
         List<Need> needs,
         List<Line> lines,
         List<Surplus> surplus,
@@ -39,11 +39,9 @@ public record Kit(
         missing = List.copyOf(missing);
     }
 
-    /** The checks of its gasket kit among those of several. */
+    /** What was checked of its gaskets, among several sets. */
     public Optional<GasketFit> over(List<GasketFit> fits) {
-        return fits.stream()
-                .filter(fit -> fit.kit().number().equals(gaskets.number()))
-                .findFirst();
+        return fits.stream().filter(fit -> fit.gaskets().equals(gaskets)).findFirst();
     }
 
     /** Whether every need is covered. */

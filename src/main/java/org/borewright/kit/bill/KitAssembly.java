@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.Fastener;
-import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.Part;
 import org.borewright.catalog.PartNumber;
@@ -29,8 +29,8 @@ final class KitAssembly {
         this.offers = offers;
     }
 
-    /** The kit of an outfit and a gasket kit. */
-    Kit of(List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
+    /** The kit of an outfit and a set of gaskets. */
+    Kit of(List<HoleAtSize> holes, Outfit outfit, Gaskets gaskets, List<Fastener> touched) {
         List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
         List<Need> coverable = coverable(needs);
         Cover cover = search(coverable).best();

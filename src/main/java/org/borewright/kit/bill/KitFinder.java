@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offers;
@@ -47,34 +48,58 @@ public final class KitFinder {
             work.add(hole.work());
             pistons.add(hole.piston().number());
         }
-        List<PartNumber> kits = new ArrayList<>(gaskets.size());
+        List<PartNumber> sets = new ArrayList<>(gaskets.size());
         for (GasketFit fit : gaskets) {
-            kits.add(fit.kit().number());
+            sets.add(fit.gaskets().kit().number());
+            fit.gaskets().head().ifPresent(head -> sets.add(head.number()));
+            fit.gaskets().base().ifPresent(base -> sets.add(base.number()));
         }
-        Key key = new Key(choice.design().code(), pistons, kits, work, skim.isMoreThan(Length.ZERO));
+        Key key = new Key(choice.design().code(), pistons, sets, work, skim.isMoreThan(Length.ZERO));
         Optional<Kit> remembered = known.get(key);
         return remembered != null
                 ? remembered
                 : known.computeIfAbsent(key, unused -> search(choice, holes, gaskets, skim));
     }
 
-    private Optional<Kit> search(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
+    /** Sets with more loose gaskets stand later, and none of them comes before a kit that is complete without. */
+    private Optional<Kit> search(Choice choice, List<HoleAtSize> holes, List<GasketFit> ranked, Length skim) {
         List<Fastener> touched = ShopWork.of(shelf, holes, skim).touched(shelf.fasteners());
         KitAssembly assembly = new KitAssembly(shelf, offers);
-        return choice.outfits().stream()
-                .flatMap(outfit -> gaskets.stream().map(fit -> assembly.of(holes, outfit, fit.kit(), touched)))
-                .min(PREFERENCE);
+        Optional<Kit> best = Optional.empty();
+        for (GasketFit fit : ranked) {
+            if (best.filter(Kit::isComplete)
+                    .filter(kit -> kit.gaskets().loose() < fit.gaskets().loose())
+                    .isPresent()) {
+                return best;
+            }
+            Optional<Kit> found = choice.outfits().stream()
+                    .map(outfit -> assembly.of(holes, outfit, fit.gaskets(), touched))
+                    .min(PREFERENCE);
+            best = Stream.concat(best.stream(), found.stream()).min(OF_RANKED_GASKETS);
+        }
+        return best;
     }
 
     /**
-     * Complete before incomplete, then complete now before later, then the least left over, then the earliest, then box order by way
-     * of the cover, then price.
+     * Complete before incomplete, then the fewest loose gaskets (nobody changes ratio or ports for a day's wait), then complete now
+     * before later, then the least left over, then the earliest, then box order by way of the cover.
      */
-    public static final Comparator<Kit> PREFERENCE = Comparator.comparing(
+    private static final Comparator<Kit> WITHOUT_PRICE = Comparator.comparing(
                     (Kit kit) -> kit.missing().size())
+            .thenComparing(kit -> kit.gaskets().loose())
             .thenComparing(kit -> kit.leadDays() > 0)
             .thenComparing(Kit::leftOver)
             .thenComparing(Kit::leadDays)
-            .thenComparing(Kit::boxOrder)
-            .thenComparing(kit -> kit.total().map(Money::amount).orElse(BigDecimal.ZERO));
+            .thenComparing(Kit::boxOrder);
+
+    /** The same, then the price. */
+    public static final Comparator<Kit> PREFERENCE = WITHOUT_PRICE.thenComparing(KitFinder::price);
+
+    /** Of kits as they come the price still decides; of sets with loose gaskets that are alike so far the first stays. */
+    private static final Comparator<Kit> OF_RANKED_GASKETS =
+            WITHOUT_PRICE.thenComparing(kit -> kit.gaskets().loose() == 0 ? price(kit) : BigDecimal.ZERO);
+
+    private static BigDecimal price(Kit kit) {
+        return kit.total().map(Money::amount).orElse(BigDecimal.ZERO);
+    }
 }

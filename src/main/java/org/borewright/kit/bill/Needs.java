@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Fastener;
-import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Part;
 import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.HoleAtSize;
@@ -23,7 +23,7 @@ final class Needs {
 
     /** The needs of a kit, in the order of a kit list. */
     static List<Need> of(
-            Engine engine, List<HoleAtSize> holes, Outfit outfit, GasketKit gaskets, List<Fastener> touched) {
+            Engine engine, List<HoleAtSize> holes, Outfit outfit, Gaskets gaskets, List<Fastener> touched) {
         Needs needs = new Needs();
         holes.forEach(hole -> needs.add(hole.piston(), hole.cylinder(), 1));
         for (HoleAtSize hole : holes) {
@@ -32,7 +32,10 @@ final class Needs {
             outfit.clip().ifPresent(clip -> needs.add(clip, hole.cylinder(), CLIPS_PER_PISTON));
             outfit.bearing().ifPresent(bearing -> needs.add(bearing, hole.cylinder(), 1));
         }
-        needs.add(gaskets, Need.ENGINE, kitsFor(engine.cylinders().size(), gaskets));
+        int cylinders = engine.cylinders().size();
+        needs.add(gaskets.kit(), Need.ENGINE, count(cylinders, gaskets.kit().servesCylinders()));
+        gaskets.head().ifPresent(head -> needs.add(head, Need.ENGINE, count(cylinders, head.servesCylinders())));
+        gaskets.base().ifPresent(base -> needs.add(base, Need.ENGINE, count(cylinders, base.servesCylinders())));
         touched.forEach(
                 fastener -> fastener.singleUse().ifPresent(bolt -> needs.add(bolt, Need.ENGINE, fastener.count())));
         return needs.byPart.entrySet().stream()
@@ -41,8 +44,8 @@ final class Needs {
                 .toList();
     }
 
-    private static int kitsFor(int cylinders, GasketKit gaskets) {
-        return (cylinders + gaskets.servesCylinders() - 1) / gaskets.servesCylinders();
+    private static int count(int cylinders, int oneServes) {
+        return (cylinders + oneServes - 1) / oneServes;
     }
 
     private void add(Part part, String hole, int count) {

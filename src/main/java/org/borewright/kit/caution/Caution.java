@@ -61,6 +61,9 @@ public enum Caution {
     /** The same of a two-stroke. */
     CUT_BASE(
             "Skim the deck of a two-stroke and not its base: a base that is cut lets the ports down and changes their timing."),
+    /** A base gasket of another thickness under a two-stroke. */
+    PORT_TIMING(
+            "A base gasket of another thickness moves the ports of a two-stroke and changes their timing: see by how much they stand higher or lower, and check the timing before it runs."),
     /** Ring to be filed. */
     FILE_RINGS("A ring of this set is to be filed to its least gap: file square, and leave no burr.");
 

@@ -19,7 +19,7 @@ import org.borewright.measure.Length;
  * @param design the pistons' design
  * @param pistons for each hole in the engine's order, the pistons that may go in, smallest first: one, or the grades of a size
  * @param outfits the rings, pins and clips that fit
- * @param gaskets every gasket kit of the engine over these pistons, the deck as it is
+ * @param gaskets every set of gaskets of the engine over these pistons, the deck as made, the preferred first
  * @param metalChecks spigot and bridges at the largest finish, and the worst spread of masses that its pistons can come to
  * @param blocks why the size is not offered, whatever the wear; wall as made and gaskets apart
  * @param wallAsMade the wall of sleeve or barrel as made, at the largest finish; empty where the engine states none
@@ -46,7 +46,7 @@ public record Choice(
      *
      * @param neverBored whether the work would cut a wall that is never bored
      * @param walls the wall left around each hole, where it could be checked
-     * @param overPistons every gasket kit over the pistons, the deck as it will be
+     * @param overPistons every set of gaskets over the pistons, the deck as it will be, the preferred first
      */
     public List<Block> allBlocks(boolean neverBored, List<Check> walls, List<GasketFit> overPistons) {
         List<Block> all = new ArrayList<>(blocks);
@@ -55,12 +55,7 @@ public record Choice(
         }
         Block.ofWalls(walls).ifPresent(all::add);
         if (GasketFit.fitting(overPistons).isEmpty()) {
-            boolean skimmedTooFar = overPistons.stream().anyMatch(GasketFit::isSkimmedTooFar);
-            all.add(Block.of(
-                    skimmedTooFar ? Block.Reason.SKIM : Block.Reason.GASKET,
-                    overPistons.stream()
-                            .flatMap(fit -> Check.holding(fit.checks()).stream())
-                            .toList()));
+            all.add(GasketFit.block(overPistons));
         }
         return all;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Engine;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
@@ -21,7 +22,7 @@ final class ChoiceFinder {
     private ChoiceFinder() {}
 
     /** The choice; empty where the maker has no piston in this size for some hole. */
-    static Optional<Choice> find(Shelf shelf, Size size, PistonDesign design) {
+    static Optional<Choice> find(Shelf shelf, GasketRanking ranking, Size size, PistonDesign design) {
         List<Piston> made = shelf.parts().pistons().stream()
                 .filter(piston ->
                         piston.design().equals(design.code()) && piston.size().equals(size.label()))
@@ -36,18 +37,19 @@ final class ChoiceFinder {
                 .toList();
         return byHole.stream().anyMatch(List::isEmpty)
                 ? Optional.empty()
-                : Optional.of(choice(shelf, size, design, byHole));
+                : Optional.of(choice(shelf, ranking, size, design, byHole));
     }
 
-    private static Choice choice(Shelf shelf, Size size, PistonDesign design, List<List<Piston>> byHole) {
+    private static Choice choice(
+            Shelf shelf, GasketRanking ranking, Size size, PistonDesign design, List<List<Piston>> byHole) {
         Engine engine = shelf.engine();
         List<Piston> pistons = Choice.distinct(byHole);
         Piston largest = Choice.largestOf(pistons);
         List<Outfit> outfits = OutfitFinder.find(shelf, pistons);
-        List<GasketFit> gaskets = shelf.parts().gasketKits().stream()
-                .filter(kit -> Supply.isSupplied(shelf, kit.number()))
-                .map(kit -> GasketFit.of(engine, kit, pistons, Length.ZERO))
-                .toList();
+        List<GasketFit> gaskets = ranking.ranked(Gaskets.of(shelf.parts()).stream()
+                .filter(set -> set.parts().allMatch(part -> Supply.isSupplied(shelf, part.number())))
+                .map(set -> GasketFit.of(engine, set, pistons, Length.ZERO))
+                .toList());
         List<Check> metal = MetalChecks.of(engine, byHole);
         Optional<Check> wallAsMade =
                 MetalChecks.wallAsMade(engine, largest.shape().largestFinish());

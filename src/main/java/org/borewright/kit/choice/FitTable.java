@@ -23,31 +23,48 @@ import org.borewright.measure.Limits;
  *
  * @param shelf the shelf it was worked out from
  * @param choices for each size of the shelf every maker's pistons, rising by finish; none where none was made
+ * @param ranking how sets of gaskets are preferred
  * @param left for each size the rebuilds left after it, no hole sleeved before; left out where the wall must be surveyed to know
  * @param torques how every group of fasteners is tightened, in the order of the shelf
  */
 public record FitTable(
-        Shelf shelf, Map<Size, List<Choice>> choices, Map<Size, RebuildsLeft> left, List<TorqueReminder> torques) {
+        Shelf shelf,
+        Map<Size, List<Choice>> choices,
+        GasketRanking ranking,
+        Map<Size, RebuildsLeft> left,
+        List<TorqueReminder> torques) {
 
     /** Works the table out. */
     public static FitTable of(Shelf shelf) {
+        GasketRanking ranking = GasketRanking.of(shelf);
         Map<Size, List<Choice>> choices = new LinkedHashMap<>();
         for (Size size : shelf.sizes()) {
-            choices.put(size, choices(shelf, size));
+            choices.put(size, choices(shelf, ranking, size));
         }
         return new FitTable(
                 shelf,
                 Collections.unmodifiableMap(choices),
+                ranking,
                 RebuildsLeft.of(shelf, choices, finish -> MetalChecks.wallsUnsurveyed(shelf.engine(), finish)),
                 shelf.fasteners().stream().map(TorqueReminder::of).toList());
     }
 
-    private static List<Choice> choices(Shelf shelf, Size size) {
+    private static List<Choice> choices(Shelf shelf, GasketRanking ranking, Size size) {
         return shelf.parts().designs().stream()
-                .flatMap(design -> ChoiceFinder.find(shelf, size, design).stream())
+                .flatMap(design -> ChoiceFinder.find(shelf, ranking, size, design).stream())
                 .sorted(Comparator.comparing(Choice::finish)
                         .thenComparing(choice -> choice.design().code()))
                 .toList();
+    }
+
+    /** Every set of gaskets over the pistons of a choice, all skims together taking so much off the deck, the preferred first. */
+    public List<GasketFit> gaskets(Choice choice, Length skims) {
+        if (skims.equals(Length.ZERO)) {
+            return choice.gaskets();
+        }
+        return ranking.ranked(choice.gaskets().stream()
+                .map(fit -> GasketFit.skimmed(shelf.engine(), fit.gaskets(), choice.everyPiston(), skims))
+                .toList());
     }
 
     /** The choices of one size, rising by finish. */

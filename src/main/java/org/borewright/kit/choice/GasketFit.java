@@ -1,13 +1,19 @@
 package org.borewright.kit.choice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.borewright.catalog.Engine;
-import org.borewright.catalog.GasketKit;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Piston;
+import org.borewright.fit.Amount;
 import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
 import org.borewright.fit.CompressionRatio;
 import org.borewright.fit.CrownInMouth;
 import org.borewright.fit.DeckSkim;
@@ -15,71 +21,125 @@ import org.borewright.fit.GasketOpening;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonToHead;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.DeckShape;
+import org.borewright.fit.shape.GasketShape;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 
 /**
- * A gasket kit over pistons of a size, and what was checked of hole, deck and head.
+ * A set of gaskets over the pistons of a size: what it makes of deck and ratio, and what was checked of hole, deck and head. The figures
+ * are the least and the greatest with any of the pistons.
  *
- * @param kit the gasket kit
- * @param checks opening, land, mouth, piston to head, ratio; the skim where there is one and the kit bears one at all
+ * @param gaskets a gasket kit, and what is loose in place of its own
+ * @param deckHeight from the crown's edge at top dead centre up to the deck; negative where the crown stands proud of it
+ * @param pistonToHead the distance at top dead centre, gasket compressed
+ * @param lowestRatio as the tolerances allow, rounded down
+ * @param highestRatio as the tolerances allow, rounded up; {@link Long#MAX_VALUE} where no room is left above the piston
+ * @param checks opening, land, mouth, piston to head, ratio; all skims where there are any and the set bears one at all
  */
-public record GasketFit(GasketKit kit, List<Check> checks) {
+public record GasketFit(
+        Gaskets gaskets,
+        Limits deckHeight,
+        Limits pistonToHead,
+        Amount lowestRatio,
+        Amount highestRatio,
+        List<Check> checks) {
 
-    /** The checks of a gasket kit over each piston of a choice, the deck skimmed by so much. */
-    public static GasketFit of(Engine engine, GasketKit kit, List<Piston> pistons, Length skim) {
-        return new GasketFit(kit, EveryPiston.asked(pistons, piston -> over(engine, kit, piston, skim)));
+    /** What less skim mends, and so what more skim breaks. */
+    private static final Set<Rule> OF_THE_SKIM = EnumSet.of(Rule.PISTON_TO_HEAD_LEAST, Rule.COMPRESSION_RATIO);
+
+    /** A set of gaskets over each piston of a choice, all skims together taking so much off the deck. */
+    public static GasketFit of(Engine engine, Gaskets gaskets, List<Piston> pistons, Length skims) {
+        DeckShape deck = engine.deck();
+        GasketShape shape = gaskets.shape();
+        return new GasketFit(
+                gaskets,
+                spread(pistons, piston -> PistonToHead.deck(deck, shape, piston.crown(), skims)),
+                spread(pistons, piston -> PistonToHead.of(deck, shape, piston.crown(), skims)),
+                Amount.ratioRoundedDown(pistons.stream()
+                        .map(Piston::shape)
+                        .mapToDouble(piston ->
+                                CompressionRatio.lowest(piston.finishForCleanUp(), deck, shape, piston.crown(), skims))
+                        .min()
+                        .orElseThrow()),
+                Amount.ratioRoundedUp(pistons.stream()
+                        .map(Piston::shape)
+                        .mapToDouble(piston ->
+                                CompressionRatio.highest(piston.finishForCleanUp(), deck, shape, piston.crown(), skims))
+                        .max()
+                        .orElseThrow()),
+                EveryPiston.asked(pistons, piston -> over(deck, shape, piston, skims)));
     }
 
-    private static List<Check> over(Engine engine, GasketKit kit, PistonShape piston, Length skim) {
-        var deck = engine.deck();
+    private static Limits spread(List<Piston> pistons, Function<PistonShape, Limits> figure) {
+        return Limits.around(pistons.stream()
+                .map(Piston::shape)
+                .map(figure)
+                .flatMap(limits -> Stream.of(limits.least(), limits.greatest()))
+                .toList());
+    }
+
+    private static List<Check> over(DeckShape deck, GasketShape gaskets, PistonShape piston, Length skims) {
         return Stream.of(
-                        GasketOpening.check(kit.shape(), piston.largestFinish(), deck.head()).stream(),
+                        GasketOpening.check(gaskets, piston.largestFinish(), deck.head()).stream(),
                         CrownInMouth.check(deck.head(), piston.diameter().greatest()).stream(),
-                        PistonToHead.check(deck, kit.shape(), piston.crown(), skim).stream(),
+                        PistonToHead.check(deck, gaskets, piston.crown(), skims).stream(),
                         Stream.of(CompressionRatio.check(
-                                piston.finishForCleanUp(), deck, kit.shape(), piston.crown(), skim)))
+                                piston.finishForCleanUp(), deck, gaskets, piston.crown(), skims)))
                 .<Check>flatMap(stream -> stream)
                 .toList();
     }
 
-    /** The checks of a gasket kit over each piston of a choice, and of the skim itself: what the engine bears, or this kit. */
-    public static GasketFit skimmed(Engine engine, GasketKit kit, List<Piston> pistons, Length skim) {
-        GasketFit fit = of(engine, kit, pistons, skim);
+    /** The same with the skims themselves judged: by what the engine bears, or this set. */
+    public static GasketFit skimmed(Engine engine, Gaskets gaskets, List<Piston> pistons, Length skims) {
+        GasketFit fit = of(engine, gaskets, pistons, skims);
         Optional<Length> most = fit.fits()
                 ? Optional.of(engine.limits().skimGreatest())
-                : mostSkim(engine, kit, pistons, skim.min(engine.limits().skimGreatest()));
+                : fit.mostSkim(engine, pistons, skims.min(engine.limits().skimGreatest()));
         List<Check> checks = new ArrayList<>(fit.checks);
-        most.ifPresent(bears -> checks.add(DeckSkim.check(kit.number().text(), skim, bears)));
-        return new GasketFit(kit, List.copyOf(checks));
+        most.ifPresent(bears -> checks.add(DeckSkim.check(gaskets.words(), skims, bears)));
+        return new GasketFit(
+                gaskets, fit.deckHeight, fit.pistonToHead, fit.lowestRatio, fit.highestRatio, List.copyOf(checks));
     }
 
-    /** The most that may be skimmed, to the nanometre; empty where the kit does not fit however little is. */
-    private static Optional<Length> mostSkim(Engine engine, GasketKit kit, List<Piston> pistons, Length upTo) {
+    /** The most that all skims may take, to the nanometre; empty where the set does not fit however little they do. */
+    private Optional<Length> mostSkim(Engine engine, List<Piston> pistons, Length upTo) {
+        if (!OF_THE_SKIM.containsAll(
+                Check.holding(checks).stream().map(Check::rule).toList())) {
+            return Optional.empty();
+        }
         long fits = 0;
         long most = upTo.nanometres();
         // A skim only brings the piston nearer and the ratio up: what bears one bears any that is less.
         while (fits < most) {
             long middle = most - (most - fits) / 2;
-            if (of(engine, kit, pistons, Length.ofNanometres(middle)).bearsSkim()) {
+            if (bears(engine.deck(), gaskets.shape(), pistons, Length.ofNanometres(middle))) {
                 fits = middle;
             } else {
                 most = middle - 1;
             }
         }
         Length found = Length.ofNanometres(fits);
-        return of(engine, kit, pistons, found).fits() ? Optional.of(found) : Optional.empty();
+        return of(engine, gaskets, pistons, found).fits() ? Optional.of(found) : Optional.empty();
     }
 
-    private boolean bearsSkim() {
+    private static boolean bears(DeckShape deck, GasketShape gaskets, List<Piston> pistons, Length skims) {
+        return pistons.stream()
+                .map(Piston::shape)
+                .allMatch(piston -> Check.allPass(Stream.concat(
+                                PistonToHead.check(deck, gaskets, piston.crown(), skims).stream(),
+                                Stream.of(CompressionRatio.check(
+                                        piston.finishForCleanUp(), deck, gaskets, piston.crown(), skims)))
+                        .filter(check -> OF_THE_SKIM.contains(check.rule()))
+                        .toList()));
+    }
+
+    /** All skims where they take too much: it would fit a deck that is skimmed less. */
+    private Stream<Comparison> tooFar() {
         return checks.stream()
-                .filter(check -> check.rule() == Rule.PISTON_TO_HEAD_LEAST || check.rule() == Rule.COMPRESSION_RATIO)
-                .noneMatch(check -> check.outcome().holds());
-    }
-
-    /** Whether it would fit a deck that is skimmed less. */
-    boolean isSkimmedTooFar() {
-        return checks.stream().anyMatch(check -> check.rule() == Rule.DECK_SKIM && check.outcome() == Outcome.OUT);
+                .filter(check -> check.rule() == Rule.DECK_SKIM && check.outcome() == Outcome.OUT)
+                .map(Comparison.class::cast);
     }
 
     /** Whether every check passed. */
@@ -87,13 +147,26 @@ public record GasketFit(GasketKit kit, List<Check> checks) {
         return Check.allPass(checks);
     }
 
-    /** Those that fit; the list itself when all do. */
-    public static List<GasketFit> fitting(List<GasketFit> fits) {
-        for (GasketFit fit : fits) {
-            if (!fit.fits()) {
-                return fits.stream().filter(GasketFit::fits).toList();
-            }
+    /** Those that fit, of several that are ranked and so stand first. */
+    public static List<GasketFit> fitting(List<GasketFit> ranked) {
+        int fitting = 0;
+        while (fitting < ranked.size() && ranked.get(fitting).fits()) {
+            fitting++;
         }
-        return fits;
+        return ranked.subList(0, fitting);
+    }
+
+    /** Why none of several fits: what stands against the kits as they come, and the most skim that any set bears. */
+    static Block block(List<GasketFit> none) {
+        List<Check> told = new ArrayList<>();
+        none.stream().filter(fit -> fit.gaskets.loose() == 0).forEach(fit -> told.addAll(Check.holding(fit.checks)));
+        none.stream()
+                .filter(fit -> fit.gaskets.loose() > 0)
+                .flatMap(GasketFit::tooFar)
+                .max(Comparator.comparingLong(Comparison::margin))
+                .ifPresent(told::add);
+        boolean skimmedTooFar =
+                none.stream().flatMap(GasketFit::tooFar).findFirst().isPresent();
+        return Block.of(skimmedTooFar ? Block.Reason.SKIM : Block.Reason.GASKET, told);
     }
 }

@@ -28,7 +28,8 @@ import org.borewright.kit.hole.Work;
  * @param walls the wall left around each hole; empty where the engine states no least wall
  * @param left the rebuilds left after it; empty where it is not known whether the wall bears them
  * @param blocks why it is not offered for another reason than the wear
- * @param gasket the gasket kit that goes with it, and its checks; empty when none fits
+ * @param gaskets every set of gaskets over its pistons, the preferred first; empty without pistons
+ * @param gasket the set that goes with it: that of the kit, else the preferred one whether it fits or not; empty where there is none
  * @param kit parts, price and dates; empty when there is nothing to assemble
  */
 public record SizeRow(
@@ -39,6 +40,7 @@ public record SizeRow(
         List<Check> walls,
         Optional<RebuildsLeft> left,
         List<Block> blocks,
+        List<GasketFit> gaskets,
         Optional<GasketFit> gasket,
         Optional<Kit> kit) {
 
@@ -53,7 +55,16 @@ public record SizeRow(
     static SizeRow neverMade(
             Size size, Certainty certainty, List<Check> walls, Optional<RebuildsLeft> left, List<Block> blocks) {
         return new SizeRow(
-                size, Optional.empty(), certainty, List.of(), walls, left, blocks, Optional.empty(), Optional.empty());
+                size,
+                Optional.empty(),
+                certainty,
+                List.of(),
+                walls,
+                left,
+                blocks,
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Whether nothing but the wear stands against it. */

@@ -74,7 +74,7 @@ public final class SizeTable {
             fates.add(fate(choice, i));
             least = least.and(fates.get(i).certainty());
         }
-        List<GasketFit> gaskets = gaskets(choice);
+        List<GasketFit> gaskets = fits.gaskets(choice, request.deck().lowered());
         List<GasketFit> fitting = GasketFit.fitting(gaskets);
         Optional<Kit> kit = kits.best(choice, fates, fitting, request.deck().skim());
         Optional<GasketFit> gasket = kit.flatMap(found -> found.over(fitting))
@@ -87,6 +87,7 @@ public final class SizeTable {
                 walls,
                 left,
                 choice.allBlocks(wouldBeCut(choice.size()), walls, gaskets),
+                gaskets,
                 gasket,
                 kit);
     }
@@ -106,16 +107,6 @@ public final class SizeTable {
             case WORN -> worn.at(choice, holes.get(hole), choice.pistons().get(hole));
             case FINISHED -> finished.at(holes.get(hole), choice.pistons().get(hole));
         };
-    }
-
-    private List<GasketFit> gaskets(Choice choice) {
-        Length lowered = request.deck().lowered();
-        if (lowered.equals(Length.ZERO)) {
-            return choice.gaskets();
-        }
-        return choice.gaskets().stream()
-                .map(fit -> GasketFit.skimmed(fits.shelf().engine(), fit.kit(), choice.everyPiston(), lowered))
-                .toList();
     }
 
     private boolean wouldBeCut(Size size) {

@@ -9,6 +9,7 @@ import org.borewright.api.shown.ShownBlock;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.Engine;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Part;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
@@ -30,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param largestFinish the hole at greatest clearance of the largest piston
  * @param blocks why the size is not offered with them, whatever the wear
  * @param outfits rings, pins and clips that go with them
- * @param gaskets every gasket kit over them, the deck as it is
+ * @param gaskets every set of gaskets over them, the deck as made, the preferred first
  * @param checks of the metal at the largest finish, the wall as made, and of the worst spread of masses
  */
 public record ChoiceAnswer(
@@ -101,18 +102,33 @@ public record ChoiceAnswer(
     }
 
     /**
-     * A gasket kit over the pistons.
+     * A set of gaskets over the pistons.
      *
-     * @param number of the kit
+     * @param kit the gasket kit
      * @param servesCylinders how many cylinders one kit serves
+     * @param head the head gasket in place of the kit's own; absent where that goes on
+     * @param base the base gasket in place of the kit's own; absent where that goes on, or there is none
      * @param fits whether every check passed
      * @param checks of opening, deck and head
      */
-    public record GasketAnswer(String number, int servesCylinders, boolean fits, List<ShownCheck> checks) {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record GasketAnswer(
+            String kit,
+            int servesCylinders,
+            @Nullable String head,
+            @Nullable String base,
+            boolean fits,
+            List<ShownCheck> checks) {
 
         static GasketAnswer of(GasketFit fit, LengthUnit unit) {
+            Gaskets gaskets = fit.gaskets();
             return new GasketAnswer(
-                    text(fit.kit()), fit.kit().servesCylinders(), fit.fits(), shown(fit.checks(), unit));
+                    text(gaskets.kit()),
+                    gaskets.kit().servesCylinders(),
+                    gaskets.head().map(ChoiceAnswer::text).orElse(null),
+                    gaskets.base().map(ChoiceAnswer::text).orElse(null),
+                    fit.fits(),
+                    shown(fit.checks(), unit));
         }
     }
 

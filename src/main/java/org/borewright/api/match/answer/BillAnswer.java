@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.shown.Days;
 import org.borewright.api.shown.ShownMoney;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.Need;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param date when the last line is there; absent when the bill is not complete
  * @param lines what to order
  * @param surplus what is left over
+ * @param inPlace which loose gaskets go on in place of those of the kit, which are left over too; absent where none does
  * @param missing what cannot be had
  * @param total of the lines; absent when there is none
  */
@@ -26,6 +28,7 @@ public record BillAnswer(
         @Nullable LocalDate date,
         List<LineAnswer> lines,
         List<SurplusAnswer> surplus,
+        @Nullable List<InPlaceAnswer> inPlace,
         List<MissingAnswer> missing,
         @Nullable ShownMoney total) {
 
@@ -92,6 +95,27 @@ public record BillAnswer(
     public record SurplusAnswer(String number, int quantity) {}
 
     /**
+     * A gasket that goes on in place of that of the kit, so that the kit's own is left over.
+     *
+     * @param number the loose one
+     * @param part what it is, and what is left over
+     * @param of the number of the kit
+     */
+    public record InPlaceAnswer(String number, String part, String of) {
+
+        static @Nullable List<InPlaceAnswer> of(Gaskets gaskets) {
+            String kit = gaskets.kit().number().text();
+            return gaskets.loose() == 0
+                    ? null
+                    : gaskets.parts()
+                            .skip(1)
+                            .map(loose -> new InPlaceAnswer(
+                                    loose.number().text(), loose.kind().label(), kit))
+                            .toList();
+        }
+    }
+
+    /**
      * A need that cannot be covered.
      *
      * @param part what it is
@@ -120,6 +144,7 @@ public record BillAnswer(
                 kit.surplus().stream()
                         .map(over -> new SurplusAnswer(over.number().text(), over.count()))
                         .toList(),
+                InPlaceAnswer.of(kit.gaskets()),
                 kit.missing().stream().map(MissingAnswer::of).toList(),
                 kit.total().map(ShownMoney::of).orElse(null));
     }

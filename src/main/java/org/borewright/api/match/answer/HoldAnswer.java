@@ -168,7 +168,7 @@ public record HoldAnswer(
                 .max(Comparator.naturalOrder())
                 .map(most ->
                         (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit) + " altogether")
-                                + (tooNear(hold) ? ", or find a thicker gasket kit." : "."))
+                                + (tooNear(hold) ? ", or find a thicker gasket." : "."))
                 .orElse(hold.reason().wayOut());
     }
 

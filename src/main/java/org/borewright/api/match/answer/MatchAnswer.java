@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
+import org.borewright.api.match.answer.deck.GasketsAnswer;
 import org.borewright.api.match.answer.size.CouldSaveAnswer;
 import org.borewright.api.match.answer.size.HardestAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
@@ -44,6 +45,7 @@ import org.jspecify.annotations.Nullable;
  * @param sizes every size
  * @param cylinders every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
+ * @param gaskets every set of gaskets over the pistons of the size named, the preferred first; empty when none is named
  * @param bill what to order; absent when no size is named
  * @param operations what the shop does
  * @param torques what is tightened: reminders
@@ -71,6 +73,7 @@ public record MatchAnswer(
         List<SizeRowAnswer> sizes,
         List<CylinderAnswer> cylinders,
         List<Stencil<ShownCheck>> checks,
+        List<Stencil<GasketsAnswer>> gaskets,
         @Nullable Stencil<BillAnswer> bill,
         OperationsAnswer operations,
         List<Stencil<TorqueAnswer>> torques,
@@ -108,11 +111,8 @@ public record MatchAnswer(
                         .map(report -> CylinderAnswer.of(report, unit))
                         .toList(),
                 stencils.checks(match.checks()),
-                match.ruling()
-                        .row()
-                        .flatMap(SizeRow::kit)
-                        .map(kit -> stencils.bill(kit, request.on()))
-                        .orElse(null),
+                match.ruling().row().map(stencils::gaskets).orElse(List.of()),
+                bill(request, match, stencils),
                 OperationsAnswer.of(match.work(), stencils),
                 stencils.torques(match.torques()),
                 match.total().map(ShownMoney::of).orElse(null),
@@ -125,5 +125,13 @@ public record MatchAnswer(
                 .map(hole -> FinishedHoleAnswer.of(hole, unit))
                 .toList();
         return finished.isEmpty() ? null : finished;
+    }
+
+    private static @Nullable Stencil<BillAnswer> bill(MatchRequest request, Match match, Stencils stencils) {
+        return match.ruling()
+                .row()
+                .flatMap(SizeRow::kit)
+                .map(kit -> stencils.bill(kit, request.on()))
+                .orElse(null);
     }
 }

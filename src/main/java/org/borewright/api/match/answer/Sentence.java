@@ -66,11 +66,38 @@ final class Sentence {
     }
 
     private static String besides(Match match, LengthUnit unit) {
-        return match.passedOver().stream().map(Sentence::passedOver).collect(Collectors.joining())
+        return inPlace(match)
+                + match.portsHigher().map(higher -> ports(higher, unit)).orElse("")
+                + match.passedOver().stream().map(Sentence::passedOver).collect(Collectors.joining())
                 + match.ruling()
                         .wouldServe()
                         .map(smaller -> cost(match, smaller, unit))
                         .orElse("");
+    }
+
+    /** Which loose gaskets go on, and what of the kit is left over for them. */
+    private static String inPlace(Match match) {
+        return match.ruling()
+                .row()
+                .flatMap(SizeRow::kit)
+                .map(Kit::gaskets)
+                .map(gaskets -> gaskets.parts()
+                        .skip(1)
+                        .map(loose -> " The %s %s goes on, and that of %s is left over."
+                                .formatted(
+                                        loose.kind().label(),
+                                        loose.number().text(),
+                                        gaskets.kit().number().text()))
+                        .collect(Collectors.joining()))
+                .orElse("");
+    }
+
+    private static String ports(Length higher, LengthUnit unit) {
+        return " The ports stand %s %s %s than as made."
+                .formatted(
+                        ShownLength.of(higher.absolute(), unit),
+                        unit.symbol(),
+                        higher.isNegative() ? "lower" : "higher");
     }
 
     private static String passedOver(SizeRow row) {

@@ -8,8 +8,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.borewright.api.match.answer.deck.GasketsAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.Stencil;
+import org.borewright.catalog.Shelf;
 import org.borewright.catalog.ShopOperation;
 import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
@@ -17,7 +19,9 @@ import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.LengthUnit;
 
 /**
@@ -29,7 +33,9 @@ public final class Stencils {
 
     private final ObjectMapper json;
     private final LengthUnit unit;
+    private final Shelf shelf;
     private final IdentityHashMap<Check, Stencil<ShownCheck>> checks = new IdentityHashMap<>();
+    private final IdentityHashMap<List<GasketFit>, List<Stencil<GasketsAnswer>>> gaskets = new IdentityHashMap<>();
     private final IdentityHashMap<TorqueReminder, Stencil<TorqueAnswer>> torques = new IdentityHashMap<>();
     private final IdentityHashMap<ShopOperation, List<Stencil<OperationsAnswer.LineAnswer>>> operations =
             new IdentityHashMap<>();
@@ -42,6 +48,7 @@ public final class Stencils {
     public Stencils(ObjectMapper json, FitTable fits, LengthUnit unit) {
         this.json = json;
         this.unit = unit;
+        this.shelf = fits.shelf();
         cut(List.of(DeckFlatness.NOT_MEASURED));
         fits.choices().values().forEach(choices -> choices.forEach(this::cut));
         fits.torques().forEach(torque -> torques.put(torque, Stencil.of(json, TorqueAnswer.of(torque, unit))));
@@ -55,6 +62,7 @@ public final class Stencils {
         choice.blocks().forEach(block -> cut(block.checks()));
         choice.outfits().forEach(outfit -> cut(outfit.checks()));
         choice.gaskets().forEach(gasket -> cut(gasket.checks()));
+        gaskets.put(choice.gaskets(), written(choice.gaskets()));
     }
 
     private void cut(List<Check> of) {
@@ -63,6 +71,12 @@ public final class Stencils {
 
     private Stencil<ShownCheck> written(Check check) {
         return Stencil.of(json, ShownCheck.of(check, unit));
+    }
+
+    private List<Stencil<GasketsAnswer>> written(List<GasketFit> ranked) {
+        return GasketsAnswer.of(shelf, ranked, unit).stream()
+                .map(set -> Stencil.of(json, set))
+                .toList();
     }
 
     private List<Stencil<OperationsAnswer.LineAnswer>> lines(ShopOperation operation, int holes) {
@@ -86,6 +100,11 @@ public final class Stencils {
             shown.add(kept == null ? written(check) : kept);
         }
         return shown;
+    }
+
+    List<Stencil<GasketsAnswer>> gaskets(SizeRow row) {
+        List<Stencil<GasketsAnswer>> kept = gaskets.get(row.gaskets());
+        return kept == null ? written(row.gaskets()) : kept;
     }
 
     List<Stencil<TorqueAnswer>> torques(List<TorqueReminder> reminders) {

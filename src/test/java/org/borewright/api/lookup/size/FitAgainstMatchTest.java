@@ -130,7 +130,11 @@ class FitAgainstMatchTest {
         choice.path("gaskets")
                 .valueStream()
                 .filter(gasket -> gasket.path("fits").booleanValue())
-                .forEach(gasket -> shown.add(gasket.path("number").asText()));
+                .forEach(gasket -> {
+                    for (String part : List.of("kit", "head", "base")) {
+                        shown.add(gasket.path(part).asText());
+                    }
+                });
         assertThat(bill.path("lines")).isNotEmpty();
         bill.path("lines")
                 .forEach(line -> line.path("covers").forEach(cover -> {

@@ -26,9 +26,9 @@ class HoldAnswerTest {
     /** Source: 0.2 mm = 0.007 874 0… in, which as an upper limit is shown rounded down. */
     @ParameterizedTest(name = "skim {0} in {2}: {3}")
     @CsvSource(delimiter = '|', textBlock = """
-            0.25 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or find a thicker gasket kit.
-            0.25 | 1.7 | INCH | Skim at most 0.007874 in altogether, or find a thicker gasket kit.
-            0.25 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket kit.
+            0.25 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or find a thicker gasket.
+            0.25 | 1.7 | INCH | Skim at most 0.007874 in altogether, or find a thicker gasket.
+            0.25 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket.
             0.35 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
             """)
     void too_deep_a_skim_says_how_deep_it_may_be(String skim, String least, LengthUnit unit, String next) {

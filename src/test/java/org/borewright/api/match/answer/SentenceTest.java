@@ -7,6 +7,8 @@ import static org.borewright.kit.TwinShop.surveys;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.borewright.catalog.BaseGasket;
+import org.borewright.catalog.Strokes;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.Match;
@@ -14,7 +16,9 @@ import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -106,6 +110,26 @@ class SentenceTest {
                 .isEqualTo("Every cylinder goes to +0.50: every check that could be made is in, 1 could not"
                         + " (pull of the torque against the proof load: not an ISO metric thread),"
                         + " and the kit is complete from the shelf.");
+    }
+
+    /** 0.7 mm under each barrel in place of 0.5: 2.1 to 2.3 mm from piston to head. */
+    @ParameterizedTest(name = "of {0} in {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            0.7 | MILLIMETRE | The base gasket BG-1 goes on, and that of GK-1 is left over. The ports stand 0.200 mm higher than as made.
+            0.7 | INCH       | The base gasket BG-1 goes on, and that of GK-1 is left over. The ports stand 0.007874 in higher than as made.
+            0.4 | MILLIMETRE | The base gasket BG-1 goes on, and that of GK-1 is left over. The ports stand 0.100 mm lower than as made.
+            """)
+    void a_loose_gasket_says_what_is_left_over_and_where_the_ports_come_to_stand(
+            String thickness, LengthUnit unit, String says) {
+        TwinShop shop = new TwinShop();
+        shop.strokes = Strokes.TWO;
+        Limits base = Limits.exactly(mm(thickness));
+        shop.baseGaskets.add(new BaseGasket(TwinShop.no("BG-1"), base, 1));
+        shop.offer("BG-1", "3", 5);
+        Length least = mm("1.4").plus(base.least());
+        shop.pistonToHead = new Limits(least, least.plus(mm("0.2")));
+
+        assertThat(Sentence.of(shop.worn("standard", "70.110", "70.020"), unit)).endsWith(says);
     }
 
     @Test
