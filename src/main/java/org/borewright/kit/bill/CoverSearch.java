@@ -71,11 +71,15 @@ final class CoverSearch {
     /** More of a box never takes anything away: all needs can be covered together where each can. */
     private boolean isPossible(int days) {
         return IntStream.range(0, needs.size())
-                .allMatch(need -> boxes.stream()
-                                .mapToLong(packed -> (long) packed.obtainable(days)
-                                        * packed.holds().get(need))
-                                .sum()
-                        >= needs.get(need).count());
+                .allMatch(need -> obtainable(need, days) >= needs.get(need).count());
+    }
+
+    /** How many parts of a need can be had within so many days; on the 0th what lies on the shelf. */
+    long obtainable(int need, int days) {
+        return boxes.stream()
+                .mapToLong(packed ->
+                        (long) packed.obtainable(days) * packed.holds().get(need))
+                .sum();
     }
 
     /** The preferred cover of needs that can be covered. */
