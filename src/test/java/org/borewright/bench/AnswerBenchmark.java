@@ -92,7 +92,7 @@ public class AnswerBenchmark {
     }
 
     @Test
-    void time_and_bytes_of_an_answer() throws RunnerException {
+    void timeAndBytesOfAnAnswer() throws RunnerException {
         Collection<RunResult> results = new Runner(new OptionsBuilder()
                         .include(AnswerBenchmark.class.getName() + ".*")
                         .addProfiler(GCProfiler.class)

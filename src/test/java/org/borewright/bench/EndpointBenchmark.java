@@ -43,7 +43,7 @@ class EndpointBenchmark {
     URL address;
 
     @Test
-    void match_beside_echo() throws InterruptedException {
+    void matchBesideEcho() throws InterruptedException {
         String[] surveys = Requests.surveys();
         Load load = new Load(address.getPort());
         int bytes = load.run("/api/match", surveys, WARM_UP).bytes();

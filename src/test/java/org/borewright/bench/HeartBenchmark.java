@@ -111,7 +111,7 @@ public class HeartBenchmark {
     }
 
     @Test
-    void time_and_bytes_of_a_four_cylinder_match() throws RunnerException {
+    void timeAndBytesOfAFourCylinderMatch() throws RunnerException {
         Collection<RunResult> results = new Runner(new OptionsBuilder()
                         .include(HeartBenchmark.class.getName() + ".match")
                         .addProfiler(GCProfiler.class)

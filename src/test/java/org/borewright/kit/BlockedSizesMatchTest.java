@@ -33,8 +33,7 @@ class BlockedSizesMatchTest {
         "0.400, 1.7, hold, 0.200",
         "0.000001, 1.9, hold, 0",
     })
-    void a_deck_is_skimmed_no_further_than_engine_and_piston_bear(
-            String skim, String least, String verdict, String most) {
+    void aDeckIsSkimmedNoFurtherThanEngineAndPistonBear(String skim, String least, String verdict, String most) {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm(least), mm("2.4"));
 
@@ -49,7 +48,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void a_hold_on_the_skim_stands_on_all_that_the_skim_breaks_and_nothing_is_said_twice() {
+    void aHoldOnTheSkimStandsOnAllThatTheSkimBreaksAndNothingIsSaidTwice() {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
 
@@ -62,7 +61,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void a_deck_that_is_not_skimmed_is_not_held_against_a_skim() {
+    void aDeckThatIsNotSkimmedIsNotHeldAgainstASkim() {
         assertThat(new TwinShop().worn("standard", "70.110", "70.020").checks())
                 .extracting(Check::rule)
                 .doesNotContain(Rule.DECK_SKIM);
@@ -74,8 +73,7 @@ class BlockedSizesMatchTest {
         "71.299999, hold, +0.50, NO_GASKET_KIT",
         "71.300, no certain size, -, WALL_NOT_PROBED NO_GASKET_KIT",
     })
-    void a_size_without_a_gasket_kit_is_held_and_no_sleeve_is_spoken_of(
-            String opening, String verdict, String size, String holds) {
+    void aSizeWithoutAGasketKitIsHeldAndNoSleeveIsSpokenOf(String opening, String verdict, String size, String holds) {
         TwinShop shop = new TwinShop();
         shop.gaskets.set(0, TwinShop.gasket("GK-1", opening));
 
@@ -87,7 +85,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void a_size_without_rings_is_held() {
+    void aSizeWithoutRingsIsHeld() {
         TwinShop shop = new TwinShop();
         shop.rings.removeIf(set -> !set.size().equals("standard"));
 
@@ -98,7 +96,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void sizes_that_are_possible_at_the_best_are_held_by_the_skim_before_any_reading() {
+    void sizesThatArePossibleAtTheBestAreHeldByTheSkimBeforeAnyReading() {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
 
@@ -125,7 +123,7 @@ class BlockedSizesMatchTest {
                 "78, 75.019999, 1.00, no common size, -, NO_SIZE_LEFT",
                 "78, unknown, 0.75, no common size, -, NO_SIZE_LEFT",
             })
-    void a_size_that_was_only_never_made_is_named_and_pistons_may_be_made(
+    void aSizeThatWasOnlyNeverMadeIsNamedAndPistonsMayBeMade(
             String sleeve, String pitch, String largest, String verdict, String size, String holds) {
         TwinShop shop = new TwinShop();
         shop.pistons.removeIf(piston -> piston.size().equals("+1.00"));
@@ -148,7 +146,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void only_the_metal_calls_for_a_sleeve() {
+    void onlyTheMetalCallsForASleeve() {
         TwinShop shop = new TwinShop();
         shop.gaskets.set(0, TwinShop.gasket("GK-1", "71"));
         shop.wall = new WallShape(
@@ -173,7 +171,7 @@ class BlockedSizesMatchTest {
         "70.010, 70.260, 71.299999, 0, hold, -, HOLES_DIFFER NO_GASKET_KIT, +0.25",
         "70.100, 70.120, 71.299999, 0, hold, -, BETWEEN_SIZES NO_GASKET_KIT, +0.25",
     })
-    void finished_holes_whose_size_wants_a_gasket_or_less_skim_are_not_sent_to_be_sleeved(
+    void finishedHolesWhoseSizeWantsAGasketOrLessSkimAreNotSentToBeSleeved(
             String first,
             String second,
             String opening,
@@ -194,7 +192,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void finished_holes_without_rings_of_their_size_keep_it_and_the_next_is_named_beside() {
+    void finishedHolesWithoutRingsOfTheirSizeKeepItAndTheNextIsNamedBeside() {
         TwinShop shop = new TwinShop();
         shop.rings.removeIf(set -> set.size().equals("standard"));
 
@@ -208,7 +206,7 @@ class BlockedSizesMatchTest {
     }
 
     @Test
-    void finished_holes_that_no_metal_bears_call_for_a_sleeve() {
+    void finishedHolesThatNoMetalBearsCallForASleeve() {
         TwinShop shop = new TwinShop();
         shop.wall = new WallShape(
                 Optional.of(mm("75")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());

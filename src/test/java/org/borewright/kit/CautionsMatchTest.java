@@ -49,7 +49,7 @@ class CautionsMatchTest {
         "RECORD, 20, 0, SKIMMED_DECK, false",
         "RECORD, 20, 0.000001, SKIMMED_DECK, true",
     })
-    void a_caution_stands_where_it_is_due(
+    void aCautionStandsWhereItIsDue(
             PresentSize.KnownFrom from, BigDecimal celsius, String skim, Caution caution, boolean due) {
         TwinShop shop = new TwinShop();
         MatchRequest plain = shop.request(Condition.WORN, "standard", TwinShop.surveys("70.010", "70.010"));
@@ -78,7 +78,7 @@ class CautionsMatchTest {
         "BARE_ALUMINIUM_SILICON, NEVER_BORED, true",
         "IRON_BARREL, NEVER_BORED, false",
     })
-    void the_wall_brings_its_own_caution(Construction construction, Caution caution, boolean due) {
+    void theWallBringsItsOwnCaution(Construction construction, Caution caution, boolean due) {
         TwinShop shop = new TwinShop();
         shop.construction = construction;
 
@@ -94,7 +94,7 @@ class CautionsMatchTest {
         "TWO, IRON_BARREL, 70.010, false, true",
         "TWO, PLATED, 70.010, false, true",
     })
-    void ports_are_chamfered_only_where_the_hole_is_cut(
+    void portsAreChamferedOnlyWhereTheHoleIsCut(
             Strokes strokes, Construction construction, String diameter, boolean chamfer, boolean pegs) {
         TwinShop shop = new TwinShop();
         shop.strokes = strokes;
@@ -125,7 +125,7 @@ class CautionsMatchTest {
         "0 90, SINGLE_DIAMETER, false",
         "0 60 120, TWO_AXES, false",
     })
-    void a_pass_says_what_its_readings_cannot_see(String axes, Caution caution, boolean due) {
+    void aPassSaysWhatItsReadingsCannotSee(String axes, Caution caution, boolean due) {
         TwinShop shop = new TwinShop();
         List<CylinderSurvey> surveys =
                 axes.isEmpty() ? TwinShop.surveys("70.010", "70.010") : List.of(round("1", axes), round("2", axes));

@@ -46,7 +46,7 @@ class DeckMatchTest {
         ", 0, 0.300, serves, ''",
         ", 0, 0.300001, hold, DECK_SKIM",
     })
-    void a_deck_is_skimmed_as_needed_and_no_deeper_than_it_bears(
+    void aDeckIsSkimmedAsNeededAndNoDeeperThanItBears(
             Length found, String skim, Length before, String verdict, String holding) {
         Match match = ask(found, skim, before);
 
@@ -62,7 +62,7 @@ class DeckMatchTest {
     /** Least piston to head 1.9 mm as made, 1.7 asked for. */
     @ParameterizedTest(name = "skim {0}, before {1}: {2}")
     @CsvSource({"0.100, 0.100, serves", "0.100, 0.100001, hold", "0, 0.200, serves", "0, 0.200001, hold"})
-    void an_earlier_skim_brings_the_piston_nearer_as_well(String skim, Length before, String verdict) {
+    void anEarlierSkimBringsThePistonNearerAsWell(String skim, Length before, String verdict) {
         shop.pistonToHead = new Limits(mm("1.7"), mm("2.4"));
 
         assertThat(ask(mm("0.02"), skim, before).ruling().verdict().label()).isEqualTo(verdict);
@@ -70,7 +70,7 @@ class DeckMatchTest {
 
     @ParameterizedTest(name = "out of flat {0}, skim {1}: at least {2}")
     @CsvSource({", 0, ", "0.040, 0, ", "0.040001, 0, 0.050001", "0.080, 0, 0.090", "0.080, 0.2, 0.090"})
-    void the_least_skim_is_named_where_one_is_needed(Length found, String skim, Length least) {
+    void theLeastSkimIsNamedWhereOneIsNeeded(Length found, String skim, Length least) {
         Deck deck = new Deck(flatness(found), mm(skim), Optional.empty());
 
         assertThat(deck.leastSkim(shop.shelf().engine().limits())).isEqualTo(Optional.ofNullable(least));
@@ -78,7 +78,7 @@ class DeckMatchTest {
 
     @ParameterizedTest(name = "holes of {0}")
     @CsvSource({"70.110", "-"})
-    void a_deck_that_nobody_measured_is_not_checked_and_it_is_said_how(String diameter) {
+    void aDeckThatNobodyMeasuredIsNotCheckedAndItIsSaidHow(String diameter) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", TwinShop.surveys(diameter, diameter));
 
         List<Check> checks = shop.ask(with(plain, new Deck(Optional.empty(), Length.ZERO, Optional.of(Length.ZERO))))
@@ -108,7 +108,7 @@ class DeckMatchTest {
         "TWO, , 0, 0, CUT_BASE, false",
         "TWO, , 0.1, 0, VALVE_ROOM, false",
     })
-    void a_deck_brings_its_own_cautions(
+    void aDeckBringsItsOwnCautions(
             Strokes strokes, Length found, String skim, Length before, Caution caution, boolean due) {
         shop.strokes = strokes;
 

@@ -42,7 +42,7 @@ class FinishedHolesMatchTest {
         // beyond the last window
         "71.100, 70.010, no common size, -, NO_COMMON_SIZE",
     })
-    void one_size_must_hold_all_holes(String first, String second, String verdict, String size, String reason) {
+    void oneSizeMustHoldAllHoles(String first, String second, String verdict, String size, String reason) {
         Match match = new TwinShop().finished(first, second);
 
         assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
@@ -65,7 +65,7 @@ class FinishedHolesMatchTest {
         "70.234700, hone only, certain",
         "70.234800, as it is, possible",
     })
-    void what_is_left_to_a_larger_size_is_bored_or_honed(String diameter, String work, String certainty) {
+    void whatIsLeftToALargerSizeIsBoredOrHoned(String diameter, String work, String certainty) {
         HoleAtSize fate = new TwinShop()
                 .finished(diameter, "70.260")
                 .table()
@@ -83,7 +83,7 @@ class FinishedHolesMatchTest {
         "+0.50, serves, +0.50",
         "+1.00, serves, +1.00",
     })
-    void a_larger_size_may_be_asked_for(String asked, String verdict, String size) {
+    void aLargerSizeMayBeAskedFor(String asked, String verdict, String size) {
         TwinShop shop = new TwinShop();
         Match match = asking(shop, asked, "70.010", "70.010");
 
@@ -94,7 +94,7 @@ class FinishedHolesMatchTest {
     /** Every kind of finding in one of two finished holes that read as standard. Deep or not measured, only what is cosmetic may pass. */
     @ParameterizedTest
     @EnumSource
-    void only_cosmetic_findings_let_a_finished_hole_pass(Finding.Kind kind) {
+    void onlyCosmeticFindingsLetAFinishedHolePass(Finding.Kind kind) {
         for (Optional<Length> depth : List.of(Optional.<Length>empty(), Optional.of(mm("0.010")))) {
             TwinShop shop = new TwinShop();
             Match match = shop.ask(shop.request(
@@ -111,7 +111,7 @@ class FinishedHolesMatchTest {
     }
 
     @Test
-    void a_size_asked_for_that_is_too_small_is_held() {
+    void aSizeAskedForThatIsTooSmallIsHeld() {
         Match match = asking(new TwinShop(), "standard", "70.260", "70.260");
 
         assertThat(TwinShop.named(match)).isEqualTo("+0.25");
@@ -121,7 +121,7 @@ class FinishedHolesMatchTest {
     }
 
     @Test
-    void a_plated_hole_is_never_sent_to_the_hone() {
+    void aPlatedHoleIsNeverSentToTheHone() {
         TwinShop shop = new TwinShop();
         shop.construction = Construction.PLATED;
 
@@ -148,7 +148,7 @@ class FinishedHolesMatchTest {
     }
 
     @Test
-    void holes_that_differ_are_named_with_the_size_that_brings_them_together() {
+    void holesThatDifferAreNamedWithTheSizeThatBringsThemTogether() {
         Match match = new TwinShop().finished("70.010", "70.260");
 
         assertThat(match.finishedHoles(Condition.FINISHED))
@@ -161,7 +161,7 @@ class FinishedHolesMatchTest {
     /** Just in, on the limit and just not out for the U of the reading: the hole belongs to the size, proven or not. */
     @ParameterizedTest
     @CsvSource({"69.995280, possible", "70.010, certain", "70.034719, certain", "70.034720, possible"})
-    void a_hole_near_the_edge_of_a_window_still_belongs_to_its_size(String diameter, String certainty) {
+    void aHoleNearTheEdgeOfAWindowStillBelongsToItsSize(String diameter, String certainty) {
         FinishedHole hole = new TwinShop()
                 .finished(diameter, "70.010")
                 .finishedHoles(Condition.FINISHED)
@@ -174,7 +174,7 @@ class FinishedHolesMatchTest {
     }
 
     @Test
-    void a_hole_between_sizes_hears_how_much_too_loose_and_how_much_to_go() {
+    void aHoleBetweenSizesHearsHowMuchTooLooseAndHowMuchToGo() {
         Match match = new TwinShop().finished("70.100", "70.010");
         FinishedHole between = match.finishedHoles(Condition.FINISHED).get(0);
 

@@ -48,7 +48,7 @@ class GasketChoiceMatchTest {
             0.3      | 1.9      | GK-1 with HG-13                        | serves | GK-1 with HG-13
             0.3      | 1.900001 | ''                                     | hold   | -
             """)
-    void a_thicker_gasket_rescues_a_skimmed_deck_and_the_ratio_nearest_to_that_as_made_goes_first(
+    void aThickerGasketRescuesASkimmedDeckAndTheRatioNearestToThatAsMadeGoesFirst(
             String skim, String least, String admissible, String verdict, String taken) {
         shop.pistonToHead = new Limits(mm(least), mm("2.6"));
         looseHeads(5, 5);
@@ -61,7 +61,7 @@ class GasketChoiceMatchTest {
     }
 
     @Test
-    void where_no_gasket_bears_the_skim_the_most_that_any_of_them_bears_is_named() {
+    void whereNoGasketBearsTheSkimTheMostThatAnyOfThemBearsIsNamed() {
         shop.pistonToHead = new Limits(mm("1.900001"), mm("2.6"));
         looseHeads(5, 5);
 
@@ -83,7 +83,7 @@ class GasketChoiceMatchTest {
         "2.375, GK-1; GK-1 with HG-11; GK-1 with HG-13",
         "2.375002, GK-1; GK-1 with HG-13; GK-1 with HG-11",
     })
-    void where_no_ratio_as_made_is_known_the_middle_of_the_distances_decides(String greatest, String admissible) {
+    void whereNoRatioAsMadeIsKnownTheMiddleOfTheDistancesDecides(String greatest, String admissible) {
         shop.pistons.removeIf(piston -> piston.size().equals("standard"));
         shop.pistonToHead = new Limits(mm("1.8"), mm(greatest));
         looseHeads(5, 5);
@@ -98,7 +98,7 @@ class GasketChoiceMatchTest {
         "0, 5, GK-1 with HG-13",
         "0, 0, GK-1 with HG-13",
     })
-    void of_gaskets_that_are_admissible_the_one_on_the_shelf_goes_on(int thin, int thick, String taken) {
+    void ofGasketsThatAreAdmissibleTheOneOnTheShelfGoesOn(int thin, int thick, String taken) {
         shop.pistonToHead = new Limits(mm("1.9"), mm("2.6"));
         looseHeads(thin, thick);
 
@@ -106,7 +106,7 @@ class GasketChoiceMatchTest {
     }
 
     @Test
-    void the_ratio_comes_before_the_price() {
+    void theRatioComesBeforeThePrice() {
         shop.pistonToHead = new Limits(mm("1.9"), mm("2.6"));
         looseHeads(5, 5);
         shop.offer("HG-13", "900", 5);
@@ -117,7 +117,7 @@ class GasketChoiceMatchTest {
     /** GK-2 is too thin by itself and lies on the shelf; GK-1 goes as it comes. */
     @ParameterizedTest(name = "{0} of GK-1 on hand, more to be had {1}: {2}")
     @CsvSource({"5, true, GK-1", "0, true, GK-1", "0, false, GK-2 with HG-13"})
-    void nobody_takes_a_loose_gasket_for_a_days_wait(int onHand, boolean more, String taken) {
+    void nobodyTakesALooseGasketForADaysWait(int onHand, boolean more, String taken) {
         GasketShape shape = shop.gaskets.get(0).shape();
         shop.gaskets.add(new GasketKit(
                 no("GK-2"),
@@ -137,7 +137,7 @@ class GasketChoiceMatchTest {
 
     /** Two barrels, each with a base gasket of its own, under one head gasket. */
     @Test
-    void what_is_loose_is_ordered_beside_the_kit() {
+    void whatIsLooseIsOrderedBesideTheKit() {
         shop.pistonToHead = new Limits(mm("2.2"), mm("2.6"));
         looseHead("HG-11", "1.1", "1.15", 5);
         looseBase("BG-7", "0.7");
@@ -153,7 +153,7 @@ class GasketChoiceMatchTest {
 
     @ParameterizedTest(name = "{0}-stroke, base gasket of {1}: {2}")
     @CsvSource({"TWO, 0.7, 0.2", "FOUR, 0.7, ", "TWO, 0.5, "})
-    void a_base_gasket_of_another_thickness_moves_the_ports(Strokes strokes, String thickness, Length higher) {
+    void aBaseGasketOfAnotherThicknessMovesThePorts(Strokes strokes, String thickness, Length higher) {
         shop.strokes = strokes;
         shop.pistonToHead = new Limits(mm(thickness.equals("0.5") ? "1.9" : "2.0"), mm("2.6"));
         looseBase("BG-7", thickness);

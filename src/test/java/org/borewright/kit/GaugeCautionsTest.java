@@ -32,7 +32,7 @@ class GaugeCautionsTest {
         // a gauge that measured nothing needs no caution
         "-, , false"
     })
-    void a_gauge_of_which_nothing_is_stated_is_a_caution(String diameter, Length stated, boolean caution) {
+    void aGaugeOfWhichNothingIsStatedIsACaution(String diameter, Length stated, boolean caution) {
         Match match = ask(diameter, gauge(stated, null, Optional.empty()));
 
         assertThat(match.cautions().contains(Caution.GAUGE_NOT_STATED)).isEqualTo(caution);
@@ -40,7 +40,7 @@ class GaugeCautionsTest {
 
     @ParameterizedTest
     @CsvSource({"70.110, -1, true", "70.110, 0, false", "70.110, 1, false", "70.110, , false", "-, -1, false"})
-    void a_calibration_past_its_last_day_is_a_caution(String diameter, Integer daysLeft, boolean caution) {
+    void aCalibrationPastItsLastDayIsACaution(String diameter, Integer daysLeft, boolean caution) {
         LocalDate due = daysLeft == null ? null : request(diameter).on().plusDays(daysLeft);
         Match match = ask(diameter, gauge(mm("0.005"), due, Optional.empty()));
 
@@ -49,7 +49,7 @@ class GaugeCautionsTest {
 
     @ParameterizedTest
     @CsvSource({"20, false", "25, false", "25.001, true", "14.999, true"})
-    void a_ring_far_from_twenty_degrees_is_a_caution_as_a_block_is(BigDecimal celsius, boolean caution) {
+    void aRingFarFromTwentyDegreesIsACautionAsABlockIs(BigDecimal celsius, boolean caution) {
         Match match = ask("70.110", gauge(mm("0.005"), null, Optional.of(ring(celsius))));
 
         assertThat(match.cautions().contains(Caution.TEMPERATURE_FAR)).isEqualTo(caution);
@@ -58,7 +58,7 @@ class GaugeCautionsTest {
     /** 70.000 mm of steel, 11.5 × 10⁻⁶ /K, grow 0.805 µm in 1 K; the block is at 20 °C. */
     @ParameterizedTest
     @CsvSource({"22, 70.111610", "20, 70.110000", "18, 70.108390"})
-    void what_the_ring_had_grown_goes_on_to_every_diameter(BigDecimal celsius, Length at20) {
+    void whatTheRingHadGrownGoesOnToEveryDiameter(BigDecimal celsius, Length at20) {
         Match match = ask("70.110", gauge(mm("0.005"), null, Optional.of(ring(celsius))));
 
         assertThat(match.holes().get(0).hole().diameters().orElseThrow().greatest())
@@ -69,7 +69,7 @@ class GaugeCautionsTest {
     /** In 30 K the ring grows 24.150 µm, so that 35.055 mm is less than half of 70.134 mm, though no less than half of what was read. */
     @ParameterizedTest
     @CsvSource({"20, true", "50, false"})
-    void a_probe_is_held_against_the_diameter_with_what_the_ring_had_grown(BigDecimal celsius, boolean believed) {
+    void aProbeIsHeldAgainstTheDiameterWithWhatTheRingHadGrown(BigDecimal celsius, boolean believed) {
         MatchRequest asked = request("70.110");
         Wall.Reach reach = new Wall.Reach(mm("35.055"), false);
         Wall wall = new Wall(
@@ -93,7 +93,7 @@ class GaugeCautionsTest {
     }
 
     @Test
-    void a_ring_makes_a_reading_worth_less_and_is_left_out_where_it_is_not_stated() {
+    void aRingMakesAReadingWorthLessAndIsLeftOutWhereItIsNotStated() {
         Gauge without = gauge(mm("0.005"), null, Optional.empty());
         Gauge with = gauge(mm("0.005"), null, Optional.of(ring(BigDecimal.valueOf(20))));
 

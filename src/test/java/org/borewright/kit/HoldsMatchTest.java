@@ -35,7 +35,7 @@ class HoldsMatchTest {
         "standard, -, 70.480, NOT_MEASURED, 1",
         "standard, -, 70.480, WALL_NOT_PROBED, 2",
     })
-    void only_the_holes_in_the_way_are_named(
+    void onlyTheHolesInTheWayAreNamed(
             String present, String first, String second, Hold.Reason reason, String cylinders) {
         Match match = new TwinShop().worn(present, first, second);
 
@@ -49,7 +49,7 @@ class HoldsMatchTest {
     /** A hone follows the hole, so that no wall need be probed: 69.990 + 0.005 lies within U of 70.000, where the present size ends. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"IRON_BARREL, 69.990, WALL_NOT_PROBED, false", "PLATED, 69.993, CLEARANCE_TOO_CLOSE, true"})
-    void a_wall_that_is_not_bored_need_not_be_probed(
+    void aWallThatIsNotBoredNeedNotBeProbed(
             Construction construction, String diameter, Hold.Reason reason, boolean held) {
         TwinShop shop = new TwinShop();
         shop.construction = construction;
@@ -62,7 +62,7 @@ class HoldsMatchTest {
 
     @ParameterizedTest
     @EnumSource
-    void aluminium_and_a_loose_sleeve_are_put_right_each_in_its_own_way(Condition condition) {
+    void aluminiumAndALooseSleeveArePutRightEachInItsOwnWay(Condition condition) {
         TwinShop shop = new TwinShop();
 
         Match match = shop.ask(shop.request(
@@ -85,7 +85,7 @@ class HoldsMatchTest {
     }
 
     @Test
-    void a_holed_cylinder_is_no_kit_whatever_it_reads() {
+    void aHoledCylinderIsNoKitWhateverItReads() {
         TwinShop shop = new TwinShop();
 
         Match match = shop.ask(shop.request(
@@ -105,7 +105,7 @@ class HoldsMatchTest {
         "    , 71.010, no certain size, DEPTH_NOT_MEASURED, 1",
         "0.50, 70.010, no common size, NO_COMMON_SIZE, 1 2",
     })
-    void a_finding_in_a_finished_hole_is_cut_out_and_not_sleeved_while_a_size_has_room(
+    void aFindingInAFinishedHoleIsCutOutAndNotSleevedWhileASizeHasRoom(
             Length depth, String diameter, String verdict, Hold.Reason reason, String cylinders) {
         TwinShop shop = new TwinShop();
         Finding score = new Finding(Finding.Kind.SCORED, Optional.ofNullable(depth), Optional.empty());
@@ -126,7 +126,7 @@ class HoldsMatchTest {
         "70.010, 70.100, NEVER_CUT, 2",
         "70.100, 70.100, NEVER_CUT, 1 2",
     })
-    void a_plated_hole_that_no_piston_runs_in_stands_in_the_way_and_not_the_largest(
+    void aPlatedHoleThatNoPistonRunsInStandsInTheWayAndNotTheLargest(
             String first, String second, Hold.Reason reason, String cylinders) {
         TwinShop shop = new TwinShop();
         shop.construction = Construction.PLATED;
@@ -143,7 +143,7 @@ class HoldsMatchTest {
     }
 
     @Test
-    void checks_of_several_holes_say_whose_they_are() {
+    void checksOfSeveralHolesSayWhoseTheyAre() {
         TwinShop shop = new TwinShop();
         shop.wall = new WallShape(
                 Optional.empty(), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
@@ -165,7 +165,7 @@ class HoldsMatchTest {
                 "70.100 | 70.120 | The finished holes lie between two sizes, too loose for the smaller and too tight for the larger: cylinders 1, 2.",
                 "70.010 | 71.100 | No size brings the finished holes together, and the largest stands in the way: cylinder 2.",
             })
-    void a_hold_on_finished_holes_names_them(String first, String second, String says) {
+    void aHoldOnFinishedHolesNamesThem(String first, String second, String says) {
         assertThat(only(new TwinShop().finished(first, second)).says()).isEqualTo(says);
     }
 
@@ -178,7 +178,7 @@ class HoldsMatchTest {
         "70.010, 70.286, hold, HOLES_DIFFER 1 2 CLEARANCE_TOO_CLOSE 2",
         "70.010, 70.260, hold, HOLES_DIFFER 1",
     })
-    void what_measured_pistons_would_settle_is_said_beside_what_must_be_cut(
+    void whatMeasuredPistonsWouldSettleIsSaidBesideWhatMustBeCut(
             String first, String second, String verdict, String holds) {
         Match match = new TwinShop().finished(first, second);
 

@@ -36,7 +36,7 @@ class MatchProperties {
     private final TwinShop shop = new TwinShop();
 
     @Property(tries = 300)
-    void more_wear_never_gives_a_smaller_size(
+    void moreWearNeverGivesASmallerSize(
             @ForAll @LongRange(min = 69_900_000, max = 71_300_000) long first,
             @ForAll @LongRange(min = 69_900_000, max = 71_300_000) long second,
             @ForAll @LongRange(min = 0, max = 500_000) long more,
@@ -49,7 +49,7 @@ class MatchProperties {
 
     /** A grid worn further in one cell; the unworn cells keep the size when new where it was. */
     @Property(tries = 200)
-    void more_wear_at_one_place_of_a_grid_never_gives_a_smaller_size(
+    void moreWearAtOnePlaceOfAGridNeverGivesASmallerSize(
             @ForAll @Size(6) List<@LongRange(min = 70_000_000, max = 70_500_000) Long> cells,
             @ForAll @IntRange(max = 5) int place,
             @ForAll @LongRange(min = 0, max = 500_000) long more,
@@ -77,7 +77,7 @@ class MatchProperties {
     }
 
     @Property(tries = 200)
-    void the_order_of_the_cylinders_does_not_matter(
+    void theOrderOfTheCylindersDoesNotMatter(
             @ForAll @LongRange(min = 69_950_000, max = 70_900_000) long first,
             @ForAll @LongRange(min = 69_950_000, max = 70_900_000) long second) {
         Match asCounted = worn(hole("1", first), hole("2", second));
@@ -103,7 +103,7 @@ class MatchProperties {
     }
 
     @Property(tries = 200)
-    void the_order_of_axes_and_of_rows_of_a_grid_does_not_matter(
+    void theOrderOfAxesAndOfRowsOfAGridDoesNotMatter(
             @ForAll @Size(6) List<@LongRange(min = 69_980_000, max = 70_400_000) Long> cells) {
         Match asRead = worn(grid(AXES, cells), hole("2", 70_000_000));
         Match turned = worn(
@@ -133,7 +133,7 @@ class MatchProperties {
 
     /** The bar leaves the hone its 0.05 mm, and the guard on top: what is left of the finish of a certain size. */
     @Property(tries = 200)
-    void a_certain_size_clears_the_clean_up_by_its_guard(
+    void aCertainSizeClearsTheCleanUpByItsGuard(
             @ForAll @LongRange(min = 69_980_000, max = 70_900_000) long first,
             @ForAll @LongRange(min = 69_980_000, max = 70_900_000) long second) {
         Match match = worn(hole("1", first), hole("2", second));
@@ -152,7 +152,7 @@ class MatchProperties {
     }
 
     @Property(tries = 200)
-    void every_need_is_covered_once_and_nothing_is_covered_twice(
+    void everyNeedIsCoveredOnceAndNothingIsCoveredTwice(
             @ForAll @IntRange(max = 3) int engineBoxes,
             @ForAll @IntRange(max = 3) int cylinderBoxes,
             @ForAll @IntRange(max = 3) int pistons,
@@ -192,7 +192,7 @@ class MatchProperties {
     }
 
     @Property(tries = 50)
-    void the_same_request_gives_the_same_answer(@ForAll @LongRange(min = 69_980_000, max = 70_900_000) long diameter) {
+    void theSameRequestGivesTheSameAnswer(@ForAll @LongRange(min = 69_980_000, max = 70_900_000) long diameter) {
         Function<TwinShop, Match> ask = asked -> asked.ask(
                 asked.request(Condition.WORN, "standard", List.of(hole("1", diameter), hole("2", 70_000_000))));
 

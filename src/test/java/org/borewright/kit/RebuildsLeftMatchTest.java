@@ -37,7 +37,7 @@ class RebuildsLeftMatchTest {
         // nobody knows the outside of the sleeve
         ", ",
     })
-    void a_sleeve_fitted_since_counts_with_its_own_outside(String outside, Integer byMetal) {
+    void aSleeveFittedSinceCountsWithItsOwnOutside(String outside, Integer byMetal) {
         TwinShop shop = new TwinShop();
         Wall wall = wall(Optional.ofNullable(outside).map(TwinShop::mm), Optional.empty(), true);
 
@@ -54,7 +54,7 @@ class RebuildsLeftMatchTest {
         "2.909999, 0",
         ", ",
     })
-    void a_wall_of_the_block_counts_as_surveyed_and_not_at_all_where_it_was_not(String least, Integer byMetal) {
+    void aWallOfTheBlockCountsAsSurveyedAndNotAtAllWhereItWasNot(String least, Integer byMetal) {
         TwinShop shop = new TwinShop();
         shop.wall = new WallShape(
                 Optional.empty(), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
@@ -64,7 +64,7 @@ class RebuildsLeftMatchTest {
     }
 
     @Test
-    void after_the_last_size_none_is_left_whatever_the_wall() {
+    void afterTheLastSizeNoneIsLeftWhateverTheWall() {
         TwinShop shop = new TwinShop();
         List<SizeRow> table = shop.ask(shop.request(
                         Condition.WORN,
@@ -77,7 +77,7 @@ class RebuildsLeftMatchTest {
     }
 
     @Test
-    void a_size_never_made_is_left_by_metal_alone() {
+    void aSizeNeverMadeIsLeftByMetalAlone() {
         TwinShop shop = new TwinShop();
         shop.pistons.removeIf(piston -> piston.size().equals("+0.75"));
 

@@ -23,11 +23,11 @@ class WordsOfTheKitTest {
 
     @ParameterizedTest
     @MethodSource
-    void a_word_is_written_as_in_the_trade(String words, String inOrder) {
+    void aWordIsWrittenAsInTheTrade(String words, String inOrder) {
         assertThat(words).isEqualTo(inOrder);
     }
 
-    static Stream<Arguments> a_word_is_written_as_in_the_trade() {
+    static Stream<Arguments> aWordIsWrittenAsInTheTrade() {
         return Stream.of(
                 words(Condition.values(), Condition::label, "worn; finished"),
                 words(
@@ -59,11 +59,11 @@ class WordsOfTheKitTest {
 
     @ParameterizedTest
     @MethodSource
-    void what_stands_in_the_way_is_told_in_sentences_of_its_own(List<String> sentences) {
+    void whatStandsInTheWayIsToldInSentencesOfItsOwn(List<String> sentences) {
         assertThat(sentences).doesNotHaveDuplicates().allMatch(sentence -> sentence.matches("[A-Z].+[a-z]\\."));
     }
 
-    static Stream<List<String>> what_stands_in_the_way_is_told_in_sentences_of_its_own() {
+    static Stream<List<String>> whatStandsInTheWayIsToldInSentencesOfItsOwn() {
         return Stream.of(
                 told(Hold.Reason.values(), Hold.Reason::sentence),
                 told(Hold.Reason.values(), Hold.Reason::wayOut),
@@ -76,11 +76,11 @@ class WordsOfTheKitTest {
 
     @ParameterizedTest
     @MethodSource
-    void a_block_is_told_after_the_name_of_the_size(String sentence) {
+    void aBlockIsToldAfterTheNameOfTheSize(String sentence) {
         assertThat(sentence).matches("[a-z][a-z ,;]+[a-z]");
     }
 
-    static Stream<String> a_block_is_told_after_the_name_of_the_size() {
+    static Stream<String> aBlockIsToldAfterTheNameOfTheSize() {
         return Arrays.stream(Block.Reason.values()).map(Block.Reason::sentence);
     }
 }

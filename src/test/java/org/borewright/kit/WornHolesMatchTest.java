@@ -49,8 +49,7 @@ class WornHolesMatchTest {
         "71.000, 70.000, no common size, -, standard:no +0.25:no +0.50:no +0.75:no +1.00:no",
         "-, 70.050, no certain size, -, standard:no +0.25:possible +0.50:possible +0.75:possible +1.00:possible",
     })
-    void the_worst_hole_decides_the_size_of_the_engine(
-            String first, String second, String verdict, String size, String table) {
+    void theWorstHoleDecidesTheSizeOfTheEngine(String first, String second, String verdict, String size, String table) {
         Match match = new TwinShop().worn("standard", first, second);
 
         assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
@@ -67,7 +66,7 @@ class WornHolesMatchTest {
         "70.205282, possible",
         "70.205283, no",
     })
-    void a_size_turns_at_the_exact_nanometre(String diameter, String certainty) {
+    void aSizeTurnsAtTheExactNanometre(String diameter, String certainty) {
         Match match = new TwinShop().worn("standard", diameter, "70.000");
 
         assertThat(match.table().get(1).certainty().label()).isEqualTo(certainty);
@@ -81,14 +80,14 @@ class WornHolesMatchTest {
         "70.000281, possible",
         "70.000282, no",
     })
-    void a_hone_alone_needs_five_micrometres_beyond_the_largest_reading(String diameter, String certainty) {
+    void aHoneAloneNeedsFiveMicrometresBeyondTheLargestReading(String diameter, String certainty) {
         Match match = new TwinShop().worn("standard", diameter, "69.980");
 
         assertThat(match.table().get(0).certainty().label()).isEqualTo(certainty);
     }
 
     @Test
-    void a_probed_wall_saves_a_step_and_the_figure_that_would_is_named() {
+    void aProbedWallSavesAStepAndTheFigureThatWouldIsNamed() {
         TwinShop shop = new TwinShop();
         Match blind = shop.worn("standard", "70.110", "70.020");
 
@@ -110,7 +109,7 @@ class WornHolesMatchTest {
         "70.374600, SMALLER_THAN_PRESENT_SIZE",
         "70.374800, ''",
     })
-    void readings_smaller_than_the_present_size_allows_are_held(String diameter, String reason) {
+    void readingsSmallerThanThePresentSizeAllowsAreHeld(String diameter, String reason) {
         Match match = new TwinShop().worn("+0.50", diameter, "70.500");
 
         assertThat(match.ruling().holds())
@@ -127,7 +126,7 @@ class WornHolesMatchTest {
         "35.049719, hold, +0.50",
         "34.000000, hold, +0.50",
     })
-    void a_probe_shorter_than_half_the_diameter_proves_nothing(String radius, String verdict, String size) {
+    void aProbeShorterThanHalfTheDiameterProvesNothing(String radius, String verdict, String size) {
         Match match = probed(new TwinShop(), radius);
 
         assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
@@ -144,8 +143,7 @@ class WornHolesMatchTest {
             70.149437, -,         35.094718
             70.189436, -,         35.094718
             """)
-    void no_wall_is_asked_to_lie_nearer_than_half_the_largest_diameter(
-            String diameter, Length within, Length fromBarAxis) {
+    void noWallIsAskedToLieNearerThanHalfTheLargestDiameter(String diameter, Length within, Length fromBarAxis) {
         Settling settling =
                 new TwinShop().worn("standard", diameter, "70.020").settling().orElseThrow();
 
@@ -157,7 +155,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void a_size_that_no_probe_can_prove_is_not_offered() {
+    void aSizeThatNoProbeCanProveIsNotOffered() {
         Match match = new TwinShop().worn("standard", "70.189437", "70.020");
 
         assertThat(TwinShop.table(match)).contains("+0.25:possible");
@@ -166,7 +164,7 @@ class WornHolesMatchTest {
 
     @ParameterizedTest(name = "scored {0} mm deep: within {1} mm")
     @CsvSource({"0.01, 35.064719", "0.001, 35.073719"})
-    void the_wall_must_lie_nearer_by_the_depth_of_what_is_cut_out_behind_it(Length depth, Length within) {
+    void theWallMustLieNearerByTheDepthOfWhatIsCutOutBehindIt(Length depth, Length within) {
         TwinShop shop = new TwinShop();
         Finding score = new Finding(Finding.Kind.SCORED, Optional.of(depth), Optional.empty());
         Match match = shop.ask(
@@ -186,8 +184,7 @@ class WornHolesMatchTest {
         // shorter than half the diameter: nothing is known of the wall
         "34.000, true, PROBE_WALL",
     })
-    void a_hole_already_probed_is_told_what_still_stands_in_the_way(
-            String radius, boolean fromBarAxis, Settling.What what) {
+    void aHoleAlreadyProbedIsToldWhatStillStandsInTheWay(String radius, boolean fromBarAxis, Settling.What what) {
         Match match = probed(new TwinShop(), radius, fromBarAxis);
 
         assertThat(match.settling().orElseThrow().readings().get(0).what()).isEqualTo(what);
@@ -195,13 +192,13 @@ class WornHolesMatchTest {
 
     @ParameterizedTest
     @CsvSource({"35.114720, false", "35.101, true"})
-    void a_wall_that_proved_to_stand_too_far_off_is_not_probed_again(String radius, boolean fromBarAxis) {
+    void aWallThatProvedToStandTooFarOffIsNotProbedAgain(String radius, boolean fromBarAxis) {
         assertThat(probed(new TwinShop(), radius, fromBarAxis).settling()).isEmpty();
     }
 
     /** ISO 1: a radius read in a cold barrel is smaller than at 20 °C, and must not pass by that. */
     @Test
-    void a_wall_probed_in_the_cold_is_corrected_like_a_diameter() {
+    void aWallProbedInTheColdIsCorrectedLikeADiameter() {
         TwinShop shop = new TwinShop();
         MatchRequest warm = probing(shop, "35.070", false);
         MatchRequest cold = new MatchRequest(
@@ -261,7 +258,7 @@ class WornHolesMatchTest {
         "MELTED, , refer to a specialist, -",
         "CRACKED, , refer to a specialist, -",
     })
-    void findings_weigh_as_the_trade_weighs_them(Finding.Kind kind, String depth, String verdict, String size) {
+    void findingsWeighAsTheTradeWeighsThem(Finding.Kind kind, String depth, String verdict, String size) {
         TwinShop shop = new TwinShop();
         Finding finding = new Finding(kind, Optional.ofNullable(depth).map(TwinShop::mm), Optional.empty());
 
@@ -273,7 +270,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void nothing_is_certain_while_the_present_size_is_hearsay() {
+    void nothingIsCertainWhileThePresentSizeIsHearsay() {
         TwinShop shop = new TwinShop();
         MatchRequest known = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
         MatchRequest hearsay = new MatchRequest(
@@ -294,7 +291,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void a_size_never_made_is_passed_over_and_said_so() {
+    void aSizeNeverMadeIsPassedOverAndSaidSo() {
         TwinShop shop = new TwinShop();
         shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
 
@@ -305,7 +302,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void out_of_stock_means_the_same_size_on_a_later_day() {
+    void outOfStockMeansTheSameSizeOnALaterDay() {
         TwinShop shop = new TwinShop();
         shop.offer("P-050", "40", 1);
 
@@ -317,7 +314,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void a_larger_size_is_given_when_asked_for_and_a_smaller_one_is_not() {
+    void aLargerSizeIsGivenWhenAskedForAndASmallerOneIsNot() {
         TwinShop shop = new TwinShop();
 
         assertThat(TwinShop.named(asking(shop, 3))).isEqualTo("+0.75");
@@ -349,7 +346,7 @@ class WornHolesMatchTest {
         // a nanometre less and +0.50 is gone; +0.25 stays possible
         "75.589999, no certain size, -",
     })
-    void the_wall_left_is_judged_at_the_largest_finish(String outside, String verdict, String size) {
+    void theWallLeftIsJudgedAtTheLargestFinish(String outside, String verdict, String size) {
         TwinShop shop = new TwinShop();
         shop.wall = new WallShape(
                 Optional.of(mm(outside)), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
@@ -361,7 +358,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void a_wall_nobody_surveyed_holds() {
+    void aWallNobodySurveyedHolds() {
         TwinShop shop = new TwinShop();
         shop.wall = new WallShape(
                 Optional.empty(), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
@@ -374,7 +371,7 @@ class WornHolesMatchTest {
 
     @ParameterizedTest(name = "pitch {0}: {1}")
     @CsvSource({"75.550, +0.50", "75.549999, -"})
-    void the_bridge_is_judged_at_the_largest_finish(String pitch, String size) {
+    void theBridgeIsJudgedAtTheLargestFinish(String pitch, String size) {
         TwinShop shop = new TwinShop();
         shop.pitch = Optional.of(mm(pitch));
         shop.wall = new WallShape(
@@ -384,7 +381,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void a_plated_wall_is_never_bored() {
+    void aPlatedWallIsNeverBored() {
         TwinShop shop = new TwinShop();
         shop.construction = Construction.PLATED;
 
@@ -397,7 +394,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void the_largest_oversize_is_inclusive() {
+    void theLargestOversizeIsInclusive() {
         TwinShop shop = new TwinShop();
         assertThat(shop.worn("standard", "70.060", "70.000").table().get(4).blocks())
                 .isEmpty();
@@ -408,7 +405,7 @@ class WornHolesMatchTest {
     }
 
     @Test
-    void an_opening_too_small_blocks_the_sizes_it_does_not_clear() {
+    void anOpeningTooSmallBlocksTheSizesItDoesNotClear() {
         TwinShop shop = new TwinShop();
         // +0.50 needs 70.550 + 2 × 0.5
         shop.gaskets.set(0, TwinShop.gasket("GK-1", "71.549999"));

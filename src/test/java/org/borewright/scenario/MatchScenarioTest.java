@@ -33,7 +33,7 @@ class MatchScenarioTest {
     }
 
     @Test
-    void a_worn_four_goes_to_one_size_and_a_probed_wall_could_save_a_step() {
+    void aWornFourGoesToOneSizeAndAProbedWallCouldSaveAStep() {
         match(WORN_FOUR)
                 .statusCode(200)
                 .body("verdict", equalTo("serves"))
@@ -53,7 +53,7 @@ class MatchScenarioTest {
      * and the terms of its uncertainty, worked out by hand.
      */
     @Test
-    void a_warm_sleeve_in_aluminium_is_turned_back_to_twenty_degrees_and_says_how_well_it_is_known() {
+    void aWarmSleeveInAluminiumIsTurnedBackToTwentyDegreesAndSaysHowWellItIsKnown() {
         match("""
                 {"engine":"HALVERN-131","unit":"mm","condition":"worn","date":"2026-03-02","temperature":26,
                  "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1","diameter":53.720}],
@@ -80,7 +80,7 @@ class MatchScenarioTest {
     }
 
     @Test
-    void the_same_request_gives_the_same_bytes() {
+    void theSameRequestGivesTheSameBytes() {
         byte[] first = match(WORN_FOUR).extract().asByteArray();
 
         assertThat(match(WORN_FOUR).extract().asByteArray()).isEqualTo(first);
@@ -89,7 +89,7 @@ class MatchScenarioTest {
     /** Source: 1 in = 25.4 mm exactly, 68 °F = 20 °C exactly. */
     @ParameterizedTest(name = "largest {0} in = {1} mm")
     @CsvSource({"3.2942, 83.67268", "3.2990, 83.7946", "3.3050, 83.947", "3.3100, 84.074"})
-    void inches_and_millimetres_agree(String inches, String millimetres) {
+    void inchesAndMillimetresAgree(String inches, String millimetres) {
         ValidatableResponse in = match(single("in", inches, "68", "F"));
         ValidatableResponse mm = match(single("mm", millimetres, "20", "C"));
 
@@ -130,7 +130,7 @@ class MatchScenarioTest {
     }
 
     @Test
-    void a_cracked_cylinder_gets_no_kit() {
+    void aCrackedCylinderGetsNoKit() {
         match(WORN_FOUR.replace("\"diameter\":77.310}", "\"diameter\":77.310,\"findings\":[{\"kind\":\"cracked\"}]}"))
                 .statusCode(200)
                 .body("verdict", equalTo("refer to a specialist"))

@@ -41,12 +41,12 @@ class ContractAnswersTest {
     Shelves shelves;
 
     @Test
-    void every_answer_is_as_its_schema_says() {
+    void everyAnswerIsAsItsSchemaSays() {
         assertThat(faults(CONTRACT, answers())).isEmpty();
     }
 
     @Test
-    void every_request_is_as_its_schema_says() {
+    void everyRequestIsAsItsSchemaSays() {
         Schema schema = CONTRACT.judge(Contract.schema("MatchRequest"));
 
         assertThat(Sample.requests())
@@ -55,12 +55,12 @@ class ContractAnswersTest {
     }
 
     @Test
-    void every_member_that_may_be_there_is_there_in_some_body() {
+    void everyMemberThatMayBeThereIsThereInSomeBody() {
         assertThat(members(CONTRACT).neverMet()).isEmpty();
     }
 
     @Test
-    void every_member_that_may_be_absent_is_absent_in_some_answer() {
+    void everyMemberThatMayBeAbsentIsAbsentInSomeAnswer() {
         Members members = new Members(CONTRACT);
         answers().forEach((sample, answer) -> members.note(Contract.schema(sample.schema()), answer));
 
@@ -68,7 +68,7 @@ class ContractAnswersTest {
     }
 
     @Test
-    void every_word_that_no_enum_of_the_code_lists_is_met_in_some_answer() {
+    void everyWordThatNoEnumOfTheCodeListsIsMetInSomeAnswer() {
         Members members = members(CONTRACT);
 
         assertThat(ContractWordsTest.KNOWN_FROM_ANSWERS)
@@ -94,20 +94,20 @@ class ContractAnswersTest {
                 "/components/schemas/MatchAnswer/properties/date/format | \"time\" | time",
                 "/components/schemas/Torque/properties/N·m | nothing | 'N·m'",
             })
-    void a_schema_that_says_otherwise_is_found(String place, String planted, String words) {
+    void aSchemaThatSaysOtherwiseIsFound(String place, String planted, String words) {
         assertThat(faults(CONTRACT.with(place, planted), answers()).anyMatch(fault -> fault.contains(words)))
                 .isTrue();
     }
 
     @Test
-    void a_member_that_no_body_has_is_found() {
+    void aMemberThatNoBodyHasIsFound() {
         assertThat(members(CONTRACT.with("/components/schemas/Hole/properties/colour", "{\"type\": \"string\"}"))
                         .neverMet())
                 .containsExactly("Hole.colour is named, and nothing has it");
     }
 
     @Test
-    void a_member_that_every_answer_has_and_none_need_have_is_found() {
+    void aMemberThatEveryAnswerHasAndNoneNeedHaveIsFound() {
         assertThat(members(CONTRACT.with("/components/schemas/RingGap/required", "[\"gap\"]"))
                         .neverAbsent())
                 .contains("RingGap.groove is not required, and all have it");

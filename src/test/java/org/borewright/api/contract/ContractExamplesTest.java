@@ -36,13 +36,13 @@ class ContractExamplesTest {
 
     @ParameterizedTest
     @MethodSource("answered")
-    void an_example_is_answered_as_it_says(String name) {
+    void anExampleIsAnsweredAsItSays(String name) {
         assertThat(differences(CONTRACT, name)).isEmpty();
     }
 
     @ParameterizedTest
     @MethodSource("requests")
-    void the_request_of_an_example_holds_together(String name) {
+    void theRequestOfAnExampleHoldsTogether(String name) {
         JsonNode request = CONTRACT.at("/components/examples/" + name + "/value");
 
         assertThat(CONTRACT.judge(Contract.schema("MatchRequest")).validate(request))
@@ -51,12 +51,12 @@ class ContractExamplesTest {
     }
 
     @Test
-    void every_example_has_the_schema_of_the_answer_it_is_given_for() {
+    void everyExampleHasTheSchemaOfTheAnswerItIsGivenFor() {
         assertThat(faults(CONTRACT)).isEmpty();
     }
 
     @Test
-    void every_answer_has_an_example_and_every_example_its_place() {
+    void everyAnswerHasAnExampleAndEveryExampleItsPlace() {
         Set<String> shown = new HashSet<>(requests().toList());
         for (Operation operation : CONTRACT.operations()) {
             operation.bodies().forEach((status, body) -> {
@@ -70,7 +70,7 @@ class ContractExamplesTest {
     }
 
     @Test
-    void every_kind_of_refusal_has_an_example() {
+    void everyKindOfRefusalHasAnExample() {
         List<String> shown = CONTRACT.examples().values().stream()
                 .filter(example -> example.at("/value/detail").isTextual())
                 .map(example -> example.at("/value/type").textValue())
@@ -86,7 +86,7 @@ class ContractExamplesTest {
     }
 
     @Test
-    void what_nobody_can_provoke_is_as_the_list_of_problems_says() {
+    void whatNobodyCanProvokeIsAsTheListOfProblemsSays() {
         JsonNode example = CONTRACT.at("/components/examples/" + NOT_TO_BE_PROVOKED + "/value");
 
         assertThat(example.get("title").textValue()).isEqualTo(ProblemType.UNEXPECTED_FAULT.title());
@@ -111,7 +111,7 @@ class ContractExamplesTest {
                 "BadDate | x-request/instead | {\"/date\": \"2026-02-31\"} | the service says \"2026-02-31\"",
                 "UnknownPart | x-request | {\"get\": \"/api/engines/NHH\"} | no place of the contract shows it as 404 of GET /api/engines/NHH",
             })
-    void an_example_that_says_otherwise_is_found(String name, String place, String planted, String words) {
+    void anExampleThatSaysOtherwiseIsFound(String name, String place, String planted, String words) {
         Contract contract = CONTRACT.with("/components/examples/" + name + "/" + place, planted);
         String answered = name.equals("Worn") ? "WornAnswered" : name;
 
@@ -120,7 +120,7 @@ class ContractExamplesTest {
     }
 
     @Test
-    void an_example_of_another_schema_is_found() {
+    void anExampleOfAnotherSchemaIsFound() {
         Contract contract = CONTRACT.with("/components/examples/Offers/value/colour", "\"red\"");
 
         assertThat(faults(contract))

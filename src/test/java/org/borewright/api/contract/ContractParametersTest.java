@@ -25,12 +25,12 @@ class ContractParametersTest {
     private static final String KNOWN = "known here: ";
 
     @Test
-    void the_names_are_those_that_the_service_knows() {
+    void theNamesAreThoseThatTheServiceKnows() {
         assertThat(names(CONTRACT)).isEmpty();
     }
 
     @Test
-    void the_ranges_and_usual_values_are_those_that_the_service_keeps() {
+    void theRangesAndUsualValuesAreThoseThatTheServiceKeeps() {
         assertThat(ranges(CONTRACT)).isEmpty();
     }
 
@@ -44,7 +44,7 @@ class ContractParametersTest {
                 "/components/parameters/Size/name | \"step\" | GET /api/engines/{engine}/sizes/{size}/fit, path: step is in the contract alone",
                 "/components/parameters/Size/required | false | GET /api/engines/{engine}/sizes/{size}/fit, size: not required, and there is no path without",
             })
-    void a_name_that_says_otherwise_is_found(String place, String planted, String words) {
+    void aNameThatSaysOtherwiseIsFound(String place, String planted, String words) {
         assertThat(names(CONTRACT.with(place, planted))).contains(words);
     }
 
@@ -60,7 +60,7 @@ class ContractParametersTest {
                 "{\"maxLength\": 2} | GET /api/engines, size: xx is answered with 400",
                 "{\"default\": 5} | GET /api/engines, size: 5 is not the usual value",
             })
-    void a_range_that_says_otherwise_is_found(String planted, String words) {
+    void aRangeThatSaysOtherwiseIsFound(String planted, String words) {
         assertThat(ranges(CONTRACT.with("/paths/~1api~1engines/get/parameters/5/schema", planted)))
                 .contains(words);
     }

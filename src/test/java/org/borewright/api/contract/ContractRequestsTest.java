@@ -23,17 +23,17 @@ class ContractRequestsTest {
     private static final String KNOWN = "known here: ";
 
     @Test
-    void what_the_contract_forbids_the_service_refuses() {
+    void whatTheContractForbidsTheServiceRefuses() {
         assertThat(taken(CONTRACT)).isEmpty();
     }
 
     @Test
-    void the_fields_of_the_contract_are_those_that_the_service_knows() {
+    void theFieldsOfTheContractAreThoseThatTheServiceKnows() {
         assertThat(fields(CONTRACT)).isEmpty();
     }
 
     @Test
-    void the_request_with_every_field_has_every_field() {
+    void theRequestWithEveryFieldHasEveryField() {
         Members members = new Members(CONTRACT);
         members.note(Contract.schema("MatchRequest"), EVERY_FIELD);
 
@@ -52,13 +52,13 @@ class ContractRequestsTest {
                 "/components/schemas/Gauge/required | [\"resolution\"] | /gauge/resolution nothing: answered with 200",
                 "/components/schemas/Survey/properties/lastFinish | {} | /cylinders/1/lastFinish {}: answered with 422, and no breach of the contract",
             })
-    void what_the_service_takes_all_the_same_is_found(String place, String planted, String words) {
+    void whatTheServiceTakesAllTheSameIsFound(String place, String planted, String words) {
         assertThat(taken(CONTRACT.with(place, planted)))
                 .anySatisfy(found -> assertThat(found).startsWith(words));
     }
 
     @Test
-    void a_field_on_one_side_alone_is_found() {
+    void aFieldOnOneSideAloneIsFound() {
         Contract renamed = CONTRACT.with("/components/schemas/Gauge/properties/resolution", "nothing")
                 .with("/components/schemas/Gauge/properties/step", "{}");
 

@@ -33,12 +33,12 @@ class ContractStatusesTest {
             "x-content-type-options");
 
     @Test
-    void each_operation_answers_with_the_statuses_it_names() {
+    void eachOperationAnswersWithTheStatusesItNames() {
         assertThat(statuses(CONTRACT)).isEmpty();
     }
 
     @Test
-    void each_answer_has_the_form_and_the_headers_it_names() {
+    void eachAnswerHasTheFormAndTheHeadersItNames() {
         assertThat(forms(CONTRACT)).isEmpty();
     }
 
@@ -50,7 +50,7 @@ class ContractStatusesTest {
                 "/paths/~1api~1match/post/responses/413 | nothing | POST /api/match: 413 is in the service alone",
                 "/paths/~1problems/get/responses/409 | {} | GET /problems: 409 is in the contract alone",
             })
-    void a_status_on_one_side_alone_is_found(String place, String planted, String words) {
+    void aStatusOnOneSideAloneIsFound(String place, String planted, String words) {
         assertThat(statuses(CONTRACT.with(place, planted))).containsExactly(words);
     }
 
@@ -65,7 +65,7 @@ class ContractStatusesTest {
                 "/components/responses/BodyTooLarge/content | {\"text/plain\": {}} | POST /api/match, 413, form: text/plain is in the contract alone",
                 "/components/responses/NotChanged/content | {\"application/json\": {}} | GET /api/engines, 304, form: application/json is in the contract alone",
             })
-    void a_header_or_form_that_says_otherwise_is_found(String place, String planted, String words) {
+    void aHeaderOrFormThatSaysOtherwiseIsFound(String place, String planted, String words) {
         assertThat(forms(CONTRACT.with(place, planted)))
                 .anySatisfy(difference -> assertThat(difference).startsWith(words));
     }

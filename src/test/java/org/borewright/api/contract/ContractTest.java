@@ -27,7 +27,7 @@ class ContractTest {
     Routes routes;
 
     @Test
-    void the_service_hands_out_the_file_of_the_repository() throws IOException {
+    void theServiceHandsOutTheFileOfTheRepository() throws IOException {
         Answer answer = Asked.get("/api/openapi").answer();
 
         assertThat(answer.type()).contains("application/yaml");
@@ -35,12 +35,12 @@ class ContractTest {
     }
 
     @Test
-    void its_operations_are_the_routes_there_are() {
+    void itsOperationsAreTheRoutesThereAre() {
         assertThat(operations(CONTRACT)).isEmpty();
     }
 
     @Test
-    void an_operation_on_one_side_alone_is_found() {
+    void anOperationOnOneSideAloneIsFound() {
         assertThat(operations(CONTRACT.with("/paths/~1problems", "{\"put\": {}}")))
                 .containsExactlyInAnyOrder(
                         "operations: PUT /problems is in the contract alone",
@@ -48,17 +48,17 @@ class ContractTest {
     }
 
     @Test
-    void nothing_in_it_is_without_a_description() {
+    void nothingInItIsWithoutADescription() {
         assertThat(undescribed(CONTRACT)).isEmpty();
     }
 
     @Test
-    void every_object_is_closed() {
+    void everyObjectIsClosed() {
         assertThat(open(CONTRACT)).isEmpty();
     }
 
     @Test
-    void whatever_bears_a_name_is_used_and_whatever_is_used_is_there() {
+    void whateverBearsANameIsUsedAndWhateverIsUsedIsThere() {
         assertThat(references(CONTRACT)).isEmpty();
     }
 
@@ -75,18 +75,18 @@ class ContractTest {
                 "/components/schemas/Verdict/description | nothing | /components/schemas/MatchAnswer/properties/verdict",
                 "/paths/~1problems~1{problem}/get/responses/200/description | nothing | /paths/~1problems~1{problem}/get/responses/200",
             })
-    void what_is_without_a_description_is_found(String place, String planted, String found) {
+    void whatIsWithoutADescriptionIsFound(String place, String planted, String found) {
         assertThat(undescribed(CONTRACT.with(place, planted))).contains(found);
     }
 
     @Test
-    void an_open_object_is_found() {
+    void anOpenObjectIsFound() {
         assertThat(open(CONTRACT.with("/components/schemas/Grid/additionalProperties", "nothing")))
                 .containsExactly("/components/schemas/Grid");
     }
 
     @Test
-    void a_name_that_nobody_uses_and_a_use_without_a_name_are_found() {
+    void aNameThatNobodyUsesAndAUseWithoutANameAreFound() {
         assertThat(references(CONTRACT.with("/components/schemas/Colour", "{}")))
                 .containsExactly("names: #/components/schemas/Colour is in the contract alone");
         assertThat(references(CONTRACT.with("/components/schemas/Colour", "{\"$ref\": \"#/components/schemas/Hue\"}")))

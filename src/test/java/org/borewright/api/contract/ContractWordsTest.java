@@ -28,13 +28,13 @@ class ContractWordsTest {
     private static final Contract CONTRACT = Contract.read();
 
     @Test
-    void the_words_of_the_contract_are_those_of_the_code() {
+    void theWordsOfTheContractAreThoseOfTheCode() {
         assertThat(differences(CONTRACT)).isEmpty();
     }
 
     /** So that no list of words stands unseen in the midst of another schema: two axes apart, which a number may stand for as well. */
     @Test
-    void every_list_of_words_bears_a_name_and_is_held_to_something() {
+    void everyListOfWordsBearsANameAndIsHeldToSomething() {
         Set<String> held = new HashSet<>(Words.ofCode().keySet());
         held.addAll(KNOWN_FROM_ANSWERS);
 
@@ -52,13 +52,13 @@ class ContractWordsTest {
                 "Strokes | [2, 3, 4] | Strokes: 3 is in the contract alone",
                 "Sense | [\"at most\", \"at least\", \"exactly\"] | Sense: the contract lists them in another order",
             })
-    void a_word_on_one_side_alone_is_found(String schema, String planted, String words) {
+    void aWordOnOneSideAloneIsFound(String schema, String planted, String words) {
         assertThat(differences(CONTRACT.with("/components/schemas/" + schema + "/enum", planted)))
                 .contains(words);
     }
 
     @Test
-    void a_list_of_words_that_nobody_holds_is_found() {
+    void aListOfWordsThatNobodyHoldsIsFound() {
         Contract planted = CONTRACT.with("/components/schemas/Colour", "{\"enum\": [\"red\"]}");
 
         assertThat(Differences.between("lists of words", listed(planted), listed(CONTRACT)))
@@ -67,7 +67,7 @@ class ContractWordsTest {
 
     @ParameterizedTest
     @CsvSource({"1, 12", "1,", "0, 12", "0,"})
-    void availability_is_told_as_the_contract_says(int onHand, Integer leadDays) {
+    void availabilityIsToldAsTheContractSays(int onHand, Integer leadDays) {
         Offer offer = new Offer(
                 new PartNumber("NH-1"),
                 new Money(new BigDecimal("9.90"), Currency.getInstance("EUR")),
@@ -78,7 +78,7 @@ class ContractWordsTest {
     }
 
     @Test
-    void availability_in_other_words_is_found() {
+    void availabilityInOtherWordsIsFound() {
         assertThat(isAvailability("to be ordered")).isFalse();
     }
 

@@ -38,7 +38,7 @@ class PairingProperties {
     }
 
     @Property(tries = 300)
-    void no_other_way_is_better(@ForAll("deviations") List<List<Optional<Length>>> deviations) {
+    void noOtherWayIsBetter(@ForAll("deviations") List<List<Optional<Length>>> deviations) {
         List<Way> ways = new ArrayList<>();
         tryAll(deviations, new ArrayList<>(), ways);
         Way best = ways.stream().min(Way.BEST).orElseThrow();

@@ -53,7 +53,7 @@ class PairingTest {
                 "100 . / 0 50 | 1 2",
                 ". . | -",
             })
-    void the_worst_counts_first_then_the_total_then_the_order(String deviations, String pistons) {
+    void theWorstCountsFirstThenTheTotalThenTheOrder(String deviations, String pistons) {
         assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
     }
 
@@ -66,19 +66,19 @@ class PairingTest {
                 "34359738367 34359738366 / 34359738366 34359738367 | 2 1",
                 "34359738367 34359738366 / 34359738367 34359738367 | 2 1",
             })
-    void a_nanometre_decides_beside_the_largest_deviations(String deviations, String pistons) {
+    void aNanometreDecidesBesideTheLargestDeviations(String deviations, String pistons) {
         assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"-1", "34359738368"})
-    void what_is_no_deviation_is_refused(String deviation) {
+    void whatIsNoDeviationIsRefused(String deviation) {
         assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(matrix(deviation)));
     }
 
     @ParameterizedTest
     @CsvSource({"25, 1", "1, 25"})
-    void more_than_can_be_paired_exactly_is_refused(int holes, int pistons) {
+    void moreThanCanBePairedExactlyIsRefused(int holes, int pistons) {
         List<List<Optional<Length>>> all =
                 Collections.nCopies(holes, Collections.nCopies(pistons, Optional.of(Length.ZERO)));
         assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(all));

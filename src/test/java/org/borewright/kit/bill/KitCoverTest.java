@@ -29,7 +29,7 @@ class KitCoverTest {
         // nothing on the shelf: later, in box order again
         "0, 0, 1, 1 EB-050 + 1 GK-1 + 6 BOLT-1, 10",
     })
-    void complete_now_beats_box_order_and_box_order_beats_price(
+    void completeNowBeatsBoxOrderAndBoxOrderBeatsPrice(
             int engineBoxes, int cylinderBoxes, int pistons, String lines, int leadDays) {
         TwinShop shop = new TwinShop();
         shop.box("EB-050", Box.Kind.ENGINE_BOX, "P-050 2 R-050 2 PIN-1 2 CLIP-1 4", "500", engineBoxes);
@@ -44,7 +44,7 @@ class KitCoverTest {
     }
 
     @Test
-    void a_pack_with_clips_to_spare_is_taken_when_no_loose_clip_can_be_had_and_the_surplus_is_listed() {
+    void aPackWithClipsToSpareIsTakenWhenNoLooseClipCanBeHadAndTheSurplusIsListed() {
         TwinShop shop = new TwinShop();
         shop.lastOf("CLIP-1", 3);
         shop.box("CP-10", Box.Kind.PACK, "CLIP-1 10", "4", 5);
@@ -56,7 +56,7 @@ class KitCoverTest {
     }
 
     @Test
-    void a_box_of_another_size_is_never_opened_for_its_pins() {
+    void aBoxOfAnotherSizeIsNeverOpenedForItsPins() {
         TwinShop shop = new TwinShop();
         shop.lastOf("PIN-1", 0);
         shop.box("EB-025", Box.Kind.ENGINE_BOX, "P-025 2 R-025 2 PIN-1 2 CLIP-1 4", "120", 5);
@@ -73,8 +73,7 @@ class KitCoverTest {
         "DISCONTINUED, 1, DISCONTINUED",
         "NEVER_MADE, 2, NEVER_MADE",
     })
-    void withdrawn_and_out_of_stock_are_different_answers(
-            Withdrawal.State state, int onHand, Withdrawal.State missing) {
+    void withdrawnAndOutOfStockAreDifferentAnswers(Withdrawal.State state, int onHand, Withdrawal.State missing) {
         TwinShop shop = new TwinShop();
         shop.lastOf("BOLT-1", state == Withdrawal.State.NEVER_MADE ? 50 : onHand * 3);
         shop.withdraw("BOLT-1", state);
@@ -86,7 +85,7 @@ class KitCoverTest {
     }
 
     @Test
-    void out_of_stock_for_good_is_missing_without_a_withdrawal() {
+    void outOfStockForGoodIsMissingWithoutAWithdrawal() {
         TwinShop shop = new TwinShop();
         shop.lastOf("BOLT-1", 5);
 
@@ -110,7 +109,7 @@ class KitCoverTest {
     }
 
     @Test
-    void each_line_says_for_which_holes_it_is() {
+    void eachLineSaysForWhichHolesItIs() {
         TwinShop shop = new TwinShop();
         shop.box("CB-050", Box.Kind.CYLINDER_BOX, "P-050 1 R-050 1 PIN-1 1 CLIP-1 2", "62", 1);
 
@@ -127,7 +126,7 @@ class KitCoverTest {
     }
 
     @Test
-    void the_total_is_every_line_and_the_work() {
+    void theTotalIsEveryLineAndTheWork() {
         Match match = new TwinShop().worn("standard", "70.110", "70.020");
 
         // 2 × (40 + 20 + 6) + 4 × 0.50 + 30 + 6 × 2 = 176; strip 50 + bore 2 × 35 + hone 2 × 15 = 150

@@ -26,7 +26,7 @@ class ShopWorkTest {
         "AS_IS, AS_IS, 0.000001, strip 1 skim 1, 2",
         "REBORE, REBORE, 0.1, strip 1 bore 2 hone 2 skim 1, 4",
     })
-    void every_operation_is_counted_where_it_is_done(Work first, Work second, String skim, String lines, int days) {
+    void everyOperationIsCountedWhereItIsDone(Work first, Work second, String skim, String lines, int days) {
         ShopWork work =
                 ShopWork.of(new TwinShop().shelf(), List.of(hole("1", first), hole("2", second)), TwinShop.mm(skim));
 
@@ -39,7 +39,7 @@ class ShopWorkTest {
 
     @ParameterizedTest(name = "a gasket kit serves {0} cylinders: {1}")
     @CsvSource({"1, 2", "2, 1", "3, 1", "4, 1"})
-    void gasket_kits_are_counted_for_all_cylinders(int serves, int kits) {
+    void gasketKitsAreCountedForAllCylinders(int serves, int kits) {
         TwinShop shop = new TwinShop();
         GasketKit kit = shop.gaskets.get(0);
         shop.gaskets.set(0, new GasketKit(kit.number(), kit.shape(), serves));

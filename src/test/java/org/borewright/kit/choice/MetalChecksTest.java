@@ -30,7 +30,7 @@ class MetalChecksTest {
         "75.589999, 2.5, OUT",
         "75.590, 2.500001, OUT",
     })
-    void the_spigot_keeps_its_least_wall(String outside, String least, Outcome outcome) {
+    void theSpigotKeepsItsLeastWall(String outside, String least, Outcome outcome) {
         shop.wall = new WallShape(NONE, NONE, Optional.of(mm(outside)), Optional.of(mm(least)), NONE);
 
         Choice choice = half();
@@ -50,7 +50,7 @@ class MetalChecksTest {
         "75.549999, 5, OUT",
         "75.550, 5.000001, OUT",
     })
-    void the_bridge_between_two_holes_is_named_by_both(String pitch, String least, Outcome outcome) {
+    void theBridgeBetweenTwoHolesIsNamedByBoth(String pitch, String least, Outcome outcome) {
         shop.pitch = Optional.of(mm(pitch));
         shop.wall = new WallShape(NONE, NONE, NONE, NONE, Optional.of(mm(least)));
 
@@ -65,7 +65,7 @@ class MetalChecksTest {
     }
 
     @Test
-    void what_the_engine_does_not_state_is_not_asked() {
+    void whatTheEngineDoesNotStateIsNotAsked() {
         shop.wall = new WallShape(NONE, NONE, NONE, NONE, NONE);
 
         assertThat(half().metalChecks()).extracting(Check::rule).doesNotContain(Rule.SPIGOT_WALL, Rule.BRIDGE);
@@ -75,7 +75,7 @@ class MetalChecksTest {
     /** A sleeve as made: the wall is told before a hole is measured, and stands beside the blocks of the parts. */
     @ParameterizedTest
     @CsvSource({"75.590, IN", "75.589999, OUT"})
-    void the_wall_of_the_sleeve_as_made_is_told(String outside, Outcome outcome) {
+    void theWallOfTheSleeveAsMadeIsTold(String outside, Outcome outcome) {
         shop.wall = new WallShape(Optional.of(mm(outside)), Optional.of(mm("2.5")), NONE, NONE, NONE);
 
         assertThat(half().wallAsMade().orElseThrow().outcome()).isEqualTo(outcome);

@@ -53,7 +53,7 @@ class OutfitFinderTest {
         "wire, 1.15, 1.200001, CLIP_PLAY_LEAST",
         "wire, 1.149999, 1.20, CLIP_FLOAT_GREATEST CLIP_PLAY_GREATEST",
     })
-    void every_rule_of_pin_and_clip_is_asked(String what, String least, String greatest, String rules) {
+    void everyRuleOfPinAndClipIsAsked(String what, String least, String greatest, String rules) {
         Limits figures = new Limits(mm(least), mm(greatest));
         PinShape pin = shop.pins.get(0).shape();
         switch (what) {
@@ -76,7 +76,7 @@ class OutfitFinderTest {
     }
 
     @Test
-    void a_pressed_pin_needs_no_clips_and_none_is_asked_of() {
+    void aPressedPinNeedsNoClipsAndNoneIsAskedOf() {
         shop.rodEnd = new RodEnd(
                 new PinSeat(new Limits(mm("17.970"), mm("17.980")), new Limits(mm("-0.035"), mm("-0.012"))),
                 true,
@@ -92,7 +92,7 @@ class OutfitFinderTest {
     }
 
     @Test
-    void clips_in_a_piston_of_unknown_clip_grooves_are_not_known_to_hold() {
+    void clipsInAPistonOfUnknownClipGroovesAreNotKnownToHold() {
         Piston piston = shop.pistons.get(0);
         PistonShape shape = piston.shape();
         PistonShape without = new PistonShape(
@@ -115,7 +115,7 @@ class OutfitFinderTest {
     }
 
     @Test
-    void every_combination_that_fits_is_an_outfit() {
+    void everyCombinationThatFitsIsAnOutfit() {
         PinShape pin = shop.pins.get(0).shape();
         shop.pins.add(new Pin(no("PIN-2"), "DESIGN-1", pin));
         shop.pins.add(new Pin(no("PIN-3"), "DESIGN-1", new PinShape(pin.length(), pin.length())));
@@ -129,7 +129,7 @@ class OutfitFinderTest {
     }
 
     @Test
-    void parts_of_another_design_are_not_looked_at() {
+    void partsOfAnotherDesignAreNotLookedAt() {
         shop.pins.set(0, new Pin(no("PIN-1"), "DESIGN-2", shop.pins.get(0).shape()));
 
         assertThat(standard().outfits()).isEmpty();
@@ -137,7 +137,7 @@ class OutfitFinderTest {
     }
 
     @Test
-    void rings_of_another_size_are_not_looked_at() {
+    void ringsOfAnotherSizeAreNotLookedAt() {
         shop.rings.remove(0);
 
         assertThat(standard().outfits()).isEmpty();
@@ -146,7 +146,7 @@ class OutfitFinderTest {
 
     /** The rod end has a bearing that is renewed with the pin: an outfit for each that can be had, and none without. */
     @Test
-    void a_bearing_goes_with_the_pin_where_the_rod_end_has_one() {
+    void aBearingGoesWithThePinWhereTheRodEndHasOne() {
         shop.bearings.add(new Bearing(no("BEARING-1")));
         assertThat(standard().outfits()).extracting(Outfit::bearing).containsExactly(Optional.empty());
 
@@ -169,7 +169,7 @@ class OutfitFinderTest {
         "CLIP-1, NEVER_MADE, 0",
         "CLIP-1, DISCONTINUED, 1",
     })
-    void what_is_not_supplied_is_no_part_of_an_outfit(String number, Withdrawal.State state, int outfits) {
+    void whatIsNotSuppliedIsNoPartOfAnOutfit(String number, Withdrawal.State state, int outfits) {
         shop.withdraw(number, state);
 
         assertThat(standard().outfits()).hasSize(outfits);

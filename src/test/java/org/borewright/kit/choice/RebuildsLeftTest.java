@@ -22,7 +22,7 @@ class RebuildsLeftTest {
 
     @ParameterizedTest(name = "after {0}: {1}")
     @CsvSource({"standard, 4", "+0.25, 3", "+0.50, 2", "+0.75, 1", "+1.00, 0"})
-    void every_larger_size_is_a_rebuild(String size, int left) {
+    void everyLargerSizeIsARebuild(String size, int left) {
         assertThat(leftAfter(size)).isEqualTo(new RebuildsLeft(left, left));
     }
 
@@ -41,7 +41,7 @@ class RebuildsLeftTest {
         // three sizes fewer
         "pitch, 75.300, 5, 1",
     })
-    void a_size_that_the_metal_does_not_bear_is_none(String what, String length, String least, int left) {
+    void aSizeThatTheMetalDoesNotBearIsNone(String what, String length, String least, int left) {
         Optional<Length> none = Optional.empty();
         var stated = Optional.of(mm(length));
         var limit = Optional.of(mm(least));
@@ -59,7 +59,7 @@ class RebuildsLeftTest {
 
     @ParameterizedTest(name = "largest oversize {0}: {1}")
     @CsvSource({"1, 4", "0.999999, 3", "0.25, 1", "0, 0"})
-    void a_size_beyond_the_largest_oversize_is_none(String largest, int left) {
+    void aSizeBeyondTheLargestOversizeIsNone(String largest, int left) {
         shop.largestOversize = mm(largest);
 
         assertThat(leftAfter("standard")).isEqualTo(new RebuildsLeft(left, left));
@@ -67,21 +67,21 @@ class RebuildsLeftTest {
 
     @ParameterizedTest
     @EnumSource
-    void a_wall_that_is_never_bored_has_no_rebuild(Construction construction) {
+    void aWallThatIsNeverBoredHasNoRebuild(Construction construction) {
         shop.construction = construction;
 
         assertThat(leftAfter("standard").byMetal()).isEqualTo(construction.mayBeBored() ? 4 : 0);
     }
 
     @Test
-    void a_size_that_needs_further_work_is_none() {
+    void aSizeThatNeedsFurtherWorkIsNone() {
         shop.sizes.set(4, new Size("+1.00", mm("1.00"), true));
 
         assertThat(leftAfter("standard")).isEqualTo(new RebuildsLeft(3, 3));
     }
 
     @Test
-    void a_size_never_made_is_left_by_metal_and_not_by_pistons() {
+    void aSizeNeverMadeIsLeftByMetalAndNotByPistons() {
         shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
 
         assertThat(leftAfter("+0.25")).isEqualTo(new RebuildsLeft(3, 2));
@@ -91,7 +91,7 @@ class RebuildsLeftTest {
     /** A discontinued piston still is a rebuild, for it may be had while it lasts. */
     @ParameterizedTest
     @CsvSource({"NEVER_MADE, 3", "DISCONTINUED, 4"})
-    void a_withdrawn_piston_counts_while_it_lasts(Withdrawal.State state, int byPistons) {
+    void aWithdrawnPistonCountsWhileItLasts(Withdrawal.State state, int byPistons) {
         shop.withdraw("P-050", state);
 
         assertThat(leftAfter("standard")).isEqualTo(new RebuildsLeft(4, byPistons));

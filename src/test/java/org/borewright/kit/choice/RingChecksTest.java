@@ -57,7 +57,7 @@ class RingChecksTest {
         "nominal bore, 70, 70, ",
         "nominal bore, 70.000001, 70.000001, RING_BORE",
     })
-    void every_rule_of_a_ring_is_asked(String what, String least, String greatest, String rule) {
+    void everyRuleOfARingIsAsked(String what, String least, String greatest, String rule) {
         Limits figures = new Limits(mm(least), mm(greatest));
         RingSet set = shop.rings.get(0);
         RingShape ring = set.rings().get(0);
@@ -93,7 +93,7 @@ class RingChecksTest {
         "RECTANGULAR, PLAIN, CHROME, ",
         "KEYSTONE, PLAIN, IRON, RING_SECTION",
     })
-    void section_and_face_must_suit(RingSection section, RingFace face, BoreSurface surface, String rule) {
+    void sectionAndFaceMustSuit(RingSection section, RingFace face, BoreSurface surface, String rule) {
         shop.surface = surface;
         RingShape ring = shop.rings.get(0).rings().get(0);
         shop.rings.set(
@@ -116,7 +116,7 @@ class RingChecksTest {
     }
 
     @Test
-    void a_groove_without_a_ring_is_not_known_to_fit() {
+    void aGrooveWithoutARingIsNotKnownToFit() {
         twoGrooves();
 
         assertThat(standing())
@@ -125,7 +125,7 @@ class RingChecksTest {
     }
 
     @Test
-    void the_ring_of_every_groove_is_asked() {
+    void theRingOfEveryGrooveIsAsked() {
         twoGrooves();
         RingShape top = shop.rings.get(0).rings().get(0);
         RingShape second = new RingShape(
@@ -146,7 +146,7 @@ class RingChecksTest {
 
     /** 0.30 + π·0.010 rounded down and 0.45 + π·0.010 rounded up; U of the gap is π times 5 281 nm, rounded up. */
     @Test
-    void the_gaps_in_a_measured_hole_are_asked_in_that_hole() {
+    void theGapsInAMeasuredHoleAreAskedInThatHole() {
         assertThat(shop.finished("70.010", "70.020").holes().get(0).checks())
                 .filteredOn(check -> check.place().equals("top"))
                 .map(Comparison.class::cast)

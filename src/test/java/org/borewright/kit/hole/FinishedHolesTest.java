@@ -34,8 +34,7 @@ class FinishedHolesTest {
         "70.300, standard, HONE_ONLY, NO, ",
         "70.010, +1.00, REBORE, CERTAIN, 0.990",
     })
-    void a_finished_hole_fits_or_is_bored_or_honed(
-            String diameter, String size, Work work, String certainty, String metal) {
+    void aFinishedHoleFitsOrIsBoredOrHoned(String diameter, String size, Work work, String certainty, String metal) {
         HoleAtSize fate = at(new TwinShop(), diameter, size);
 
         assertThat(fate.work()).isEqualTo(work);
@@ -54,7 +53,7 @@ class FinishedHolesTest {
         // B holds it up to 70.046 + U, A no further than 70.040 + U
         "70.045282, P-B, POSSIBLE, P-B",
     })
-    void of_two_grades_the_one_proven_and_nearest_to_target_goes_in_and_the_other_is_named(
+    void ofTwoGradesTheOneProvenAndNearestToTargetGoesInAndTheOtherIsNamed(
             String diameter, String piston, String certainty, String holding) {
         TwinShop shop = new TwinShop();
         Piston standard = shop.pistons.get(0);
@@ -85,7 +84,7 @@ class FinishedHolesTest {
         "70.0125, 70.0125, standard",
         "70.0125, 70.012501, +0.015",
     })
-    void of_two_sizes_the_one_nearest_to_target_serves(String first, String second, String size) {
+    void ofTwoSizesTheOneNearestToTargetServes(String first, String second, String size) {
         TwinShop shop = new TwinShop();
         shop.sizes.add(new Size("+0.015", mm("0.015"), false));
         shop.pistons.add(TwinShop.piston("P-015", "+0.015", "0.015", Optional.empty()));

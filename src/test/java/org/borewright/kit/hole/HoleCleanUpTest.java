@@ -47,7 +47,7 @@ class HoleCleanUpTest {
         "SCORED, , 90, , 70.100, 70.105",
         "SLEEVE_LOOSE, , , , 70.100, 70.105",
     })
-    void a_defect_counts_where_it_lies(
+    void aDefectCountsWhereItLies(
             Finding.Kind kind, String depth, String height, String worst, String best, String hone) {
         Hole hole = hole(
                 grid("70.010", "70.100", "70.020"),
@@ -67,7 +67,7 @@ class HoleCleanUpTest {
         "35.060, false, 0.03, 70.220",
         "35.060, true, 0.03, 70.180",
     })
-    void a_probed_wall_decides_alone(String radius, boolean fromBarAxis, String depth, String worst) {
+    void aProbedWallDecidesAlone(String radius, boolean fromBarAxis, String depth, String worst) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),

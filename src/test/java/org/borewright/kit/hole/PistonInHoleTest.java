@@ -39,7 +39,7 @@ class PistonInHoleTest {
         "0.024, 70.014, CLEARANCE_LEAST, 70.014061, 70.015939",
         "0.025, 70.015, CLEARANCE_LEAST CLEARANCE_GREATEST, , ",
     })
-    void a_hole_is_proven_with_any_piston_of_a_number_only_so_far_inside_its_window(
+    void aHoleIsProvenWithAnyPistonOfANumberOnlySoFarInsideItsWindow(
             Length ofGauge, Length diameter, String tooClose, Length least, Length greatest) {
         PistonInHole running = running(ofGauge, Climate.at(Temperature.REFERENCE), diameter);
 
@@ -55,7 +55,7 @@ class PistonInHoleTest {
 
     /** Whatever the hole that was too close, a hole at either end is proven, and one just beyond is not. */
     @Property(tries = 100)
-    void both_ends_are_proven_and_little_beyond_is(
+    void bothEndsAreProvenAndLittleBeyondIs(
             @ForAll @IntRange(min = 1, max = 20) int gaugeMicrometres,
             @ForAll @LongRange(min = 69_980_000, max = 70_050_000) long diameter,
             @ForAll boolean stated) {

@@ -25,7 +25,7 @@ class WhenNewTest {
         // a reading alone tells nothing
         "      ,       ,       , 70.310,       , ",
     })
-    void the_best_knowledge_of_the_size_when_new_is_taken(
+    void theBestKnowledgeOfTheSizeWhenNewIsTaken(
             String recorded, String unworn, String present, String reading, String diameter, WhenNew.From from) {
         Wall wall =
                 new Wall(length(recorded), length(unworn), Optional.empty(), Optional.empty(), Optional.empty(), false);

@@ -31,7 +31,7 @@ class SettlingProperties {
     private final TwinShop shop = new TwinShop();
 
     @Property(tries = 500)
-    void the_reading_named_makes_the_size_certain_from_either_axis(
+    void theReadingNamedMakesTheSizeCertainFromEitherAxis(
             @ForAll @LongRange(min = 70_030_000, max = 70_430_000) long first,
             @ForAll @LongRange(min = 70_030_000, max = 70_180_000) long second,
             @ForAll @IntRange(max = 40) int micrometresDeep,
@@ -74,7 +74,7 @@ class SettlingProperties {
 
     /** However the axis lies, one of two opposite walls stands off it by half the diameter between them. */
     @Property(tries = 300)
-    void no_reading_is_asked_for_that_no_hole_could_give(
+    void noReadingIsAskedForThatNoHoleCouldGive(
             @ForAll @LongRange(min = 70_000_000, max = 70_900_000) long first,
             @ForAll @LongRange(min = 70_000_000, max = 70_900_000) long second,
             @ForAll @IntRange(max = 60) int micrometresDeep) {
@@ -93,7 +93,7 @@ class SettlingProperties {
     }
 
     @Property(tries = 300)
-    void a_hole_already_probed_is_not_told_to_probe_from_the_same_axis_again(
+    void aHoleAlreadyProbedIsNotToldToProbeFromTheSameAxisAgain(
             @ForAll @LongRange(min = 70_000_000, max = 70_300_000) long diameter,
             @ForAll @LongRange(max = 200_000) long off,
             @ForAll boolean fromBarAxis) {

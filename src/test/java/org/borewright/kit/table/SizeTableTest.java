@@ -35,7 +35,7 @@ class SizeTableTest {
      */
     @ParameterizedTest(name = "skim {0}: {1}")
     @CsvSource({"0, ", "1.3, ", "1.300001, PISTON_TO_HEAD_LEAST"})
-    void a_skim_is_taken_from_the_distance_between_piston_and_head(String skim, String rule) {
+    void aSkimIsTakenFromTheDistanceBetweenPistonAndHead(String skim, String rule) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
         Match match = shop.ask(new MatchRequest(
                 plain.condition(),
@@ -64,8 +64,7 @@ class SizeTableTest {
         "PLATED, +1.00, 0",
         "BARE_ALUMINIUM_SILICON, , 4",
     })
-    void a_wall_that_is_never_bored_blocks_every_size_above_the_present_one(
-            Construction construction, String present, int cut) {
+    void aWallThatIsNeverBoredBlocksEverySizeAboveThePresentOne(Construction construction, String present, int cut) {
         shop.construction = construction;
 
         Match match = shop.worn(present == null ? "" : present, "70.110", "70.020");
@@ -77,7 +76,7 @@ class SizeTableTest {
 
     @ParameterizedTest
     @CsvSource({"IRON_BARREL, true", "PLATED, false", "BARE_ALUMINIUM_SILICON, false"})
-    void no_clean_up_is_told_of_a_wall_that_the_bar_never_cuts(Construction construction, boolean told) {
+    void noCleanUpIsToldOfAWallThatTheBarNeverCuts(Construction construction, boolean told) {
         shop.construction = construction;
 
         Match match = shop.worn("standard", "70.010", "70.020");
@@ -90,7 +89,7 @@ class SizeTableTest {
     /** A sleeve fitted since takes the place of the one as made, hole by hole; +0.50 needs (75.590 − 70.550)/2 − 0.02 = 2.5. */
     @ParameterizedTest(name = "sleeve of {0}: {1}, {2}")
     @CsvSource({"75.590, IN, ", "75.589999, OUT, WALL", ", UNKNOWN, "})
-    void a_sleeve_fitted_since_is_judged_by_its_own_outside(String outside, Outcome outcome, Block.Reason reason) {
+    void aSleeveFittedSinceIsJudgedByItsOwnOutside(String outside, Outcome outcome, Block.Reason reason) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),
@@ -114,7 +113,7 @@ class SizeTableTest {
     }
 
     @Test
-    void a_size_without_pistons_keeps_its_row_and_its_rebuilds() {
+    void aSizeWithoutPistonsKeepsItsRowAndItsRebuilds() {
         shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
 
         Match match = shop.worn("standard", "70.110", "70.020");
@@ -127,7 +126,7 @@ class SizeTableTest {
 
     /** 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. */
     @Test
-    void the_wall_of_a_hole_not_measured_is_reckoned_from_its_present_size() {
+    void theWallOfAHoleNotMeasuredIsReckonedFromItsPresentSize() {
         Optional<Length> none = Optional.empty();
         shop.wall = new WallShape(none, Optional.of(mm("3.5")), none, none, none);
         Wall surveyed = new Wall(none, none, Optional.empty(), none, Optional.of(mm("3.70")), false);

@@ -31,7 +31,7 @@ class HoldAnswerTest {
             0.25 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket.
             0.35 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
             """)
-    void too_deep_a_skim_says_how_deep_it_may_be(String skim, String least, LengthUnit unit, String next) {
+    void tooDeepASkimSaysHowDeepItMayBe(String skim, String least, LengthUnit unit, String next) {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm(least), mm("2.4"));
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
@@ -80,7 +80,7 @@ class HoldAnswerTest {
     /** Proven from 69.990 + U to 70.040 − U with U = 0.005 281: in inches 2.755 719 7… up, and 2.757 272 3… down. */
     @ParameterizedTest
     @CsvSource({"MILLIMETRE, 69995281, 70034719", "INCH, 2755720, 2757272"})
-    void a_clearance_too_close_to_call_says_what_settles_it(LengthUnit unit, long least, long greatest) {
+    void aClearanceTooCloseToCallSaysWhatSettlesIt(LengthUnit unit, long least, long greatest) {
         HoldAnswer hold = onClearances(new TwinShop().finished("69.993", "70.010"), unit);
 
         assertThat(hold.next())
@@ -98,7 +98,7 @@ class HoldAnswerTest {
 
     /** A tolerance of 0.050 mm leaves nothing of a window of 0.060 once U is guarded on both sides. */
     @Test
-    void pistons_of_too_wide_a_tolerance_can_only_be_measured() {
+    void pistonsOfTooWideAToleranceCanOnlyBeMeasured() {
         TwinShop shop = new TwinShop();
         Piston standard = shop.pistons.get(0);
         PistonShape shape = standard.shape();

@@ -52,13 +52,13 @@ class SentenceTest {
             +0.75 | +0.75 | +0.75 was asked for; +0.50 would serve. That costs 0.250 mm more metal, 1 rebuild.
             +1.00 | +1.00 | +1.00 was asked for; +0.50 would serve. That costs 0.500 mm more metal, 2 rebuilds.
             """)
-    void a_larger_size_asked_for_says_what_it_costs(String asked, String size, String cost) {
+    void aLargerSizeAskedForSaysWhatItCosts(String asked, String size, String cost) {
         assertThat(says(asking(new TwinShop(), asked, "70.110", "70.020")))
                 .isEqualTo(SERVES.formatted(size) + (cost == null ? "" : " " + cost));
     }
 
     @Test
-    void a_larger_size_that_must_be_ordered_costs_days_as_well() {
+    void aLargerSizeThatMustBeOrderedCostsDaysAsWell() {
         TwinShop shop = new TwinShop();
         shop.offer("P-075", "40", 1);
 
@@ -69,7 +69,7 @@ class SentenceTest {
     }
 
     @Test
-    void a_size_without_pistons_is_named_where_it_is_passed_over() {
+    void aSizeWithoutPistonsIsNamedWhereItIsPassedOver() {
         TwinShop shop = new TwinShop();
         shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
 
@@ -80,7 +80,7 @@ class SentenceTest {
 
     /** +0.50 is excluded by the wear of 70.480 mm: that no piston was made for it then is not the reason. */
     @Test
-    void a_size_that_does_not_come_clean_is_not_passed_over() {
+    void aSizeThatDoesNotComeCleanIsNotPassedOver() {
         TwinShop shop = new TwinShop();
         shop.pistons.removeIf(
                 piston -> piston.size().equals("+0.25") || piston.size().equals("+0.50"));
@@ -91,7 +91,7 @@ class SentenceTest {
     }
 
     @Test
-    void rings_never_made_are_named_with_their_number() {
+    void ringsNeverMadeAreNamedWithTheirNumber() {
         TwinShop shop = new TwinShop();
         shop.withdraw("R-050", Withdrawal.State.NEVER_MADE);
 
@@ -102,7 +102,7 @@ class SentenceTest {
     }
 
     @Test
-    void checks_that_could_not_be_made_are_counted_and_none_of_them_is_in() {
+    void checksThatCouldNotBeMadeAreCountedAndNoneOfThemIsIn() {
         TwinShop shop = new TwinShop();
         shop.headBoltsOfInchThread();
 
@@ -119,8 +119,7 @@ class SentenceTest {
             0.7 | INCH       | The base gasket BG-1 goes on, and that of GK-1 is left over. The ports stand 0.007874 in higher than as made.
             0.4 | MILLIMETRE | The base gasket BG-1 goes on, and that of GK-1 is left over. The ports stand 0.100 mm lower than as made.
             """)
-    void a_loose_gasket_says_what_is_left_over_and_where_the_ports_come_to_stand(
-            String thickness, LengthUnit unit, String says) {
+    void aLooseGasketSaysWhatIsLeftOverAndWhereThePortsComeToStand(String thickness, LengthUnit unit, String says) {
         TwinShop shop = new TwinShop();
         shop.strokes = Strokes.TWO;
         Limits base = Limits.exactly(mm(thickness));
@@ -133,13 +132,13 @@ class SentenceTest {
     }
 
     @Test
-    void the_job_goes_out_when_kit_and_work_are_done() {
+    void theJobGoesOutWhenKitAndWorkAreDone() {
         assertThat(new TwinShop().worn("standard", "70.110", "70.020").days()).isEqualTo(OptionalInt.of(3));
         assertThat(new TwinShop().worn("standard", "71.000", "70.020").days()).isEmpty();
     }
 
     @Test
-    void a_kit_that_is_never_complete_has_no_day() {
+    void aKitThatIsNeverCompleteHasNoDay() {
         TwinShop shop = new TwinShop();
         shop.lastOf("P-050", 1);
 
@@ -148,7 +147,7 @@ class SentenceTest {
 
     /** Pitch 76 mm − 70.550 mm, the largest finish at +0.50; the wall of hole 2 was not surveyed and may be the least. */
     @Test
-    void the_row_of_a_size_shows_its_bridge_and_no_wall_that_may_not_be_the_least() {
+    void theRowOfASizeShowsItsBridgeAndNoWallThatMayNotBeTheLeast() {
         TwinShop shop = new TwinShop();
         shop.pitch = Optional.of(mm("76"));
         shop.wall = new WallShape(

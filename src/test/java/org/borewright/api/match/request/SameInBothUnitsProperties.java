@@ -45,7 +45,7 @@ class SameInBothUnitsProperties {
 
     /** Lengths in ten-thousandths of an inch, which are whole nanometres; degrees in steps of 5 °C, which are whole in both scales. */
     @Property(tries = 100)
-    void verdict_size_bill_holds_and_gaps_are_the_same(
+    void verdictSizeBillHoldsAndGapsAreTheSame(
             @ForAll @Size(4) List<@IntRange(min = 30_390, max = 30_700) Integer> diameters,
             @ForAll @IntRange(min = 0, max = 40) int skim,
             @ForAll @IntRange(min = 1, max = 6) int gauge,
