@@ -62,7 +62,7 @@ class CoverSearchTest {
         for (int box = 0; box < boxes; box++) {
             ways += Math.min(open, (long) Math.pow(1 + holes, box));
         }
-        long alone = 3 * (1 + holes) + 1 + 2 * holes;
+        long alone = 3L * (1 + holes) + 1 + 2L * holes;
         assertThat(search.states()).isBetween(boxes, (int) (ways + alone) * runs(onHand));
     }
 
