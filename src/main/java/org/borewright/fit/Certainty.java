@@ -1,6 +1,6 @@
 package org.borewright.fit;
 
-/** Whether a size will clean a hole up. */
+/** Whether a size will clean a hole up, or new rings alone will do. */
 public enum Certainty {
     /** Even if all wear is on one wall. */
     CERTAIN("certain"),

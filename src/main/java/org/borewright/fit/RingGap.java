@@ -27,11 +27,20 @@ public final class RingGap {
 
     /** Both gaps against the groove's limits, π times as uncertain as the hole; a ring made to be filed may be short by its allowance. */
     public static List<Comparison> check(Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
+        return check(Rule.RING_GAP_GREATEST, hole, uncertainty, ring, groove);
+    }
+
+    /** The same in a worn hole that is to run on: where the gap of the right ring is too wide, the hole is. */
+    public static List<Comparison> checkInService(Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
+        return check(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
+    }
+
+    private static List<Comparison> check(
+            Rule greatest, Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
         return List.of(
                 least(gap.least(), ring, groove, uncertainty),
-                Rule.RING_GAP_GREATEST
-                        .atMost(groove.name(), gap.greatest(), groove.gap().greatest())
+                greatest.atMost(groove.name(), gap.greatest(), groove.gap().greatest())
                         .within(uncertainty, Carried.PI_TIMES));
     }
 

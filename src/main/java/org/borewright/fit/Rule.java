@@ -44,6 +44,48 @@ public enum Rule {
             "target clearance below the greatest",
             "limit: piston_designs.csv; ISO 14253-1",
             "move the target off the greatest clearance"),
+    /** Nothing on the wall must be cut out. */
+    NOTHING_TO_CUT("nothing to be cut out of the wall", "common practice", "rebore: rings only do not mend it"),
+    /** The largest diameter of a hole that is to run on. */
+    SERVICE_WEAR(
+            "largest diameter in service",
+            "limit: smallest hole of the present size + allowance of engines.csv; ISO 14253-1",
+            "rebore: the hole is too large for rings only"),
+    /** The taper of a hole that is to run on. */
+    SERVICE_TAPER(
+            "taper in service",
+            "limit: allowance of engines.csv; ISO 14253-1",
+            "hone or rebore: the hole is no longer straight enough"),
+    /** How far from round a hole may be that is to run on. */
+    SERVICE_OUT_OF_ROUND(
+            "out-of-round in service",
+            "limit: allowance of engines.csv; ISO 14253-1",
+            "hone or rebore: the hole is no longer round enough"),
+    /** The piston in the hole is one of its size, as in the other holes. */
+    PRESENT_PISTON(
+            "present piston",
+            "common practice: pistons of one design and size in every hole",
+            "find out the present size, or fit new pistons"),
+    /** The measured present piston in the hole where its skirt runs. */
+    SERVICE_CLEARANCE(
+            "clearance in service",
+            "limit: wear limit of piston_designs.csv; ISO 1, JCGM 106",
+            "fit new pistons: the present one has too much clearance"),
+    /** The grooves of the present piston. */
+    GROOVES(
+            "ring grooves of the present piston",
+            "common practice",
+            "fit new pistons: new rings do not seal in worn grooves"),
+    /** The ridge above the travel of the top ring. */
+    RIDGE(
+            "ridge above the ring travel",
+            "common practice: a new top ring strikes a ridge and breaks",
+            "take the ridge off, then measure again"),
+    /** The glaze of the wall. */
+    GLAZE(
+            "glaze of the wall",
+            "common practice: new rings do not bed in on a glazed wall",
+            "break the glaze, wash, then measure again"),
     /** The smallest hole against the largest piston. */
     CLEARANCE_LEAST(
             "least clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "hone further, or take a smaller piston"),
@@ -77,6 +119,11 @@ public enum Rule {
             "greatest ring gap",
             "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
             "wrong ring: take the ring made for this bore"),
+    /** The ring gap at the largest place of a hole that is to run on. */
+    SERVICE_RING_GAP(
+            "greatest ring gap in service",
+            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "rebore: the hole is too large for rings of its size"),
     /** The least play of the ring in its groove. */
     RING_PLAY_LEAST("least axial play of the ring", "limit: grooves.csv; ISO 6621-2", "wrong ring for this groove"),
     /** The greatest play of the ring in its groove. */

@@ -5,11 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
-import org.borewright.catalog.Money;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
@@ -17,6 +15,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.CommonPractice;
 import org.borewright.fit.Outcome;
+import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
@@ -28,6 +27,7 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.rings.RingsOnly;
 import org.borewright.kit.table.HardestHoles;
 import org.borewright.kit.table.Settling;
 import org.borewright.kit.table.SizeRow;
@@ -46,6 +46,7 @@ import org.borewright.measure.survey.Finding;
  * @param table every size
  * @param holes every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
+ * @param ringsOnly whether new rings alone will do; empty for finished holes
  * @param settling the smaller size that a reading might prove; empty when there is none
  * @param turningPoints the readings of worn holes that would change the size, and how far they would have to move
  * @param hardest the worn holes that drag the others to a larger size; empty when none does
@@ -59,6 +60,7 @@ public record Match(
         List<SizeRow> table,
         List<HoleReport> holes,
         List<Check> checks,
+        Optional<RingsOnly> ringsOnly,
         Optional<Settling> settling,
         List<TurningPoint> turningPoints,
         Optional<HardestHoles> hardest,
@@ -97,6 +99,7 @@ public record Match(
                 table,
                 reports,
                 checks,
+                ringsOnly(fits, kits, request, reports),
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
                 request.condition() == Condition.WORN
                         ? new TurningPoints(engine.bore(), request, holes, table).around(serving.map(SizeRow::size))
@@ -108,9 +111,9 @@ public record Match(
                 MatchCautions.of(engine, request, portsHigher, reports, torques));
     }
 
-    /** Parts and work together; empty when there is neither. */
-    public Optional<Money> total() {
-        return work.totalWith(ruling.row().flatMap(SizeRow::kit));
+    /** The kit of the size named, and the work; no kit where no size is named. */
+    public Job job() {
+        return new Job(ruling.row().flatMap(SizeRow::kit), work);
     }
 
     /** The sizes below the smallest that serves that come out clean, or may, and that something else than the wear stands against. */
@@ -133,15 +136,6 @@ public record Match(
         return Check.ended(all, Outcome.NOT_CHECKED);
     }
 
-    /** The days until the job can go out: the kit complete, then the work, in calendar days; empty where no kit is complete. */
-    public OptionalInt days() {
-        return ruling.row()
-                .flatMap(SizeRow::kit)
-                .filter(Kit::isComplete)
-                .map(kit -> OptionalInt.of(kit.leadDays() + work.days()))
-                .orElse(OptionalInt.empty());
-    }
-
     /** Where each finished hole stands among the sizes; empty for worn holes. */
     public List<FinishedHole> finishedHoles(Condition condition) {
         return condition == Condition.WORN
@@ -158,6 +152,18 @@ public record Match(
                 ? Optional.empty()
                 : FinishedRuling.bringTogether(table)
                         .filter(row -> row.isOpen() || ruling.row().isEmpty());
+    }
+
+    private static Optional<RingsOnly> ringsOnly(
+            FitTable fits, KitFinder kits, MatchRequest request, List<HoleReport> reports) {
+        return request.condition() == Condition.FINISHED
+                ? Optional.empty()
+                : Optional.of(RingsOnly.of(
+                        fits,
+                        kits,
+                        request,
+                        reports.stream().map(HoleReport::hole).toList(),
+                        reports.stream().map(HoleReport::shape).toList()));
     }
 
     private static List<Hole> holes(FitTable fits, MatchRequest request) {

@@ -157,6 +157,18 @@ class RingGapTest {
         return RingGap.in(Limits.exactly(mm("70.000")), ring(gap, Length.ZERO)).equals(gap);
     }
 
+    /** In a worn hole the gap of the right ring is judged alike, and only what to do about a wide one differs. */
+    @Property
+    boolean aWornHoleIsJudgedAlike(@ForAll @LongRange(min = 69_800_000, max = 70_400_000) long hole) {
+        RingShape ring = ring(limits("0.300", "0.550"), Length.ZERO);
+        List<Comparison> finished = RingGap.check(Limits.exactly(nm(hole)), nm(5_000), ring, TOP);
+        List<Comparison> worn = RingGap.checkInService(Limits.exactly(nm(hole)), nm(5_000), ring, TOP);
+        return worn.get(0).equals(finished.get(0))
+                && worn.get(1).rule() == Rule.SERVICE_RING_GAP
+                && worn.get(1).margin() == finished.get(1).margin()
+                && worn.get(1).uncertainty() == finished.get(1).uncertainty();
+    }
+
     private static boolean isNoWorse(Comparison one, Comparison other) {
         List<Decision> rising = List.of(Decision.OUT, Decision.TOO_CLOSE, Decision.IN);
         return rising.indexOf(Decision.of(one.margin(), one.uncertainty()))

@@ -84,7 +84,7 @@ class MatchProperties {
         Match swapped = worn(hole("1", second), hole("2", first));
 
         assertSameAnswer(swapped, asCounted);
-        assertThat(swapped.total()).isEqualTo(asCounted.total());
+        assertThat(swapped.job().total()).isEqualTo(asCounted.job().total());
         for (int i = 0; i < 2; i++) {
             HoleReport there = swapped.holes().get(1 - i);
             HoleReport here = asCounted.holes().get(i);

@@ -118,6 +118,7 @@ public final class TwinShop {
             Optional.of(mm("78")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
     public Optional<Length> pitch = Optional.empty();
     public Length largestOversize = mm("1");
+    public Optional<Length> wearLimit = Optional.of(mm("0.140"));
     private Optional<MetricThread> boltThread = Optional.of(new MetricThread(mm("8"), mm("1.25")));
     public Limits pistonToHead = new Limits(mm("0.6"), mm("2.4"));
 
@@ -258,7 +259,7 @@ public final class TwinShop {
                         new Expansion(19.4e-6, 1e-6),
                         mm("12"),
                         PistonDesign.Coating.NONE,
-                        Optional.empty())),
+                        wearLimit)),
                 pistons,
                 rings,
                 pins,

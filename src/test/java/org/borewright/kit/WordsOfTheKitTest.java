@@ -11,6 +11,8 @@ import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.ladder.Way;
+import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.table.Settling;
@@ -34,6 +36,13 @@ class WordsOfTheKitTest {
                         PresentSize.KnownFrom.values(),
                         PresentSize.KnownFrom::label,
                         "record; measured piston; crown stamp; hearsay"),
+                words(AsFound.Grooves.values(), AsFound.Grooves::label, "good; worn"),
+                words(AsFound.Ridge.values(), AsFound.Ridge::label, "off; there; none"),
+                words(AsFound.Glaze.values(), AsFound.Glaze::label, "broken; not broken"),
+                words(
+                        Way.values(),
+                        Way::label,
+                        "rings only; hone only; new pistons, the wall as it is; rebore; sleeve"),
                 words(Work.values(), Work::label, "rebore; hone only; as it is"),
                 words(
                         Verdict.values(),

@@ -37,7 +37,11 @@ public record CylinderReader(Ruler ruler, Condition condition) {
                 "sleevedBefore",
                 "sleeveOutside",
                 "leastWall",
-                "findings")) {
+                "findings",
+                "presentPiston",
+                "grooves",
+                "ridge",
+                "glaze")) {
             if (!place.isGiven()) {
                 place.wrongForm("a cylinder");
             }

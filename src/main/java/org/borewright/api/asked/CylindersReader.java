@@ -11,7 +11,6 @@ import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
-import org.borewright.measure.survey.CylinderSurvey;
 
 /**
  * Reads the holes, in whatever order they were sent, into the order of the engine: each one once, none missing, none besides.
@@ -24,11 +23,6 @@ import org.borewright.measure.survey.CylinderSurvey;
 public record CylindersReader<T>(Function<Place, T> one, Function<String, T> missing, Optional<Engine> engine) {
 
     private static final int MOST = 24;
-
-    /** Those of a match. */
-    public static CylindersReader<CylinderSurvey> of(CylinderReader one, Optional<Engine> engine) {
-        return new CylindersReader<>(one::read, CylinderSurvey::unsurveyed, engine);
-    }
 
     /** One for each hole of the engine, in its order. */
     public List<T> read(Place place) {

@@ -22,6 +22,9 @@ import org.borewright.measure.survey.Slip;
  */
 public record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length deepest) {
 
+    /** No piston that runs has more clearance than this, and none is measured so far across the pin. */
+    private static final Length SMALLER_THAN_HOLES = Length.ofMicrometres(1_000);
+
     /** The ruler for an engine. */
     public static Ruler of(Optional<LengthUnit> unit, Optional<FitTable> fits) {
         return new Ruler(
@@ -33,7 +36,16 @@ public record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length
 
     /** A diameter of a hole. */
     public Optional<Length> diameter(Place place) {
-        return believable(place, believed);
+        return believable(place, believed, "hole");
+    }
+
+    /** A diameter of a piston: from a little below the holes that are believed, for a worn skirt is smaller, up to the largest of them. */
+    public Optional<Length> piston(Place place) {
+        return believable(
+                place,
+                believed.map(
+                        diameters -> new Limits(diameters.least().minus(SMALLER_THAN_HOLES), diameters.greatest())),
+                "piston");
     }
 
     /** A radius of a hole. */
@@ -41,7 +53,8 @@ public record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length
         return believable(
                 place,
                 believed.map(diameters -> new Limits(
-                        diameters.least().halfRoundedUp(), diameters.greatest().halfRoundedDown())));
+                        diameters.least().halfRoundedUp(), diameters.greatest().halfRoundedDown())),
+                "hole");
     }
 
     /** A size not far from the holes: from half the smallest that is believed to twice the largest. */
@@ -93,23 +106,23 @@ public record Ruler(Optional<LengthUnit> unit, Optional<Limits> believed, Length
     }
 
     /** A slip is suggested where exactly one explains what is not believed. */
-    private Optional<Length> believable(Place place, Optional<Limits> limits) {
+    private Optional<Length> believable(Place place, Optional<Limits> limits, String of) {
         Optional<Length> length = length(place);
         if (length.isPresent() && limits.isPresent() && !limits.get().hold(length.get())) {
-            place.add(notBelieved(place, length.get(), limits.get()));
+            place.add(notBelieved(place, length.get(), limits.get(), of));
             return Optional.empty();
         }
         return length;
     }
 
-    private Fault notBelieved(Place place, Length length, Limits limits) {
+    private Fault notBelieved(Place place, Length length, Limits limits, String of) {
         boolean small = length.isLessThan(limits.least());
         Fault fault = Fault.of(
                         ProblemType.BAD_READING,
                         place.pointer(),
                         small
-                                ? "The reading is smaller than any hole of this engine."
-                                : "The reading is larger than any hole of this engine.")
+                                ? "The reading is smaller than any " + of + " of this engine."
+                                : "The reading is larger than any " + of + " of this engine.")
                 .sent(place.sent())
                 .against(range(limits));
         return unit.filter(known -> place.isTold())

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.Part;
@@ -16,7 +15,6 @@ import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.choice.Outfit;
-import org.borewright.kit.hole.HoleAtSize;
 
 /** Assembles the bill of materials for known needs: covers what can be had, names what cannot, and says for which hole each line is. */
 final class KitAssembly {
@@ -29,9 +27,8 @@ final class KitAssembly {
         this.offers = offers;
     }
 
-    /** The kit of an outfit and a set of gaskets. */
-    Kit of(List<HoleAtSize> holes, Outfit outfit, Gaskets gaskets, List<Fastener> touched) {
-        List<Need> needs = Needs.of(shelf.engine(), holes, outfit, gaskets, touched);
+    /** The kit that covers the needs of an outfit and a set of gaskets. */
+    Kit of(List<Need> needs, Outfit outfit, Gaskets gaskets) {
         List<Need> coverable = coverable(needs);
         Cover cover = search(coverable).best();
         List<Kit.Missing> missing = needs.stream()

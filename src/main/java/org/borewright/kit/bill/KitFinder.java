@@ -9,14 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.borewright.catalog.Fastener;
+import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.GasketFit;
+import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
@@ -38,7 +43,7 @@ public final class KitFinder {
     }
 
     private record Key(
-            String design, List<PartNumber> pistons, List<PartNumber> gaskets, Set<Work> work, boolean skimmed) {}
+            String design, List<PartNumber> parts, List<PartNumber> gaskets, Set<Work> work, boolean skimmed) {}
 
     /** The best kit; empty when no outfit or no gasket kit fits. */
     public Optional<Kit> best(Choice choice, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
@@ -48,23 +53,57 @@ public final class KitFinder {
             work.add(hole.work());
             pistons.add(hole.piston().number());
         }
-        List<PartNumber> sets = new ArrayList<>(gaskets.size());
+        Key key = new Key(choice.design().code(), pistons, numbers(gaskets), work, skim.isMoreThan(Length.ZERO));
+        return remembered(key, () -> {
+            List<Fastener> touched = touched(holes, skim);
+            KitAssembly assembly = new KitAssembly(shelf, offers);
+            return search(
+                    gaskets,
+                    set -> choice.outfits().stream()
+                            .map(outfit ->
+                                    assembly.of(Needs.of(shelf.engine(), holes, outfit, set, touched), outfit, set))
+                            .min(PREFERENCE));
+        });
+    }
+
+    /**
+     * The best kit of new rings alone: gaskets and the bolts that are touched besides, but no piston, pin or clip; empty when no set of
+     * gaskets fits.
+     *
+     * @param outfit whose rings are fitted
+     * @param holes as they are, with the pistons that stay
+     */
+    public Optional<Kit> ofRings(Outfit outfit, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
+        RingSet rings = outfit.rings();
+        Key key = new Key(
+                rings.design(), List.of(rings.number()), numbers(gaskets), Set.of(), skim.isMoreThan(Length.ZERO));
+        return remembered(key, () -> {
+            List<Fastener> touched = touched(holes, skim);
+            KitAssembly assembly = new KitAssembly(shelf, offers);
+            return search(
+                    gaskets,
+                    set -> Optional.of(
+                            assembly.of(Needs.ofRings(shelf.engine(), holes, rings, set, touched), outfit, set)));
+        });
+    }
+
+    private static List<PartNumber> numbers(List<GasketFit> gaskets) {
+        List<PartNumber> numbers = new ArrayList<>(gaskets.size());
         for (GasketFit fit : gaskets) {
-            sets.add(fit.gaskets().kit().number());
-            fit.gaskets().head().ifPresent(head -> sets.add(head.number()));
-            fit.gaskets().base().ifPresent(base -> sets.add(base.number()));
+            numbers.add(fit.gaskets().kit().number());
+            fit.gaskets().head().ifPresent(head -> numbers.add(head.number()));
+            fit.gaskets().base().ifPresent(base -> numbers.add(base.number()));
         }
-        Key key = new Key(choice.design().code(), pistons, sets, work, skim.isMoreThan(Length.ZERO));
+        return numbers;
+    }
+
+    private Optional<Kit> remembered(Key key, Supplier<Optional<Kit>> search) {
         Optional<Kit> remembered = known.get(key);
-        return remembered != null
-                ? remembered
-                : known.computeIfAbsent(key, unused -> search(choice, holes, gaskets, skim));
+        return remembered != null ? remembered : known.computeIfAbsent(key, unused -> search.get());
     }
 
     /** Sets with more loose gaskets stand later, and none of them comes before a kit that is complete without. */
-    private Optional<Kit> search(Choice choice, List<HoleAtSize> holes, List<GasketFit> ranked, Length skim) {
-        List<Fastener> touched = ShopWork.of(shelf, holes, skim).touched(shelf.fasteners());
-        KitAssembly assembly = new KitAssembly(shelf, offers);
+    private static Optional<Kit> search(List<GasketFit> ranked, Function<Gaskets, Optional<Kit>> kits) {
         Optional<Kit> best = Optional.empty();
         for (GasketFit fit : ranked) {
             if (best.filter(Kit::isComplete)
@@ -72,12 +111,14 @@ public final class KitFinder {
                     .isPresent()) {
                 return best;
             }
-            Optional<Kit> found = choice.outfits().stream()
-                    .map(outfit -> assembly.of(holes, outfit, fit.gaskets(), touched))
-                    .min(PREFERENCE);
+            Optional<Kit> found = kits.apply(fit.gaskets());
             best = Stream.concat(best.stream(), found.stream()).min(OF_RANKED_GASKETS);
         }
         return best;
+    }
+
+    private List<Fastener> touched(List<HoleAtSize> holes, Length skim) {
+        return ShopWork.of(shelf, holes, skim).touched(shelf.fasteners());
     }
 
     /**

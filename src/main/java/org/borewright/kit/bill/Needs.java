@@ -9,6 +9,7 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Part;
+import org.borewright.catalog.RingSet;
 import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.HoleAtSize;
 
@@ -32,13 +33,25 @@ final class Needs {
             outfit.clip().ifPresent(clip -> needs.add(clip, hole.cylinder(), CLIPS_PER_PISTON));
             outfit.bearing().ifPresent(bearing -> needs.add(bearing, hole.cylinder(), 1));
         }
+        return needs.with(engine, gaskets, touched);
+    }
+
+    /** The needs of new rings on pistons that stay, in the same order. */
+    static List<Need> ofRings(
+            Engine engine, List<HoleAtSize> holes, RingSet rings, Gaskets gaskets, List<Fastener> touched) {
+        Needs needs = new Needs();
+        holes.forEach(hole -> needs.add(rings, hole.cylinder(), 1));
+        return needs.with(engine, gaskets, touched);
+    }
+
+    /** These and what belongs to no hole. */
+    private List<Need> with(Engine engine, Gaskets gaskets, List<Fastener> touched) {
         int cylinders = engine.cylinders().size();
-        needs.add(gaskets.kit(), Need.ENGINE, count(cylinders, gaskets.kit().servesCylinders()));
-        gaskets.head().ifPresent(head -> needs.add(head, Need.ENGINE, count(cylinders, head.servesCylinders())));
-        gaskets.base().ifPresent(base -> needs.add(base, Need.ENGINE, count(cylinders, base.servesCylinders())));
-        touched.forEach(
-                fastener -> fastener.singleUse().ifPresent(bolt -> needs.add(bolt, Need.ENGINE, fastener.count())));
-        return needs.byPart.entrySet().stream()
+        add(gaskets.kit(), Need.ENGINE, count(cylinders, gaskets.kit().servesCylinders()));
+        gaskets.head().ifPresent(head -> add(head, Need.ENGINE, count(cylinders, head.servesCylinders())));
+        gaskets.base().ifPresent(base -> add(base, Need.ENGINE, count(cylinders, base.servesCylinders())));
+        touched.forEach(fastener -> fastener.singleUse().ifPresent(bolt -> add(bolt, Need.ENGINE, fastener.count())));
+        return byPart.entrySet().stream()
                 .map(entry -> new Need(entry.getKey(), entry.getValue()))
                 .sorted((a, b) -> a.part().kind().compareTo(b.part().kind()))
                 .toList();

@@ -2,8 +2,6 @@ package org.borewright.kit.bill;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
@@ -44,12 +42,6 @@ public record ShopWork(List<Line> lines) {
             }
         }
         return new ShopWork(lines);
-    }
-
-    /** The price of all of it and of the lines of a kit; empty when there is neither. */
-    public Optional<Money> totalWith(Optional<Kit> kit) {
-        return Stream.concat(kit.flatMap(Kit::total).stream(), lines.stream().map(Line::total))
-                .reduce(Money::plus);
     }
 
     /** The days all of it takes. */

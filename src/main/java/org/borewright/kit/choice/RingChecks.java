@@ -47,6 +47,16 @@ public final class RingChecks {
         return checks;
     }
 
+    /** The gaps of the rings in a worn hole that is to run on. */
+    public static List<Check> gapsInService(Limits hole, Length uncertainty, RingSet rings, PistonShape piston) {
+        List<Check> checks = new ArrayList<>();
+        for (GrooveShape groove : piston.grooves()) {
+            ringFor(rings, groove)
+                    .ifPresent(ring -> checks.addAll(RingGap.checkInService(hole, uncertainty, ring, groove)));
+        }
+        return checks;
+    }
+
     private static List<Check> inGroove(RingShape ring, GrooveShape groove, Limits holes, BoreSurface surface) {
         List<Check> checks = new ArrayList<>(RingInGroove.check(ring, groove, holes.least()));
         checks.add(RingFaceOnBore.check(groove.name(), ring.face(), surface));

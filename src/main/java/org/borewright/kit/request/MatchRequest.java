@@ -1,7 +1,9 @@
 package org.borewright.kit.request;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.borewright.catalog.Size;
 import org.borewright.measure.Climate;
@@ -19,6 +21,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param climate the temperature they were taken at
  * @param deck as found, and what is to be skimmed off it
  * @param asked a larger size asked for; empty for the smallest that serves
+ * @param asFound what was seen of piston and wall of each hole, in the engine's order
  * @param on the day of the enquiry, from which dates are reckoned
  */
 public record MatchRequest(
@@ -29,11 +32,39 @@ public record MatchRequest(
         Climate climate,
         Deck deck,
         Optional<Size> asked,
+        List<AsFound> asFound,
         LocalDate on) {
 
-    /** Copies the surveys. */
+    /** @throws IllegalArgumentException unless as many holes were seen as surveyed */
     public MatchRequest {
         cylinders = List.copyOf(cylinders);
+        asFound = List.copyOf(asFound);
+        if (cylinders.size() != asFound.size()) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%d holes surveyed, %d seen", cylinders.size(), asFound.size()));
+        }
+    }
+
+    /** A request that tells nothing of the pistons that are in the engine. */
+    public MatchRequest(
+            Condition condition,
+            PresentSize present,
+            List<CylinderSurvey> cylinders,
+            Gauge gauge,
+            Climate climate,
+            Deck deck,
+            Optional<Size> asked,
+            LocalDate on) {
+        this(
+                condition,
+                present,
+                cylinders,
+                gauge,
+                climate,
+                deck,
+                asked,
+                Collections.nCopies(cylinders.size(), AsFound.NOT_TOLD),
+                on);
     }
 
     /** With what and how warm the holes were measured. */

@@ -81,9 +81,13 @@ public record Settling(SizeRow row, List<Reading> readings) {
                 .filter(SizeRow::mightServe)
                 .filter(row ->
                         named.map(size -> row.size().compareTo(size.size()) < 0).orElse(true))
-                .flatMap(row ->
-                        readings(bore, temperature, holes, row).stream().map(readings -> new Settling(row, readings)))
+                .flatMap(row -> at(bore, temperature, holes, row).stream())
                 .findFirst();
+    }
+
+    /** The readings that can prove one row that is possible; empty when one hole is beyond the help of any. */
+    public static Optional<Settling> at(BoreSpec bore, Temperature temperature, List<Hole> holes, SizeRow row) {
+        return readings(bore, temperature, holes, row).map(readings -> new Settling(row, readings));
     }
 
     /** A reading for every hole in the way; empty when one of them is beyond the help of any. */

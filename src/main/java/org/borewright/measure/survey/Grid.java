@@ -18,6 +18,9 @@ import org.borewright.measure.Length;
  */
 public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Length>>> rows) implements Survey {
 
+    private static final int LEAST_DEPTHS = 3;
+    private static final int LEAST_AXES = 2;
+
     /** @throws IllegalArgumentException if the rows do not match depths and axes, depths do not rise, or no cell was read */
     public Grid {
         depths = List.copyOf(depths);
@@ -108,6 +111,26 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
                 .flatMap(row -> rows.get(row).stream())
                 .flatMap(Optional::stream)
                 .max(Length::compareTo);
+    }
+
+    /** Whether it tells taper and out-of-round: read along two axes at three depths at the least (common practice). */
+    public boolean showsShape() {
+        return rows.stream()
+                        .filter(row -> row.stream().filter(Optional::isPresent).count() >= LEAST_AXES)
+                        .count()
+                >= LEAST_DEPTHS;
+    }
+
+    /** The largest diameter read along an axis from a depth on downward; empty when none was. */
+    public Optional<Length> largestAlong(Axis axis, Length from) {
+        int column = axes.indexOf(axis);
+        return column < 0
+                ? Optional.empty()
+                : IntStream.range(0, rows.size())
+                        .filter(row -> !depths.get(row).isLessThan(from))
+                        .mapToObj(row -> rows.get(row).get(column))
+                        .flatMap(Optional::stream)
+                        .max(Length::compareTo);
     }
 
     /** The rows that hold a reading, from the deck down. */

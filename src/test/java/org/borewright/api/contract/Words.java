@@ -35,6 +35,8 @@ import org.borewright.kit.choice.Block;
 import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.ladder.Way;
+import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.table.Settling;
@@ -74,6 +76,9 @@ final class Words {
         add("Condition", Condition.values(), Condition::label);
         add("KnownFrom", PresentSize.KnownFrom.values(), PresentSize.KnownFrom::label);
         add("FindingKind", Finding.Kind.values(), Finding.Kind::label);
+        add("Grooves", AsFound.Grooves.values(), AsFound.Grooves::label);
+        add("Ridge", AsFound.Ridge.values(), AsFound.Ridge::label);
+        add("Glaze", AsFound.Glaze.values(), AsFound.Glaze::label);
     }
 
     private static void ofTheMatch() {
@@ -92,6 +97,7 @@ final class Words {
         add("FindingWeight", Finding.Weight.values(), Finding.Weight::says);
         add("WhenNewFrom", WhenNew.From.values(), WhenNew.From::label);
         add("Work", Work.values(), Work::label);
+        add("WayToRestore", Way.values(), Way::label);
         add("Caution", Caution.values(), Caution::text);
         add("MissingReason", Withdrawal.State.values(), Withdrawal.State::label);
         OF_CODE.get("MissingReason").add("no more to be had");

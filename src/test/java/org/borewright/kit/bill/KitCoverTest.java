@@ -131,7 +131,7 @@ class KitCoverTest {
 
         // 2 × (40 + 20 + 6) + 4 × 0.50 + 30 + 6 × 2 = 176; strip 50 + bore 2 × 35 + hone 2 × 15 = 150
         assertThat(kit(new TwinShop()).total()).contains(TwinShop.money("176"));
-        assertThat(match.total()).contains(TwinShop.money("326"));
+        assertThat(match.job().total()).contains(TwinShop.money("326"));
     }
 
     private static Kit kit(TwinShop shop) {

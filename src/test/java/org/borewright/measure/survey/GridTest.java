@@ -121,4 +121,33 @@ class GridTest {
     private static Stream<String> words(String text) {
         return Arrays.stream(text.split(" "));
     }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "70.1 70.2 / 70.1 70.2 / 70.1 70.2, true",
+        "70.1 70.2 / 70.1 70.2 / 70.1 -, false",
+        "70.1 70.2 / - - / 70.1 70.2 / 70.1 70.2, true",
+        "70.1 70.2 - / 70.1 - 70.2 / - 70.1 70.2, true",
+        "70.1 70.2 / 70.1 70.2, false",
+        "70.1 / 70.1 / 70.1, false",
+    })
+    void taperAndOutOfRoundAreShownByTwoAxesAtThreeDepths(String rows, boolean shown) {
+        assertThat(grid(rows).showsShape()).isEqualTo(shown);
+    }
+
+    @ParameterizedTest(name = "from {1} down in {0}: {2}")
+    @CsvSource({
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 10, 70.4",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 10.000001, 70.3",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 20, 70.3",
+        "70.4 70.9 / - 70.9 / 70.2 70.9, 20, 70.2",
+        "70.4 70.9 / 70.3 70.9 / - 70.9, 30,",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 31,",
+    })
+    void theLargestAlongAnAxisIsSoughtFromADepthDown(String rows, Length from, Length largest) {
+        Grid grid = grid(rows);
+
+        assertThat(grid.largestAlong(Axis.THRUST, from)).isEqualTo(Optional.ofNullable(largest));
+        assertThat(grid.largestAlong(new Axis(45), from)).isEmpty();
+    }
 }

@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
 import org.borewright.api.match.answer.deck.GasketsAnswer;
+import org.borewright.api.match.answer.hole.CylinderAnswer;
 import org.borewright.api.match.answer.size.CouldSaveAnswer;
 import org.borewright.api.match.answer.size.HardestAnswer;
+import org.borewright.api.match.answer.size.RungAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.match.answer.size.TurningAnswer;
 import org.borewright.api.shown.ShownCheck;
@@ -15,11 +17,12 @@ import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
+import org.borewright.kit.FinishedHole;
 import org.borewright.kit.HoleReport;
 import org.borewright.kit.Match;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.ladder.Ladder;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +40,8 @@ import org.jspecify.annotations.Nullable;
  * @param size the size for the whole engine; absent when none is named
  * @param ready the day the job can go out: kit and then work, in calendar days; absent where no kit is complete
  * @param holds what stands in the way
+ * @param ringsOnly whether new rings alone will do; absent for finished holes
+ * @param ladder the ways to restore the engine, those that take least metal first; absent for finished holes
  * @param couldSave the smaller size that a reading might prove; absent when there is none
  * @param wouldChange the readings that would change the size, and how far they would have to move; none for finished holes
  * @param hardest the holes that drag the others to a larger size; absent where none does
@@ -65,6 +70,8 @@ public record MatchAnswer(
         @Nullable SizeAnswer size,
         @Nullable LocalDate ready,
         List<HoldAnswer> holds,
+        @Nullable RingsOnlyAnswer ringsOnly,
+        @Nullable List<RungAnswer> ladder,
         @Nullable CouldSaveAnswer couldSave,
         List<TurningAnswer> wouldChange,
         @Nullable HardestAnswer hardest,
@@ -93,10 +100,12 @@ public record MatchAnswer(
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
                 match.ruling().row().map(SizeAnswer::of).orElse(null),
-                match.days().isPresent() ? request.on().plusDays(match.days().getAsInt()) : null,
+                OperationsAnswer.ready(match.job(), request.on()),
                 match.ruling().holds().stream()
                         .map(hold -> HoldAnswer.of(hold, unit))
                         .toList(),
+                RingsOnlyAnswer.of(match, request.on(), stencils),
+                RungAnswer.ladder(Ladder.of(shelf.engine(), request, match), unit),
                 match.settling()
                         .map(settling -> CouldSaveAnswer.of(settling, unit))
                         .orElse(null),
@@ -112,26 +121,18 @@ public record MatchAnswer(
                         .toList(),
                 stencils.checks(match.checks()),
                 match.ruling().row().map(stencils::gaskets).orElse(List.of()),
-                bill(request, match, stencils),
+                match.job().kit().map(kit -> stencils.bill(kit, request.on())).orElse(null),
                 OperationsAnswer.of(match.work(), stencils),
                 stencils.torques(match.torques()),
-                match.total().map(ShownMoney::of).orElse(null),
+                match.job().total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
     }
 
     private static @Nullable List<FinishedHoleAnswer> finishedHoles(
             MatchRequest request, Match match, LengthUnit unit) {
-        List<FinishedHoleAnswer> finished = match.finishedHoles(request.condition()).stream()
-                .map(hole -> FinishedHoleAnswer.of(hole, unit))
-                .toList();
-        return finished.isEmpty() ? null : finished;
-    }
-
-    private static @Nullable Stencil<BillAnswer> bill(MatchRequest request, Match match, Stencils stencils) {
-        return match.ruling()
-                .row()
-                .flatMap(SizeRow::kit)
-                .map(kit -> stencils.bill(kit, request.on()))
-                .orElse(null);
+        List<FinishedHole> holes = match.finishedHoles(request.condition());
+        return holes.isEmpty()
+                ? null
+                : holes.stream().map(hole -> FinishedHoleAnswer.of(hole, unit)).toList();
     }
 }

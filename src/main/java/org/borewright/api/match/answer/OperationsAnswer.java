@@ -1,9 +1,12 @@
 package org.borewright.api.match.answer;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
+import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.ShopWork;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the shop does, in order.
@@ -37,6 +40,11 @@ public record OperationsAnswer(List<Stencil<OperationsAnswer.LineAnswer>> lines,
                     ShownMoney.of(line.total()),
                     line.operation().days());
         }
+    }
+
+    /** The day a job can go out; absent where its kit is never complete. */
+    static @Nullable LocalDate ready(Job job, LocalDate on) {
+        return job.days().isPresent() ? on.plusDays(job.days().getAsInt()) : null;
     }
 
     static OperationsAnswer of(ShopWork work, Stencils stencils) {

@@ -12,16 +12,45 @@ import org.borewright.kit.Ruling;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.rings.RingsOnly;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 
-/** Says the answer in plain sentences: the verdict, the sizes passed over, and what a larger size asked for costs. */
+/** Says the answer in plain sentences: whether rings alone will do, the verdict, the sizes passed over, and what a larger size asked for costs. */
 final class Sentence {
+
+    /** More than these are told by their number. */
+    private static final int MOST_NAMED = 3;
 
     private Sentence() {}
 
     static String of(Match match, LengthUnit unit) {
+        return match.ringsOnly().map(Sentence::ringsOnly).orElse("") + ofSize(match, unit);
+    }
+
+    /** Said first, for it takes no metal; nothing where it is ruled out. */
+    private static String ringsOnly(RingsOnly rings) {
+        return switch (rings.certainty()) {
+            case CERTAIN ->
+                "Rings only will do, and no metal need be taken out: every condition is in for "
+                        + rings.rings().orElseThrow().number().text() + " on the present pistons"
+                        + rings.job()
+                                .kit()
+                                .filter(Kit::isComplete)
+                                .map(kit -> "")
+                                .orElse(", but its kit is short")
+                        + ". With new pistons: ";
+            case POSSIBLE ->
+                "Rings only is possible: "
+                        + (rings.open().size() > MOST_NAMED
+                                ? rings.open().size() + " conditions are open. "
+                                : "open are " + String.join(", ", rings.open()) + ". ");
+            case NO -> "";
+        };
+    }
+
+    private static String ofSize(Match match, LengthUnit unit) {
         Ruling ruling = match.ruling();
         return switch (ruling.verdict()) {
             case SERVES -> serves(match, ruling.row().orElseThrow()) + besides(match, unit);

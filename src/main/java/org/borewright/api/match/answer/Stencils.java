@@ -21,6 +21,7 @@ import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.rings.RingsOnly;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.LengthUnit;
 
@@ -51,6 +52,7 @@ public final class Stencils {
         this.shelf = fits.shelf();
         cut(List.of(DeckFlatness.NOT_MEASURED));
         fits.choices().values().forEach(choices -> choices.forEach(this::cut));
+        cut(RingsOnly.untold());
         fits.torques().forEach(torque -> torques.put(torque, Stencil.of(json, TorqueAnswer.of(torque, unit))));
         int holes = fits.shelf().engine().cylinders().size();
         fits.shelf().operations().forEach(operation -> operations.put(operation, lines(operation, holes)));

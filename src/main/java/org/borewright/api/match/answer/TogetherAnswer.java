@@ -5,6 +5,7 @@ import org.borewright.api.shown.ShownMoney;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.Match;
+import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.MatchRequest;
@@ -42,6 +43,6 @@ public record TogetherAnswer(
                 design.code(),
                 design.maker(),
                 OperationsAnswer.of(work, stencils),
-                work.totalWith(row.kit()).map(ShownMoney::of).orElse(null));
+                new Job(row.kit(), work).total().map(ShownMoney::of).orElse(null));
     }
 }

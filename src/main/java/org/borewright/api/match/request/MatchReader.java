@@ -2,8 +2,6 @@ package org.borewright.api.match.request;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.borewright.api.asked.CylinderReader;
-import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
@@ -51,15 +49,16 @@ public class MatchReader {
     private static MatchRequest request(Opening opening) {
         Condition condition = condition(opening.at("condition"));
         Measuring measuring = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
+        List<CylinderAsked> holes = CylinderAsked.reader(opening, condition).read(opening.at("cylinders"));
         return new MatchRequest(
                 condition,
                 presentSize(opening),
-                CylindersReader.of(new CylinderReader(opening.ruler(), condition), opening.engine())
-                        .read(opening.at("cylinders")),
+                holes.stream().map(CylinderAsked::survey).toList(),
                 measuring.gauge(),
                 measuring.climate(),
                 DeckReader.read(opening.top(), opening.ruler()),
                 opening.size(opening.at("askedSize")),
+                holes.stream().map(CylinderAsked::asFound).toList(),
                 opening.on());
     }
 

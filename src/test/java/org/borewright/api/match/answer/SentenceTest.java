@@ -65,7 +65,7 @@ class SentenceTest {
         Match match = asking(shop, "+0.75", "70.110", "70.020");
 
         assertThat(says(match)).endsWith("That costs 0.250 mm more metal, 1 rebuild, 10 days.");
-        assertThat(match.days()).isEqualTo(OptionalInt.of(13));
+        assertThat(match.job().days()).isEqualTo(OptionalInt.of(13));
     }
 
     @Test
@@ -133,8 +133,10 @@ class SentenceTest {
 
     @Test
     void theJobGoesOutWhenKitAndWorkAreDone() {
-        assertThat(new TwinShop().worn("standard", "70.110", "70.020").days()).isEqualTo(OptionalInt.of(3));
-        assertThat(new TwinShop().worn("standard", "71.000", "70.020").days()).isEmpty();
+        assertThat(new TwinShop().worn("standard", "70.110", "70.020").job().days())
+                .isEqualTo(OptionalInt.of(3));
+        assertThat(new TwinShop().worn("standard", "71.000", "70.020").job().days())
+                .isEmpty();
     }
 
     @Test
@@ -142,7 +144,7 @@ class SentenceTest {
         TwinShop shop = new TwinShop();
         shop.lastOf("P-050", 1);
 
-        assertThat(shop.worn("standard", "70.110", "70.020").days()).isEmpty();
+        assertThat(shop.worn("standard", "70.110", "70.020").job().days()).isEmpty();
     }
 
     /** Pitch 76 mm − 70.550 mm, the largest finish at +0.50; the wall of hole 2 was not surveyed and may be the least. */

@@ -33,7 +33,7 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
             @Nullable ShownLength within,
             @Nullable ShownLength withinFromBarAxis) {
 
-        private static ReadingAnswer of(Settling.Reading reading, LengthUnit unit) {
+        static ReadingAnswer of(Settling.Reading reading, LengthUnit unit) {
             return new ReadingAnswer(
                     reading.cylinder(),
                     reading.what().label(),

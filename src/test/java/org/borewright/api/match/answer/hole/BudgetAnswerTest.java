@@ -1,4 +1,4 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.match.answer.hole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.match.answer.hole;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.borewright.api.shown.ShownLength;

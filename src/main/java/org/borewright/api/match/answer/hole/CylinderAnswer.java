@@ -1,4 +1,4 @@
-package org.borewright.api.match.answer;
+package org.borewright.api.match.answer.hole;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
@@ -135,7 +135,8 @@ public record CylinderAnswer(
      */
     public record RingGapAnswer(String groove, ShownLimits gap) {}
 
-    static CylinderAnswer of(HoleReport report, LengthUnit unit) {
+    /** The answer about a hole, in a unit. */
+    public static CylinderAnswer of(HoleReport report, LengthUnit unit) {
         Hole hole = report.hole();
         Optional<HoleAtSize> fate = report.atSize();
         return new CylinderAnswer(

@@ -1,0 +1,91 @@
+package org.borewright.kit.ladder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.borewright.catalog.Construction;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.Settling;
+import org.borewright.kit.table.SizeRow;
+import org.borewright.measure.Limits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rungs of the twin, from the one that takes no metal to the sleeve. */
+class LadderTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    private List<Rung> ladder(Match match) {
+        return Ladder.of(
+                shop.shelf().engine(), shop.request(Condition.WORN, "standard", TwinShop.surveys("-", "-")), match);
+    }
+
+    private static String told(List<Rung> rungs) {
+        return rungs.stream()
+                .map(rung -> rung.way().label()
+                        + rung.row()
+                                .map(SizeRow::size)
+                                .map(size -> " " + size.label())
+                                .orElse("") + ": "
+                        + rung.certainty().label())
+                .collect(Collectors.joining("; "));
+    }
+
+    @ParameterizedTest(name = "{0} and {1} in {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            69.989 | 69.989 | standard | rings only: possible; hone only standard: certain; rebore +0.25: certain; sleeve: possible
+            70.110 | 70.020 | standard | rings only: no; hone only standard: no; rebore +0.25: possible; rebore +0.50: certain; sleeve: possible
+            70.480 | 70.480 | standard | rings only: no; hone only standard: no; rebore +0.75: possible; rebore +1.00: possible; sleeve: possible
+            -      | -      | standard | rings only: possible; hone only standard: possible; rebore +0.25: possible; rebore +0.50: possible; sleeve: possible
+            71.000 | 70.000 | standard | rings only: no; hone only standard: no; sleeve: possible
+            -      | -      | unknown  | rings only: possible; rebore standard: possible; rebore +0.25: possible; sleeve: possible
+            """)
+    void theWaysRiseByTheMetalTheyTakeUpToTheFirstThatServes(
+            String first, String second, String present, String ladder) {
+        assertThat(told(ladder(shop.worn(present, first, second)))).isEqualTo(ladder);
+    }
+
+    @Test
+    void aWallThatIsNeverCutTakesNewPistonsAsItIs() {
+        shop.construction = Construction.PLATED;
+
+        assertThat(told(ladder(shop.worn("standard", "70.005", "70.005"))))
+                .isEqualTo("rings only: possible; new pistons, the wall as it is standard: certain; sleeve: possible");
+    }
+
+    @Test
+    void aRungNamesTheReadingsThatWouldProveIt() {
+        Rung quarter = ladder(shop.worn("standard", "70.110", "70.020")).get(2);
+
+        assertThat(quarter.open()).isEmpty();
+        assertThat(quarter.readings())
+                .extracting(
+                        Settling.Reading::cylinder, reading -> reading.within().orElseThrow())
+                .containsExactly(tuple("1", mm("35.074719")));
+    }
+
+    /** At 70.201 mm no wall lies near enough for +0.25, and pistons were never made in +0.50. */
+    @Test
+    void aRungSaysWhatStandsAgainstIt() {
+        shop.pistonToHead = new Limits(mm("5"), mm("6"));
+
+        assertThat(ladder(shop.worn("standard", "70.110", "70.020")).get(2).open())
+                .containsExactly("no gasket kit fits this size");
+        assertThat(ladder(new TwinShop().worn("standard", "70.201", "70.020"))
+                        .get(2)
+                        .open())
+                .containsExactly("no reading of the holes can prove it");
+    }
+
+    @Test
+    void finishedHolesHaveNoLadder() {
+        assertThat(ladder(shop.finished("70.500", "70.500"))).isEmpty();
+    }
+}

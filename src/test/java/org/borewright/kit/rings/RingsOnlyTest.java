@@ -1,0 +1,362 @@
+package org.borewright.kit.rings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.no;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.Certainty;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.fit.shape.RingShape;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.request.AsFound;
+import org.borewright.kit.request.AsFound.Glaze;
+import org.borewright.kit.request.AsFound.Grooves;
+import org.borewright.kit.request.AsFound.Ridge;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentPiston;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.Axis;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The twin's first hole worn to 70.060 mm, 0.03 mm tapered and 0.015 mm out of round, its piston 0.010 mm below its tolerance; the second
+ * much the same. In service it bears 70.100 mm, 0.05 mm of each, and a clearance of 0.140 mm; a skirt sweeps it from 34.4 mm down.
+ */
+class RingsOnlyTest {
+
+    private static final String WORN = "70.060 70.045 / 70.050 70.040 / 70.030 70.025";
+    private static final String LIKEWISE = "70.058 70.044 / 70.049 70.041 / 70.031 70.026";
+    private static final String EVERYTHING_ELSE =
+            "present piston, clearance in service, ring grooves of the present piston, ridge above the ring travel, glaze of the wall, "
+                    + "greatest ring gap in service";
+
+    private final TwinShop shop = new TwinShop();
+    private String present = "standard";
+    private Condition condition = Condition.WORN;
+    private Survey read = grid(WORN);
+    private List<Finding> findings = List.of();
+    private String number = "P-STD";
+    private Optional<Length> diameter = Optional.of(mm("69.930"));
+    private Optional<Grooves> grooves = Optional.of(Grooves.GOOD);
+    private Optional<Ridge> ridge = Optional.of(Ridge.OFF);
+    private Optional<Glaze> glaze = Optional.of(Glaze.BROKEN);
+
+    private static Grid grid(String rows) {
+        List<List<Optional<Length>>> cells = Arrays.stream(rows.split(" / ", -1))
+                .map(row -> Arrays.stream(row.split(" ", -1))
+                        .map(cell -> cell.equals("-") ? Optional.<Length>empty() : Optional.of(mm(cell)))
+                        .toList())
+                .toList();
+        List<Length> depths = List.of(mm("10"), mm("60"), mm("110"), mm("150"));
+        return new Grid(
+                depths.subList(0, cells.size()),
+                List.of(Axis.THRUST, Axis.PIN).subList(0, cells.get(0).size()),
+                cells);
+    }
+
+    private AsFound asFound(String piston) {
+        Optional<Piston> part = shop.pistons.stream()
+                .filter(made -> made.number().text().equals(piston))
+                .findFirst();
+        return new AsFound(
+                new PresentPiston(
+                        part.map(made -> shop.shelf().parts().designs().get(0)),
+                        part,
+                        diameter,
+                        new Measuring(Gauge.USUAL_MICROMETER, Climate.at(Temperature.REFERENCE))),
+                grooves,
+                ridge,
+                glaze);
+    }
+
+    private Match match() {
+        List<CylinderSurvey> surveys = List.of(
+                new CylinderSurvey("1", read, Wall.UNKNOWN, findings),
+                new CylinderSurvey("2", grid(LIKEWISE), Wall.UNKNOWN, List.of()));
+        MatchRequest plain = shop.request(condition, present, surveys);
+        return shop.ask(new MatchRequest(
+                plain.condition(),
+                plain.present(),
+                plain.cylinders(),
+                plain.gauge(),
+                plain.climate(),
+                plain.deck(),
+                plain.asked(),
+                List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD")),
+                plain.on()));
+    }
+
+    private RingsOnly ask() {
+        return match().ringsOnly().orElseThrow();
+    }
+
+    private static String open(RingsOnly rings) {
+        return String.join(", ", rings.open());
+    }
+
+    @Test
+    void ringsOnThePresentPistonsWillDoWhereEveryConditionIsMet() {
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty()).isEqualTo(Certainty.CERTAIN);
+        assertThat(rings.open()).isEmpty();
+        assertThat(rings.holes())
+                .allSatisfy(hole -> assertThat(hole.checks())
+                        .extracting(Check::rule)
+                        .containsExactly(
+                                Rule.NOTHING_TO_CUT,
+                                Rule.SERVICE_WEAR,
+                                Rule.SERVICE_TAPER,
+                                Rule.SERVICE_OUT_OF_ROUND,
+                                Rule.PRESENT_PISTON,
+                                Rule.SERVICE_CLEARANCE,
+                                Rule.GROOVES,
+                                Rule.RIDGE,
+                                Rule.GLAZE,
+                                Rule.RING_GAP_LEAST,
+                                Rule.SERVICE_RING_GAP));
+    }
+
+    /** Two sets at 20, a gasket kit at 30 and six bolts at 2, with one day of stripping at 50: no piston, no pin, no clip. */
+    @Test
+    void theKitHoldsRingsGasketsAndBoltsAlone() {
+        RingsOnly rings = ask();
+        Kit kit = rings.job().kit().orElseThrow();
+
+        assertThat(kit.lines())
+                .extracting(line -> line.box().number().text() + " × " + line.quantity())
+                .containsExactly("R-STD × 2", "GK-1 × 1", "BOLT-1 × 6");
+        assertThat(rings.job().total()).contains(TwinShop.money("132"));
+        assertThat(rings.job().days()).isEqualTo(OptionalInt.of(1));
+    }
+
+    /** Nobody told: what is not known is never met. */
+    @Test
+    void nothingIsCertainOfWhatNobodyTold() {
+        number = "";
+        diameter = Optional.empty();
+        grooves = Optional.empty();
+        ridge = Optional.empty();
+        glaze = Optional.empty();
+
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty()).isEqualTo(Certainty.POSSIBLE);
+        assertThat(open(rings)).isEqualTo(EVERYTHING_ELSE);
+        assertThat(rings.rings()).isEmpty();
+        assertThat(rings.job().kit()).isEmpty();
+        assertThat(rings.job().total()).isEmpty();
+    }
+
+    /** U of a diameter 0.005 281 mm, of taper and out-of-round 0.000 817; of the clearance 0.006 678, for the piston's is 0.004 086. */
+    @ParameterizedTest(name = "{0}: {1}, {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            70.0947 70.080 / 70.050 70.040 / 70.050 70.045   | certain  |
+            70.0948 70.080 / 70.050 70.040 / 70.050 70.045   | possible | largest diameter in service
+            70.1053 70.090 / 70.060 70.055 / 70.060 70.055   | no       | largest diameter in service
+            70.079183 70.060 / 70.050 70.040 / 70.030 70.025 | certain  |
+            70.079184 70.060 / 70.050 70.040 / 70.030 70.025 | possible | taper in service
+            70.081 70.060 / 70.050 70.040 / 70.030 70.025    | no       | taper in service
+            70.060 70.045 / 70.050 70.000817 / 70.030 70.025 | certain  |
+            70.060 70.045 / 70.050 70.000816 / 70.030 70.025 | possible | out-of-round in service
+            70.060 70.045 / 70.050 69.999183 / 70.030 70.025 | no       | out-of-round in service
+            70.060 70.045 / 70.063 70.040 / 70.030 70.025    | certain  |
+            70.060 70.045 / 70.064 70.040 / 70.030 70.025    | possible | clearance in service
+            70.060 70.045 / 70.077 70.040 / 70.030 70.025    | no       | clearance in service
+            70.060 70.045 / - 70.040 / - 70.025              | possible | taper in service, out-of-round in service, clearance in service, greatest ring gap in service
+            70.060 70.045 / 70.050 70.040                    | possible | taper in service, out-of-round in service, greatest ring gap in service
+            70.060 / 70.050 / 70.030                         | possible | taper in service, out-of-round in service, greatest ring gap in service
+            """)
+    void theReadingsDecide(String rows, String certainty, String open) {
+        read = grid(rows);
+
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty().label()).isEqualTo(certainty);
+        assertThat(open(rings)).isEqualTo(open == null ? "" : open);
+    }
+
+    /** The most worn place lies above the sweep of the skirt, and so its clearance is not asked there. */
+    @Test
+    void theClearanceIsThatWhereTheSkirtSweeps() {
+        read = grid("70.090 70.080 / 70.060 70.050 / 70.060 70.050");
+
+        assertThat(ask().certainty()).isEqualTo(Certainty.CERTAIN);
+    }
+
+    @Test
+    void aSingleDiameterOrNoneProvesNothingOfTheShape() {
+        read = new SingleDiameter(mm("70.060"));
+        RingsOnly single = ask();
+        read = new NotMeasured();
+        RingsOnly none = ask();
+
+        assertThat(open(single))
+                .isEqualTo(
+                        "taper in service, out-of-round in service, clearance in service, greatest ring gap in service");
+        assertThat(open(none)).isEqualTo("largest diameter in service, " + open(single));
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "stain, certain",
+        "finish poor, certain",
+        "worn, no",
+        "scored, no",
+        "corroded, no",
+        "cracked, no",
+        "smeared aluminium, possible",
+        "sleeve loose, possible",
+    })
+    void whatWasFoundOnTheWallDecides(String found, String certainty) {
+        Finding.Kind kind = Arrays.stream(Finding.Kind.values())
+                .filter(each -> each.label().equals(found))
+                .findFirst()
+                .orElseThrow();
+        findings = List.of(new Finding(kind, Optional.empty(), Optional.empty()));
+
+        assertThat(ask().certainty().label()).isEqualTo(certainty);
+    }
+
+    /** Where one condition rules it out, what else is not known is of no use any more. */
+    @Test
+    void whatRulesItOutIsNamedAlone() {
+        grooves = Optional.of(Grooves.WORN);
+        ridge = Optional.of(Ridge.THERE);
+        glaze = Optional.empty();
+
+        assertThat(open(ask())).isEqualTo("ring grooves of the present piston");
+    }
+
+    /** A ridge is taken off and a glaze broken without cutting; worn grooves are not mended. */
+    @ParameterizedTest(name = "grooves {0}, ridge {1}, glaze {2}: {3}")
+    @CsvSource({
+        "GOOD, NONE, BROKEN, certain",
+        "WORN, OFF, BROKEN, no",
+        "GOOD, THERE, BROKEN, possible",
+        "GOOD, OFF, NOT_BROKEN, possible",
+    })
+    void groovesRidgeAndGlazeDecide(Grooves grooves, Ridge ridge, Glaze glaze, String certainty) {
+        this.grooves = Optional.of(grooves);
+        this.ridge = Optional.of(ridge);
+        this.glaze = Optional.of(glaze);
+
+        assertThat(ask().certainty().label()).isEqualTo(certainty);
+    }
+
+    @ParameterizedTest(name = "{0} that reads {1} in an engine of {2}: {3}, {4}")
+    @CsvSource(delimiter = '|', textBlock = """
+            P-025 | 70.180 | standard | no       | present piston
+            P-STD | 69.930 | +0.25    | no       | present piston, least ring gap
+            P-STD | 69.889 | standard | possible | clearance in service
+            P-STD | 69.955 | standard | possible | clearance in service
+            P-STD |        | standard | possible | clearance in service
+            ''    | 69.930 | standard | possible | present piston, clearance in service, greatest ring gap in service
+            P-STD | 69.930 | -        | possible | largest diameter in service, greatest ring gap in service
+            """)
+    void thePistonMustBeOneOfThePresentSizeAndMeasured(
+            String piston, String reads, String size, String certainty, String open) {
+        number = piston;
+        diameter = Optional.ofNullable(reads).map(TwinShop::mm);
+        present = size;
+
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty().label()).isEqualTo(certainty);
+        assertThat(open(rings)).isEqualTo(open);
+    }
+
+    @Test
+    void aMakerWhoStatesNoWearLimitMustBeAsked() {
+        shop.wearLimit = Optional.empty();
+
+        assertThat(open(ask())).isEqualTo("clearance in service");
+        assertThat(ask().certainty()).isEqualTo(Certainty.POSSIBLE);
+    }
+
+    @Test
+    void ringsThatAreNotSuppliedAreNotKnownToFit() {
+        shop.withdraw("R-STD", Withdrawal.State.NEVER_MADE);
+
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty()).isEqualTo(Certainty.POSSIBLE);
+        assertThat(open(rings)).isEqualTo("greatest ring gap in service");
+        assertThat(rings.job().kit()).isEmpty();
+    }
+
+    @Test
+    void aWallThatIsNeverHonedHasNoGlazeToBreak() {
+        shop.construction = Construction.PLATED;
+        glaze = Optional.empty();
+
+        assertThat(ask().certainty()).isEqualTo(Certainty.CERTAIN);
+        assertThat(ask().holes().get(0).checks())
+                .filteredOn(check -> check.rule() == Rule.GLAZE)
+                .extracting(Check::outcome)
+                .containsExactly(Outcome.NOT_CHECKED);
+    }
+
+    /** A gap of 0.65 mm in the gauge is 0.838 mm at 70.060 mm, and the groove bears 0.8. */
+    @Test
+    void ofSeveralSetsTheOneThatFitsIsTaken() {
+        shop.rings.add(0, wide());
+        shop.offer("R-WIDE", "1", 10);
+
+        assertThat(ask().rings().orElseThrow().number()).isEqualTo(no("R-STD"));
+    }
+
+    private RingSet wide() {
+        RingSet made = shop.rings.get(0);
+        RingShape ring = made.rings().get(0);
+        return new RingSet(
+                no("R-WIDE"),
+                made.design(),
+                made.size(),
+                made.nominalBore(),
+                List.of(new RingShape(
+                        ring.groove(),
+                        ring.section(),
+                        ring.axialWidth(),
+                        ring.radialWall(),
+                        new Limits(mm("0.30"), mm("0.65")),
+                        ring.gaugeBore(),
+                        ring.fileAllowance(),
+                        ring.face())));
+    }
+
+    @Test
+    void finishedHolesAreNotAsked() {
+        condition = Condition.FINISHED;
+        read = new SingleDiameter(mm("70.005"));
+
+        assertThat(match().ringsOnly()).isEmpty();
+    }
+}

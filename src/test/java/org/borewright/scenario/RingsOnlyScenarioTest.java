@@ -1,0 +1,73 @@
+package org.borewright.scenario;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A stationary engine that smokes a little, over real HTTP: 88.262 mm where 88.400 is allowed, its piston 0.139 mm loose where 0.250 is
+ * allowed, and room for its rings up to 0.75 mm.
+ */
+@QuarkusTest
+class RingsOnlyScenarioTest {
+
+    private static final String SMOKES = """
+            {"engine":"DRUMLACH-S1","unit":"mm","condition":"worn","date":"2026-03-02","temperature":20,
+             "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1",
+             "grid":{"depths":[20,75,130],"axes":["thrust","pin"],"readings":[[88.262,88.250],[88.251,88.242],[88.238,88.233]]},
+             "presentPiston":{"number":"KV-DS1-000","diameter":88.112},"grooves":"good","ridge":"off","glaze":"broken"}]}""";
+
+    private static ValidatableResponse match(String body) {
+        return given().contentType("application/json")
+                .body(body)
+                .post("/api/match")
+                .then()
+                .statusCode(200);
+    }
+
+    private static String check(String title) {
+        return "ringsOnly.cylinders[0].checks.find { it.check == '" + title + "' }.";
+    }
+
+    @Test
+    void newRingsWillDoAndAreNamedBeforeTheSize() {
+        match(SMOKES)
+                .body("ringsOnly.certainty", equalTo("certain"))
+                .body("ringsOnly.rings", equalTo("KV-DS1-R000"))
+                .body("ringsOnly.bill.lines.number", equalTo(List.of("KV-DS1-R000", "DLS1-GK")))
+                .body("ringsOnly.bill.complete", equalTo(true))
+                .body(check("largest diameter in service") + "figures.limit.nm", equalTo(88_400_000))
+                .body(check("clearance in service") + "figures.value.nm", equalTo(139_000))
+                .body("says", startsWith("Rings only will do, and no metal need be taken out"))
+                .body("ladder[0].way", equalTo("rings only"))
+                .body("ladder[0].certainty", equalTo("certain"))
+                .body("size.size", equalTo("+0.50"));
+    }
+
+    @Test
+    void aScoreRulesItOutAndNothingIsOffered() {
+        match(SMOKES.replace("\"grooves\"", "\"findings\":[{\"kind\":\"scored\",\"depth\":0.02}],\"grooves\""))
+                .body("ringsOnly.certainty", equalTo("no"))
+                .body("ringsOnly.bill", nullValue())
+                .body("ringsOnly.total", nullValue())
+                .body("says", not(containsString("Rings only")));
+    }
+
+    @Test
+    void whatIsNotToldIsAskedFor() {
+        match(SMOKES.replace("\"glaze\":\"broken\"", "\"glaze\":null").replace(",\"diameter\":88.112", ""))
+                .body("ringsOnly.certainty", equalTo("possible"))
+                .body("ladder[0].open", equalTo(List.of("clearance in service", "glaze of the wall")))
+                .body(check("glaze of the wall") + "outcome", equalTo("not known"))
+                .body(check("glaze of the wall") + "next", equalTo("look whether the glaze is broken"))
+                .body("says", startsWith("Rings only is possible: open are clearance in service, glaze of the wall. "));
+    }
+}
