@@ -28,7 +28,8 @@ import org.borewright.measure.Length;
 
 /**
  * Finds the best kit for a choice of pistons. A kit depends on nothing measured but the piston of each hole, so it is worked out once for
- * each such set and remembered; what is remembered is what would be worked out again.
+ * each such set and remembered; what is remembered is what would be worked out again. Grades may go into the holes in very many ways, so
+ * what is remembered is forgotten when it is {@linkplain #mostRemembered() too much}.
  */
 public final class KitFinder {
 
@@ -98,8 +99,29 @@ public final class KitFinder {
     }
 
     private Optional<Kit> remembered(Key key, Supplier<Optional<Kit>> search) {
-        Optional<Kit> remembered = known.get(key);
-        return remembered != null ? remembered : known.computeIfAbsent(key, unused -> search.get());
+        Optional<Kit> before = known.get(key);
+        return before != null ? before : remember(key, search.get());
+    }
+
+    /** Who looked for the same kit at the same time is handed the same, for what is written of it is kept by its identity. */
+    private Optional<Kit> remember(Key key, Optional<Kit> found) {
+        synchronized (known) {
+            if (known.size() >= mostRemembered()) {
+                known.clear();
+            }
+            Optional<Kit> before = known.putIfAbsent(key, found);
+            return before != null ? before : found;
+        }
+    }
+
+    /** How many kits are remembered at the most: more than holes without grades can ask for. */
+    public static int mostRemembered() {
+        return 256;
+    }
+
+    /** How many are remembered. */
+    int remembered() {
+        return known.size();
     }
 
     /** Sets with more loose gaskets stand later, and none of them comes before a kit that is complete without. */

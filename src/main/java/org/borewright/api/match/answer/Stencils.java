@@ -16,6 +16,7 @@ import org.borewright.catalog.ShopOperation;
 import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
@@ -137,7 +138,22 @@ public final class Stencils {
         }
         Bill made = new Bill(
                 on, Stencil.of(json, BillAnswer.of(kit, on)), Stencil.of(json, SizeRowAnswer.KitSummary.of(kit, on)));
-        bills.put(kit, made);
+        keep(kit, made);
         return made;
+    }
+
+    /** A kit that the finder forgot is never asked for again, so its bill must not stay. */
+    private void keep(Kit kit, Bill made) {
+        synchronized (bills) {
+            if (bills.size() >= KitFinder.mostRemembered()) {
+                bills.clear();
+            }
+            bills.put(kit, made);
+        }
+    }
+
+    /** How many bills are kept. */
+    int bills() {
+        return bills.size();
     }
 }

@@ -33,6 +33,7 @@ import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -101,6 +102,22 @@ class StencilsTest {
                 assertThat(written(stencils.bill(kit, day))).isEqualTo(written(BillAnswer.of(kit, day)));
                 assertThat(written(stencils.brief(kit, day))).isEqualTo(written(SizeRowAnswer.KitSummary.of(kit, day)));
             }
+        }
+    }
+
+    /** A kit is asked for by the hundred where grades go into many holes: each time another, though it says the same. */
+    @Test
+    void noMoreBillsAreKeptThanKitsAreRemembered() throws JsonProcessingException {
+        FitTable fits = FitTable.of(DEMO.shelf("TORRESK-P2").orElseThrow());
+        Stencils stencils = new Stencils(JSON, fits, LengthUnit.MILLIMETRE);
+        Kit kit = match(fits, Length.ZERO).table().get(0).kit().orElseThrow();
+        String said = written(BillAnswer.of(kit, DAY));
+
+        for (int asked = 0; asked <= 2 * KitFinder.mostRemembered(); asked++) {
+            Kit another = new Kit(
+                    kit.outfit(), kit.gaskets(), kit.needs(), kit.lines(), kit.surplus(), kit.missing(), kit.total());
+            assertThat(written(stencils.bill(another, DAY))).isEqualTo(said);
+            assertThat(stencils.bills()).isBetween(1, KitFinder.mostRemembered());
         }
     }
 

@@ -1,0 +1,131 @@
+package org.borewright.kit.bill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.borewright.catalog.Offers;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
+import org.junit.jupiter.api.Test;
+
+/** A standard piston in so many grades that the two holes of the twin can be filled in more ways than kits are remembered. */
+class KitFinderTest {
+
+    private static final int GRADES = 20;
+
+    private final TwinShop shop = new TwinShop();
+    private final Choice choice = standard();
+
+    private Choice standard() {
+        shop.pistons.remove(0);
+        for (int grade = 10; grade < 10 + GRADES; grade++) {
+            shop.pistons.add(TwinShop.piston("P-" + grade, "standard", "0", Optional.of("A")));
+            shop.offer("P-" + grade, "40", 10);
+        }
+        return FitTable.of(shop.shelf()).at(shop.sizes.get(0)).get(0);
+    }
+
+    @Test
+    void whatIsForgottenIsFoundAgainAndIsTheSame() {
+        KitFinder kits = finder();
+        List<List<HoleAtSize>> ways = ways();
+        List<Optional<Kit>> first = new ArrayList<>();
+        for (List<HoleAtSize> way : ways) {
+            first.add(best(kits, way));
+            assertThat(kits.remembered()).isBetween(1, KitFinder.mostRemembered());
+        }
+
+        assertThat(ways).hasSizeGreaterThan(KitFinder.mostRemembered());
+        for (int i = 0; i < ways.size(); i++) {
+            assertThat(best(kits, ways.get(i))).isEqualTo(first.get(i));
+        }
+    }
+
+    @Test
+    void whatIsRememberedIsNotLookedForAgain() {
+        KitFinder kits = finder();
+        List<HoleAtSize> way = ways().get(1);
+
+        assertThat(best(kits, way)).isPresent().isSameAs(best(kits, way));
+    }
+
+    /** The same grades the other way round go into other holes, and are bought for other holes. */
+    @Test
+    void eachHoleGetsItsOwnGrade() {
+        KitFinder kits = finder();
+        List<HoleAtSize> way = ways().get(1);
+        List<HoleAtSize> turned =
+                List.of(hole("1", way.get(1).piston()), hole("2", way.get(0).piston()));
+
+        assertThat(grades(best(kits, way))).containsExactly("P-10 [1]", "P-11 [2]");
+        assertThat(grades(best(kits, turned))).containsExactly("P-11 [1]", "P-10 [2]");
+    }
+
+    private static List<String> grades(Optional<Kit> kit) {
+        return kit.orElseThrow().needs().stream()
+                .filter(need -> need.part() instanceof Piston)
+                .map(need -> need.number() + " " + need.holes())
+                .toList();
+    }
+
+    @Test
+    void manyWhoAskAtOnceAreHandedTheSame() throws InterruptedException, ExecutionException {
+        KitFinder kits = finder();
+        List<List<HoleAtSize>> ways = ways();
+        ExecutorService desk = Executors.newFixedThreadPool(4);
+        try {
+            List<Future<List<Optional<Kit>>>> asked = IntStream.range(0, 4)
+                    .mapToObj(unused -> desk.submit(
+                            () -> ways.stream().map(way -> best(kits, way)).toList()))
+                    .toList();
+            List<Optional<Kit>> alone =
+                    ways.stream().map(way -> best(finder(), way)).toList();
+            for (Future<List<Optional<Kit>>> answer : asked) {
+                assertThat(answer.get()).isEqualTo(alone);
+            }
+            assertThat(kits.remembered()).isBetween(1, KitFinder.mostRemembered());
+        } finally {
+            desk.shutdownNow();
+        }
+    }
+
+    private KitFinder finder() {
+        return new KitFinder(shop.shelf(), new Offers(shop.offers));
+    }
+
+    private Optional<Kit> best(KitFinder kits, List<HoleAtSize> holes) {
+        return kits.best(choice, holes, choice.gaskets(), Length.ZERO);
+    }
+
+    /** Every grade in the one hole beside every grade in the other. */
+    private List<List<HoleAtSize>> ways() {
+        List<List<HoleAtSize>> ways = new ArrayList<>();
+        for (Piston first : grades(shop)) {
+            grades(shop).forEach(second -> ways.add(List.of(hole("1", first), hole("2", second))));
+        }
+        return ways;
+    }
+
+    private static List<Piston> grades(TwinShop shop) {
+        return shop.pistons.stream()
+                .filter(piston -> piston.size().equals("standard"))
+                .toList();
+    }
+
+    private static HoleAtSize hole(String cylinder, Piston piston) {
+        return new HoleAtSize(cylinder, Work.AS_IS, Certainty.CERTAIN, piston, Optional.of(Length.ZERO));
+    }
+}
