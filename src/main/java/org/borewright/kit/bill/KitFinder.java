@@ -28,8 +28,8 @@ import org.borewright.measure.Length;
 
 /**
  * Finds the best kit for a choice of pistons. A kit depends on nothing measured but the piston of each hole, so it is worked out once for
- * each such set and remembered; what is remembered is what would be worked out again. Grades may go into the holes in very many ways, so
- * what is remembered is forgotten when it is {@linkplain #mostRemembered() too much}.
+ * each such set and remembered; what is remembered is what would be worked out again. Grades go into the holes, and gaskets onto a skim,
+ * in very many ways, so what is remembered is forgotten when it is {@linkplain #mostRemembered() too much}.
  */
 public final class KitFinder {
 
@@ -114,7 +114,7 @@ public final class KitFinder {
         }
     }
 
-    /** How many kits are remembered at the most: more than holes without grades can ask for. */
+    /** How many kits are remembered at the most; what is asked for next is worked out anew. */
     public static int mostRemembered() {
         return 256;
     }
