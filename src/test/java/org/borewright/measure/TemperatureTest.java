@@ -112,4 +112,18 @@ class TemperatureTest {
         Temperature other = Temperature.parse(BigDecimal.valueOf(second, 3), Scale.CELSIUS);
         return Integer.signum(one.compareTo(other)) == Integer.compare(first, second);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "22, 27, false",
+        "22, 27.001, true",
+        "27, 22, false",
+        "27.001, 22, true",
+        "-3, 2, false",
+        "-3.001, 2, true"
+    })
+    void isFarFromAnotherBeyondFiveKelvinsExactly(BigDecimal one, BigDecimal other, boolean far) {
+        assertThat(Temperature.parse(one, Scale.CELSIUS).isFurtherThan(5, Temperature.parse(other, Scale.CELSIUS)))
+                .isEqualTo(far);
+    }
 }

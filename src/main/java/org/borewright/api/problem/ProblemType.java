@@ -82,7 +82,8 @@ public enum ProblemType {
     BAD_READING(
             422,
             "A reading is not believed",
-            "A diameter lies below the smallest new bore less 0.10 mm or above the largest finish allowed plus 0.50 mm."
+            "A diameter lies below the smallest new bore less 0.10 mm, that of a piston 1 mm below that, or above the largest finish allowed"
+                    + " plus 0.50 mm."
                     + " A correction is suggested where exactly one slip explains it; nothing is ever corrected by itself.",
             "Compare with the note from the bench and send what the gauge showed."),
     /** A figure that is none, or is out of its range. */
@@ -129,6 +130,12 @@ public enum ProblemType {
             "The cylinders are not those of the engine",
             "Every hole of the engine is named once, measured or not, by the name its maker gave it.",
             "Name each cylinder once; leave out the diameter of one that was not measured."),
+    /** Pistons that cannot be told apart. */
+    WRONG_PISTONS(
+            422,
+            "The pistons cannot be told apart",
+            "Every piston in hand bears a tag of its own, and a hole names one piston by its tag, or a number.",
+            "Mark each piston, and name each once."),
     /** A grid that is none. */
     BAD_GRID(
             422,

@@ -72,6 +72,19 @@ public final class UnknownName {
                 same(catalogue.gauges().keySet()));
     }
 
+    /** The number of a piston that is none of an engine, with the near ones that are. */
+    public static Fault piston(String pointer, String typed, Shelf shelf) {
+        List<String> numbers = shelf.parts().pistons().stream()
+                .map(piston -> piston.number().text())
+                .toList();
+        return fault(
+                ProblemType.UNKNOWN_PART,
+                pointer,
+                typed,
+                "No piston of " + shelf.engine().code() + " bears the number",
+                same(numbers));
+    }
+
     private static Map<String, String> same(Collection<String> names) {
         return names.stream().collect(Collectors.toMap(Function.identity(), Function.identity()));
     }

@@ -7,6 +7,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.MeasuredPiston;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonPart;
+import org.borewright.fit.Rule;
 import org.borewright.fit.shape.MassRange;
 import org.borewright.kit.choice.Choice;
 import org.borewright.measure.Expansion;
@@ -68,13 +69,34 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
         return budget.expanded();
     }
 
+    /** Whether anything is computed from its reading. */
+    public boolean isBelieved() {
+        return checks.stream()
+                .noneMatch(check -> check.rule() == Rule.PISTON_READING && check.outcome() == Outcome.OUT);
+    }
+
     /** Whether it may go into an engine: nothing is proven against it. */
     public boolean mayBeFitted() {
         return Check.ended(checks, Outcome.OUT).isEmpty();
     }
 
+    /** How far the mean clearance in a finished hole lies from target, doubled so that it stays whole. */
+    Length offTarget(Limits hole) {
+        return hole.least().plus(hole.greatest()).minus(target().doubled()).absolute();
+    }
+
+    /** How far a hole still to be honed is past the size it would be honed to, doubled as above; zero when it is not. */
+    Length past(Limits hole) {
+        return hole.greatest().minus(target()).max(Length.ZERO).doubled();
+    }
+
+    /** The hole it has its target clearance in. */
+    Length target() {
+        return diameter.plus(part().shape().clearance().target());
+    }
+
     /** What it may weigh: what it was weighed as, else what its number allows. */
-    MassRange mass() {
+    public MassRange mass() {
         return noted.milligrams()
                 .map(weighed -> new MassRange(weighed, weighed))
                 .orElse(part().shape().mass());

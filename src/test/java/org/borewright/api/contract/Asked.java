@@ -27,10 +27,6 @@ record Asked(String method, String target, Map<String, String> headers, String b
         return new Asked("GET", target, Map.of("Host", "shop"), "");
     }
 
-    static Asked match(String body) {
-        return new Asked("POST", "/api/match", Map.of("Host", "shop", "Content-Type", "application/json"), body);
-    }
-
     /**
      * What an example says was asked: a method with its path, and where there is a body either its {@code text} or an {@code example}
      * of the contract, with something put {@code instead} of what stands at a JSON Pointer, and {@code paddedTo} so many bytes; a

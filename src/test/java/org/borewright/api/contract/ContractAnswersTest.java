@@ -15,6 +15,7 @@ import org.borewright.catalog.store.Shelves;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Real answers are as the schemas of the contract say: matches of every kind, and every look-up that the demo catalogue allows. */
 @QuarkusTest
@@ -45,11 +46,12 @@ class ContractAnswersTest {
         assertThat(faults(CONTRACT, answers())).isEmpty();
     }
 
-    @Test
-    void everyRequestIsAsItsSchemaSays() {
-        Schema schema = CONTRACT.judge(Contract.schema("MatchRequest"));
+    @ParameterizedTest
+    @EnumSource
+    void everyRequestIsAsItsSchemaSays(Posted posted) {
+        Schema schema = CONTRACT.judge(Contract.schema(posted.request()));
 
-        assertThat(Sample.requests())
+        assertThat(posted.requests())
                 .allSatisfy(
                         (name, request) -> assertThat(schema.validate(request)).isEmpty());
     }
@@ -117,7 +119,9 @@ class ContractAnswersTest {
     private Members members(Contract contract) {
         Members members = new Members(contract);
         answers().forEach((sample, answer) -> members.note(Contract.schema(sample.schema()), answer));
-        Sample.requests().values().forEach(request -> members.note(Contract.schema("MatchRequest"), request));
+        for (Posted posted : Posted.values()) {
+            posted.requests().values().forEach(request -> members.note(Contract.schema(posted.request()), request));
+        }
         contract.document().at("/components/examples").forEach(example -> {
             if (example.at("/value/detail").isTextual()) {
                 members.note(Contract.schema("Problem"), example.get("value"));

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Schema;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -19,7 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ContractRequestsTest {
 
     private static final Contract CONTRACT = Contract.read();
-    private static final JsonNode EVERY_FIELD = CONTRACT.at("/components/examples/Surveyed/value");
     private static final String KNOWN = "known here: ";
 
     @Test
@@ -35,11 +35,14 @@ class ContractRequestsTest {
     @Test
     void theRequestWithEveryFieldHasEveryField() {
         Members members = new Members(CONTRACT);
-        members.note(Contract.schema("MatchRequest"), EVERY_FIELD);
+        for (Posted posted : Posted.values()) {
+            members.note(Contract.schema(posted.request()), posted.everyField(CONTRACT));
+        }
 
         assertThat(members.neverMet())
-                .noneMatch(member -> member.matches(
-                        "(MatchRequest|PresentSize|Gauge|SettingRing|Survey|Grid|WallReach|Seen|PresentPiston)\\..*"));
+                .noneMatch(
+                        member -> member.matches(
+                                "(\\w*Request|PresentSize|Gauge|SettingRing|Survey|Grid|WallReach|Seen|PresentPiston|PistonNoted|BenchHole|FittedHole)\\..*"));
     }
 
     @ParameterizedTest(name = "{2}")
@@ -67,32 +70,48 @@ class ContractRequestsTest {
                         "/gauge: step is in the contract alone",
                         "/gauge: resolution is in the service alone",
                         "/cylinders/0/presentPiston/gauge: step is in the contract alone",
-                        "/cylinders/0/presentPiston/gauge: resolution is in the service alone");
+                        "/cylinders/0/presentPiston/gauge: resolution is in the service alone",
+                        "/pistonGauge: step is in the contract alone",
+                        "/pistonGauge: resolution is in the service alone");
     }
 
     /** What the contract forbids and the service takes; and what is spoilt in vain, for then nothing is proven. */
     private static List<String> taken(Contract contract) {
-        Schema schema = contract.judge(Contract.schema("MatchRequest"));
+        return Arrays.stream(Posted.values())
+                .flatMap(posted -> taken(contract, posted).stream())
+                .toList();
+    }
+
+    private static List<String> taken(Contract contract, Posted posted) {
+        Schema schema = contract.judge(Contract.schema(posted.request()));
         List<String> found = new ArrayList<>();
-        Spoiling.of(contract, Contract.schema("MatchRequest"), EVERY_FIELD).forEach((what, body) -> {
-            int status = Asked.match(body).answer().status();
-            if (status != 422) {
-                found.add(what + ": answered with " + status);
-            } else if (schema.validate(Contract.json(body)).isEmpty()) {
-                found.add(what + ": answered with 422, and no breach of the contract");
-            }
-        });
+        Spoiling.of(contract, Contract.schema(posted.request()), posted.everyField(CONTRACT))
+                .forEach((what, body) -> {
+                    int status = posted.asked(body).answer().status();
+                    if (status != 422) {
+                        found.add(what + ": answered with " + status);
+                    } else if (schema.validate(Contract.json(body)).isEmpty()) {
+                        found.add(what + ": answered with 422, and no breach of the contract");
+                    }
+                });
         return found;
     }
 
-    /** Into each object a field is put that nobody knows: the service answers with those it knows. */
     private static List<String> fields(Contract contract) {
+        return Arrays.stream(Posted.values())
+                .flatMap(posted -> fields(contract, posted).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Into each object a field is put that nobody knows: the service answers with those it knows. */
+    private static List<String> fields(Contract contract, Posted posted) {
         Map<String, JsonNode> objects = new TreeMap<>();
-        objects(contract, "", Contract.schema("MatchRequest"), EVERY_FIELD, objects);
-        SampleRequest request = SampleRequest.of(EVERY_FIELD);
+        objects(contract, "", Contract.schema(posted.request()), posted.everyField(CONTRACT), objects);
+        SampleRequest request = SampleRequest.of(posted.everyField(CONTRACT));
         objects.keySet().forEach(place -> request.with(place + "/nobody-knows", "1"));
         Map<String, String> known = new TreeMap<>();
-        Asked.match(request.text())
+        posted.asked(request.text())
                 .answer()
                 .json()
                 .get("errors")

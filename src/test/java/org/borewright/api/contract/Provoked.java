@@ -10,7 +10,7 @@ import java.util.Map;
 /** What an operation is asked to see all it can answer: once as it should be, then with everything wrong that its form lets be wrong. */
 final class Provoked {
 
-    private static final String WORN = "{\"post\": \"/api/match\", \"example\": \"Worn\"%s}";
+    private static final String POSTED = "{\"post\": \"%s\", \"example\": \"%s\"%s}";
 
     private Provoked() {}
 
@@ -27,9 +27,9 @@ final class Provoked {
         }
         if (!right.body().isEmpty()) {
             requests.add(right.with("Content-Type", "text/plain"));
-            requests.add(Asked.match("{"));
-            requests.add(Asked.match("{}"));
-            requests.add(worn(operation, ", \"paddedTo\": 262145"));
+            requests.add(Posted.to(operation.path()).asked("{"));
+            requests.add(Posted.to(operation.path()).asked("{}"));
+            requests.add(posted(operation, ", \"paddedTo\": 262145"));
         }
         return requests;
     }
@@ -37,7 +37,7 @@ final class Provoked {
     /** The request that every required parameter, at its example, makes. */
     static Asked right(Operation operation) {
         if (operation.node().has("requestBody")) {
-            return worn(operation, "");
+            return posted(operation, "");
         }
         String path = operation.path();
         for (Map.Entry<String, JsonNode> parameter :
@@ -56,7 +56,11 @@ final class Provoked {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
-    private static Asked worn(Operation operation, String more) {
-        return Asked.of(Contract.json(WORN.formatted(more)), operation.contract());
+    /** The first example of the body. */
+    private static Asked posted(Operation operation, String more) {
+        String example = Contract.examplesOf(operation.node().get("requestBody"))
+                .iterator()
+                .next();
+        return Asked.of(Contract.json(POSTED.formatted(operation.path(), example, more)), operation.contract());
     }
 }

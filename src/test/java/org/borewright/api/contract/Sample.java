@@ -1,10 +1,7 @@
 package org.borewright.api.contract;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Shelf;
@@ -17,19 +14,14 @@ import org.borewright.catalog.Size;
  */
 record Sample(String name, Asked asked, String schema) {
 
-    private static final Path MATCHES = Path.of("src", "test", "resources", "api", "contract", "matches.yaml");
-
-    /** Requests of a match, by what they are about. */
-    static Map<String, JsonNode> requests() {
-        return Contract.named(Contract.yaml(MATCHES));
-    }
-
-    /** Matches of every kind, and all that can be looked up in a catalogue. */
+    /** Questions of every kind, and all that can be looked up in a catalogue. */
     static List<Sample> of(Catalogue catalogue) {
         List<Sample> samples = new ArrayList<>();
-        requests()
-                .forEach((name, request) ->
-                        samples.add(new Sample(name, Asked.match(request.toString()), "MatchAnswer")));
+        for (Posted posted : Posted.values()) {
+            posted.requests()
+                    .forEach((name, request) ->
+                            samples.add(new Sample(name, posted.asked(request.toString()), posted.answer())));
+        }
         Stream.of("", "?page=2&size=5", "?unit=in&maker=Halvern")
                 .forEach(query -> samples.add(get("/api/engines" + query, "EnginesAnswer")));
         catalogue

@@ -30,6 +30,10 @@ import org.borewright.fit.shape.PropertyClass;
 import org.borewright.fit.shape.ThreadCondition;
 import org.borewright.kit.Hold;
 import org.borewright.kit.Verdict;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.Readiness;
+import org.borewright.kit.bench.Step;
+import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.hole.ReadingLimit;
@@ -57,6 +61,7 @@ final class Words {
         ofTheRequest();
         ofTheMatch();
         ofTheCatalogue();
+        ofTheBench();
         add("ProblemPath", ProblemType.values(), ProblemType::path);
         add("ProblemTitle", ProblemType.values(), ProblemType::title);
     }
@@ -101,6 +106,13 @@ final class Words {
         add("Caution", Caution.values(), Caution::text);
         add("MissingReason", Withdrawal.State.values(), Withdrawal.State::label);
         OF_CODE.get("MissingReason").add("no more to be had");
+    }
+
+    private static void ofTheBench() {
+        add("Readiness", Readiness.values(), Readiness::label);
+        add("Judgement", Judgement.values(), Judgement::label);
+        add("BenchHoldReason", BenchHold.Reason.values(), BenchHold.Reason::label);
+        add("BenchStep", Step.values(), Step::text);
     }
 
     private static void ofTheCatalogue() {

@@ -12,8 +12,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.borewright.api.match.request.SampleRequest;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A request that uses every field, with a hostile value at each of its places in turn: the fault is told at that place. */
@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileFieldsTest {
 
     /** A gauge is called what the shop calls it. */
-    private static final List<String> ANY_TEXT = List.of("/gauge/name", "/cylinders/1/presentPiston/gauge/name");
+    private static final List<String> ANY_TEXT =
+            List.of("/gauge/name", "/pistonGauge/name", "/cylinders/1/presentPiston/gauge/name");
 
     private static final String MARK = "\"@\"";
 
@@ -30,26 +31,30 @@ class HostileFieldsTest {
              "resolution": 0.001, "repeatability": 0.001, "calibratedOn": "2025-11-03", "due": "2026-11-03",
              "ring": {"size": 75, "temperature": 22, "expansion": 11.5}}}""";
 
-    @Test
-    void theRequestThatIsSpoiltBelowIsAnswered() throws IOException {
+    @ParameterizedTest
+    @EnumSource
+    void theRequestThatIsSpoiltBelowIsAnswered(Question question) throws IOException {
         try (Wire wire = Wire.open()) {
-            assertThat(Refusal.status(wire.post("/api/match", whole().text()).answer()))
+            assertThat(Refusal.status(
+                            wire.post(question.path, question.whole().text()).answer()))
                     .isEqualTo(200);
         }
     }
 
     /** A misspelt field is answered with all there are, so that one added later is missed here. */
-    @Test
-    void theRequestThatIsSpoiltBelowUsesEveryField() throws IOException {
-        SortedMap<String, JsonNode> places = places();
+    @ParameterizedTest
+    @EnumSource
+    void theRequestThatIsSpoiltBelowUsesEveryField(Question question) throws IOException {
+        SortedMap<String, JsonNode> places = question.places();
         List<String> used =
                 places.keySet().stream().map(HostileFieldsTest::ofAny).toList();
         try (Wire wire = Wire.open()) {
             for (Map.Entry<String, JsonNode> place : places.entrySet()) {
                 if (place.getValue().isObject()) {
-                    String body =
-                            whole().with(place.getKey() + "/nobody-knows", "1").text();
-                    String limit = Refusal.in(wire.post("/api/match", body).answer())
+                    String body = question.whole()
+                            .with(place.getKey() + "/nobody-knows", "1")
+                            .text();
+                    String limit = Refusal.in(wire.post(question.path, body).answer())
                             .document()
                             .at("/errors/0/limit")
                             .textValue();
@@ -66,7 +71,7 @@ class HostileFieldsTest {
 
     /** Of one cylinder as of another. */
     private static String ofAny(String place) {
-        return place.replaceAll("^/cylinders/\\d", "/cylinders/0");
+        return place.replaceAll("^/(cylinders|pistons)/\\d", "/$1/0");
     }
 
     @ParameterizedTest
@@ -94,9 +99,11 @@ class HostileFieldsTest {
             })
     void aHostileValueIsRefusedAtItsPlace(String hostile) throws IOException {
         try (Wire wire = Wire.open()) {
-            for (String place : places().keySet()) {
-                if (!(ANY_TEXT.contains(place) && hostile.startsWith("\""))) {
-                    isRefusedAt(wire, place, hostile);
+            for (Question question : Question.values()) {
+                for (String place : question.places().keySet()) {
+                    if (!(ANY_TEXT.contains(place) && hostile.startsWith("\""))) {
+                        isRefusedAt(wire, question, place, hostile);
+                    }
                 }
             }
         }
@@ -115,50 +122,52 @@ class HostileFieldsTest {
             })
     void whatIsNoFigureIsNoTextEither(String hostile) throws IOException {
         try (Wire wire = Wire.open()) {
-            for (Map.Entry<String, JsonNode> place : places().entrySet()) {
-                if (place.getValue().isTextual()) {
-                    JsonNode fault = refusal(wire, place.getKey(), hostile).fault(place.getKey());
-                    assertThat(fault.path("value").textValue()).isEqualTo(hostile);
-                    assertThat(fault.path("reason").textValue())
-                            // An axis is called thrust or pin, or is so many degrees.
-                            .isIn(
-                                    "This is a figure that cannot be read where a text in quotes belongs.",
-                                    hostile + " is not a number.");
-                }
+            for (Question question : Question.values()) {
+                isNoText(wire, question, hostile);
             }
         }
     }
 
-    @Test
-    void yesIsNoAnswerButToYesOrNo() throws IOException {
+    private static void isNoText(Wire wire, Question question, String hostile) throws IOException {
+        for (Map.Entry<String, JsonNode> place : question.places().entrySet()) {
+            if (place.getValue().isTextual()) {
+                JsonNode fault =
+                        refusal(wire, question, place.getKey(), hostile).fault(place.getKey());
+                assertThat(fault.path("value").textValue()).isEqualTo(hostile);
+                assertThat(fault.path("reason").textValue())
+                        // An axis is called thrust or pin, or is so many degrees.
+                        .isIn(
+                                "This is a figure that cannot be read where a text in quotes belongs.",
+                                hostile + " is not a number.");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void yesIsNoAnswerButToYesOrNo(Question question) throws IOException {
         try (Wire wire = Wire.open()) {
-            for (Map.Entry<String, JsonNode> place : places().entrySet()) {
+            for (Map.Entry<String, JsonNode> place : question.places().entrySet()) {
                 if (!place.getValue().isBoolean()) {
-                    isRefusedAt(wire, place.getKey(), "true");
+                    isRefusedAt(wire, question, place.getKey(), "true");
                 }
             }
         }
     }
 
-    private static void isRefusedAt(Wire wire, String place, String hostile) throws IOException {
-        Refusal refusal = refusal(wire, place, hostile);
+    private static void isRefusedAt(Wire wire, Question question, String place, String hostile) throws IOException {
+        Refusal refusal = refusal(wire, question, place, hostile);
         assertThat(refusal.status()).isEqualTo(422);
         assertThat(refusal.pointers())
                 .as("%s at %s: %s", hostile, place, refusal.document())
                 .anyMatch(pointer -> pointer.startsWith(place));
     }
 
-    private static Refusal refusal(Wire wire, String place, String hostile) throws IOException {
-        String body =
-                place.isEmpty() ? hostile : whole().with(place, MARK).text().replace(MARK, hostile);
-        return Refusal.in(wire.post("/api/match", body).answer());
-    }
-
-    /** Every place of the request with what stands there. */
-    private static SortedMap<String, JsonNode> places() throws IOException {
-        SortedMap<String, JsonNode> places = new TreeMap<>();
-        put("", new ObjectMapper().readTree(whole().text()), places);
-        return places;
+    private static Refusal refusal(Wire wire, Question question, String place, String hostile) throws IOException {
+        String body = place.isEmpty()
+                ? hostile
+                : question.whole().with(place, MARK).text().replace(MARK, hostile);
+        return Refusal.in(wire.post(question.path, body).answer());
     }
 
     private static void put(String place, JsonNode node, SortedMap<String, JsonNode> places) {
@@ -169,28 +178,55 @@ class HostileFieldsTest {
         }
     }
 
-    private static SampleRequest whole() {
-        return SampleRequest.inlineFour()
-                .with("/temperatureUnit", "\"C\"")
-                .with("/deckFlatness", "0.04")
-                .with("/deckFlatnessUncertainty", "0.005")
-                .with("/deckSkim", "0.05")
-                .with("/skimmedBefore", "0.1")
-                .with("/askedSize", "\"+0.75\"")
-                .with("/gauge/kind", "\"bore gauge\"")
-                .with("/gauge/name", "\"No 2\"")
-                .with("/gauge/repeatability", "0.001")
-                .with("/gauge/calibratedOn", "\"2025-11-03\"")
-                .with("/gauge/due", "\"2026-11-03\"")
-                .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
-                .with("/cylinders/0/readingsChecked", "true")
-                .with("/cylinders/1/sleevedBefore", "false")
-                .with("/cylinders/1/sleeveOutside", "83")
-                .with("/cylinders/1/leastWall", "3.5")
-                .with("/cylinders/1/grooves", "\"good\"")
-                .with("/cylinders/1/ridge", "\"none\"")
-                .with("/cylinders/1/glaze", "\"broken\"")
-                .with("/cylinders/1/presentPiston", PRESENT_PISTON)
-                .with("/cylinders/2/presentPiston", "{\"design\": \"NORHEIM-OS4\"}");
+    /** A question that uses every field. */
+    enum Question {
+        MATCH("/api/match", "/api/match/ostravel-4-worn.json") {
+            @Override
+            SampleRequest whole() {
+                return super.whole()
+                        .with("/temperatureUnit", "\"C\"")
+                        .with("/deckFlatness", "0.04")
+                        .with("/deckFlatnessUncertainty", "0.005")
+                        .with("/deckSkim", "0.05")
+                        .with("/skimmedBefore", "0.1")
+                        .with("/askedSize", "\"+0.75\"")
+                        .with("/gauge/kind", "\"bore gauge\"")
+                        .with("/gauge/name", "\"No 2\"")
+                        .with("/gauge/repeatability", "0.001")
+                        .with("/gauge/calibratedOn", "\"2025-11-03\"")
+                        .with("/gauge/due", "\"2026-11-03\"")
+                        .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
+                        .with("/cylinders/0/readingsChecked", "true")
+                        .with("/cylinders/1/sleevedBefore", "false")
+                        .with("/cylinders/1/sleeveOutside", "83")
+                        .with("/cylinders/1/leastWall", "3.5")
+                        .with("/cylinders/1/grooves", "\"good\"")
+                        .with("/cylinders/1/ridge", "\"none\"")
+                        .with("/cylinders/1/glaze", "\"broken\"")
+                        .with("/cylinders/1/presentPiston", PRESENT_PISTON)
+                        .with("/cylinders/2/presentPiston", "{\"design\": \"NORHEIM-OS4\"}");
+            }
+        },
+        BENCH("/api/bench", "/api/bench/kovarda-v11-pistons.json"),
+        FINISH("/api/finish", "/api/bench/kovarda-v11-honed.json");
+
+        private final String path;
+        private final String file;
+
+        Question(String path, String file) {
+            this.path = path;
+            this.file = file;
+        }
+
+        SampleRequest whole() {
+            return SampleRequest.in(file);
+        }
+
+        /** Every place of the request with what stands there. */
+        private SortedMap<String, JsonNode> places() throws IOException {
+            SortedMap<String, JsonNode> places = new TreeMap<>();
+            put("", new ObjectMapper().readTree(whole().text()), places);
+            return places;
+        }
     }
 }

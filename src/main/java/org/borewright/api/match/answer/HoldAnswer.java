@@ -81,7 +81,8 @@ public record HoldAnswer(
     public record QueryAnswer(
             String says, List<ReadingAnswer> readings, List<ReadingAnswer> beside, List<String> sameAs) {
 
-        static QueryAnswer of(Query query, LengthUnit unit) {
+        /** A query in a unit. */
+        public static QueryAnswer of(Query query, LengthUnit unit) {
             return new QueryAnswer(
                     query.kind().label(),
                     readings(query.readings(), unit),

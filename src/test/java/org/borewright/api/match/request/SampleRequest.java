@@ -25,7 +25,12 @@ public final class SampleRequest {
 
     /** An inline four, worn: one grid with a scored wall, three single diameters. */
     public static SampleRequest inlineFour() {
-        try (InputStream file = SampleRequest.class.getResourceAsStream("/api/match/ostravel-4-worn.json")) {
+        return in("/api/match/ostravel-4-worn.json");
+    }
+
+    /** The request of a file. */
+    public static SampleRequest in(String resource) {
+        try (InputStream file = SampleRequest.class.getResourceAsStream(resource)) {
             return new SampleRequest(JSON.readTree(file));
         } catch (IOException missing) {
             throw new UncheckedIOException(missing);

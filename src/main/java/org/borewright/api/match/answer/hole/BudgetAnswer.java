@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param next what makes that term smaller
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-record BudgetAnswer(
+public record BudgetAnswer(
         @Nullable ShownLength gauge,
         @Nullable ShownLength resolution,
         @Nullable ShownLength repeatability,
@@ -34,7 +34,8 @@ record BudgetAnswer(
         String mattersMost,
         String next) {
 
-    static BudgetAnswer of(Uncertainty budget, LengthUnit unit) {
+    /** A budget in a unit. */
+    public static BudgetAnswer of(Uncertainty budget, LengthUnit unit) {
         Term most = budget.mattersMost();
         return new BudgetAnswer(
                 term(budget.gauge(), unit),

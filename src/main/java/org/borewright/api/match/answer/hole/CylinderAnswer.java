@@ -80,7 +80,8 @@ public record CylinderAnswer(
      */
     public record ShapeAnswer(String form, ShownLength taper, ShownLength bottomMinusTop, ShownLength outOfRound) {
 
-        static ShapeAnswer of(BoreShape shape, LengthUnit unit) {
+        /** A shape in a unit. */
+        public static ShapeAnswer of(BoreShape shape, LengthUnit unit) {
             return new ShapeAnswer(
                     shape.form().label(),
                     ShownLength.of(shape.taper(), unit),
@@ -177,7 +178,8 @@ public record CylinderAnswer(
         return hole.isProbed() ? measured + ", wall probed" : measured;
     }
 
-    private static String label(Survey survey) {
+    /** The knowledge of a hole in words, a probed wall apart. */
+    public static String label(Survey survey) {
         if (survey instanceof Grid) {
             return "grid";
         }

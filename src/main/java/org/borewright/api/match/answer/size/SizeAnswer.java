@@ -16,14 +16,15 @@ import org.jspecify.annotations.Nullable;
 public record SizeAnswer(
         String size, @Nullable String design, @Nullable String maker) {
 
+    /** The size of a choice of pistons. */
+    public static SizeAnswer of(Choice choice) {
+        return new SizeAnswer(
+                choice.size().label(), choice.design().code(), choice.design().maker());
+    }
+
     /** The size of a row. */
     public static SizeAnswer of(SizeRow row) {
         Choice choice = row.choice().orElse(null);
-        return choice == null
-                ? new SizeAnswer(row.size().label(), null, null)
-                : new SizeAnswer(
-                        row.size().label(),
-                        choice.design().code(),
-                        choice.design().maker());
+        return choice == null ? new SizeAnswer(row.size().label(), null, null) : of(choice);
     }
 }

@@ -1,0 +1,44 @@
+package org.borewright.api.bench;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.bench.answer.BenchAnswer;
+import org.borewright.api.bench.request.BenchReader;
+import org.borewright.api.bench.request.Question;
+import org.borewright.api.guard.Parameters;
+import org.borewright.kit.bench.BenchPlan;
+import org.borewright.kit.bench.BenchRequest;
+
+/** Answers what is asked before honing. Nothing it needs lies in the database, so it runs on the event loop. */
+@Path("/api/bench")
+public class BenchResource {
+
+    private final BenchReader reader;
+    private final ObjectMapper json;
+
+    /** Made by the container. */
+    public BenchResource(BenchReader reader, ObjectMapper json) {
+        this.reader = reader;
+        this.json = json;
+    }
+
+    /** A {@link BenchAnswer}, in one piece as a match. */
+    @POST
+    @NonBlocking
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public byte[] plan(@Context UriInfo called, byte[] body) throws JsonProcessingException {
+        Parameters.none(called);
+        Question<BenchRequest> asked = reader.read(body);
+        BenchPlan answer = BenchPlan.of(asked.fits(), asked.request());
+        return json.writeValueAsBytes(BenchAnswer.of(asked.fits(), asked.request(), answer, asked.unit()));
+    }
+}

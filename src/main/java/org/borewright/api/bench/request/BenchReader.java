@@ -1,0 +1,76 @@
+package org.borewright.api.bench.request;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.asked.CylindersReader;
+import org.borewright.api.asked.Opening;
+import org.borewright.api.asked.Openings;
+import org.borewright.api.asked.Place;
+import org.borewright.catalog.Cylinder;
+import org.borewright.kit.bench.BenchRequest;
+import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.request.Condition;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.survey.CylinderSurvey;
+
+/** Reads what is asked before honing. */
+@ApplicationScoped
+public class BenchReader {
+
+    private final Openings openings;
+
+    /** A reader of questions that begin so. */
+    public BenchReader(Openings openings) {
+        this.openings = openings;
+    }
+
+    /** The question. @throws ProblemException with every fault there is, when it cannot be answered */
+    public Question<BenchRequest> read(byte[] body) {
+        Opening opening = openings.open(
+                body,
+                "size",
+                "design",
+                "condition",
+                "temperature",
+                "gauge",
+                "pistonTemperature",
+                "pistonGauge",
+                "pistons",
+                "cylinders");
+        Condition condition = condition(opening.at("condition"));
+        List<PistonReading> pistons = new PistonsReader(opening, opening.ruler()).read(opening.at("pistons"));
+        Optional<Choice> choice = new ChoiceReader(opening)
+                .read(pistons.stream().map(PistonReading::part).toList());
+        List<CylinderSurvey> cylinders = cylinders(opening, condition);
+        Measuring ofHoles = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
+        Measuring ofPistons =
+                opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
+        opening.faults().raise();
+        return Question.of(
+                opening,
+                new BenchRequest(
+                        choice.orElseThrow(), condition, pistons, cylinders, ofHoles, ofPistons, opening.on()));
+    }
+
+    private static Condition condition(Place place) {
+        return place.word(List.of(Condition.values()), Condition::label).orElse(Condition.WORN);
+    }
+
+    /** None need be measured while all are still to be honed. */
+    private static List<CylinderSurvey> cylinders(Opening opening, Condition condition) {
+        Place place = opening.at("cylinders");
+        boolean finished = condition == Condition.FINISHED;
+        if (!place.isGiven() && !finished) {
+            return opening.engine().stream()
+                    .flatMap(engine -> engine.cylinders().stream())
+                    .map(Cylinder::name)
+                    .map(CylinderSurvey::unsurveyed)
+                    .toList();
+        }
+        HoleReader hole = new HoleReader(opening.ruler(), finished, List.of());
+        return new CylindersReader<>(hole::read, CylinderSurvey::unsurveyed, opening.engine()).read(place);
+    }
+}

@@ -1,0 +1,141 @@
+package org.borewright.kit.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.borewright.fit.Check;
+import org.borewright.measure.survey.Query;
+
+/**
+ * Something that stands in the way on the bench.
+ *
+ * @param reason what
+ * @param cylinders the holes it concerns
+ * @param pistons the tags of the pistons it concerns
+ * @param checks the checks it stands on, each with its place
+ * @param besides what stands against the size, in words
+ * @param queries what is asked about the readings of its one hole
+ */
+public record BenchHold(
+        Reason reason,
+        List<String> cylinders,
+        List<String> pistons,
+        List<Check> checks,
+        List<String> besides,
+        List<Query> queries) {
+
+    /** Copies the lists. */
+    public BenchHold {
+        cylinders = List.copyOf(cylinders);
+        pistons = List.copyOf(pistons);
+        checks = List.copyOf(checks);
+        besides = List.copyOf(besides);
+        queries = List.copyOf(queries);
+    }
+
+    /** What holds, and the way out. */
+    public enum Reason {
+        /** Wall, bridge, gasket, parts: whatever a match says against the size. */
+        SIZE_BLOCKED(
+                "Something else than the wear stands against the size.", "Ask a match for a size that is offered."),
+        /** A reading of a hole may be a slip. */
+        READINGS_QUERIED(
+                "A reading may be a slip, and nothing is computed from its hole.",
+                "Read the queried places again: correct the reading, or send readingsChecked with it."),
+        /** Of another design, size or hand. */
+        WRONG_PISTON(
+                "A piston is not made for this place.",
+                "Set it aside, and find the piston made for this size and hole."),
+        /** More than 0.05 mm small. */
+        PISTON_MISREAD(
+                "A piston reads far too small, as if across the pin or at the wrong height.",
+                "Measure it again at its gauge height across the thrust faces; nothing is computed from this reading."),
+        /** Proven too large or too small. */
+        PISTON_OUT_OF_TOLERANCE("A piston is beyond its tolerance.", "Do not fit it: it is worn, or not of its size."),
+        /** Too heavy against another. */
+        MASSES_APART("The pistons differ too much in mass.", "Weigh the set again, and match it."),
+        /** The uncertainty eats the window. */
+        TARGET_NOT_PROVEN(
+                "With these gauges a hole honed to target is not proven.",
+                "Measure hole and piston with better gauges: the check says how good they must be."),
+        /** Nothing left to hone. */
+        PAST_WINDOW(
+                "A hole is too large for its piston, and the work stops.",
+                "Stop: do not hone it for this size; see the size that would save it."),
+        /** Not at one temperature. */
+        NOT_AT_ROOM_TEMPERATURE(
+                "The holes were measured before the block was at room temperature.",
+                "Let the block stand until it is at room temperature, and measure all holes again."),
+        /** A check is beyond its limit. */
+        CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),
+        /** Something was not measured. */
+        CHECK_UNKNOWN("A check could not be made.", "See the check for what must be measured."),
+        /** A check is too close to call. */
+        CHECK_OPEN("A check is too close to call.", "See the check for the gauge that settles it.");
+
+        private final String sentence;
+        private final String wayOut;
+
+        Reason(String sentence, String wayOut) {
+            this.sentence = sentence;
+            this.wayOut = wayOut;
+        }
+
+        /** The reason in a few words. */
+        public String label() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        /** What holds, in one sentence. */
+        public String sentence() {
+            return sentence;
+        }
+
+        /** What to do next. */
+        public String wayOut() {
+            return wayOut;
+        }
+    }
+
+    /** A hold on the engine. */
+    public static BenchHold of(Reason reason, List<Check> checks) {
+        return inHoles(reason, List.of(), checks);
+    }
+
+    static BenchHold inHoles(Reason reason, List<String> cylinders, List<Check> checks) {
+        return new BenchHold(reason, cylinders, List.of(), checks, List.of(), List.of());
+    }
+
+    static BenchHold onPistons(Reason reason, List<String> pistons, List<Check> checks) {
+        return new BenchHold(reason, List.of(), pistons, checks, List.of(), List.of());
+    }
+
+    static BenchHold onSize(List<String> besides, List<Check> checks) {
+        return new BenchHold(Reason.SIZE_BLOCKED, List.of(), List.of(), checks, besides, List.of());
+    }
+
+    static BenchHold onQueries(String cylinder, List<Query> queries) {
+        return new BenchHold(Reason.READINGS_QUERIED, List.of(cylinder), List.of(), List.of(), List.of(), queries);
+    }
+
+    /** What holds and where, in one sentence. */
+    public String says() {
+        String where = Stream.of(
+                        checks.stream()
+                                .map(check -> check.rule().title())
+                                .distinct()
+                                .collect(Collectors.joining(", ")),
+                        String.join(", ", besides),
+                        named("cylinder", cylinders),
+                        named("piston", pistons))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining("; "));
+        String sentence = reason.sentence();
+        return where.isEmpty() ? sentence : sentence.substring(0, sentence.length() - 1) + ": " + where + ".";
+    }
+
+    private static String named(String what, List<String> names) {
+        return names.isEmpty() ? "" : (names.size() == 1 ? what : what + "s") + " " + String.join(", ", names);
+    }
+}

@@ -1,0 +1,112 @@
+package org.borewright.kit.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.borewright.catalog.Engine;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.kit.bench.BenchHold.Reason;
+import org.borewright.kit.choice.Block;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.hole.Hole;
+
+/** Gathers what stands in the way on the bench. */
+public final class BenchHolds {
+
+    private BenchHolds() {}
+
+    /** Before honing. */
+    static List<BenchHold> ofPlan(
+            Engine engine, Choice choice, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
+        List<BenchHold> holds = new ArrayList<>(ofSize(engine, choice));
+        holds.addAll(ofPistons(pistons));
+        holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
+        holds.addAll(ofMasses(checks));
+        add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
+        add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
+        add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
+        add(holds, Reason.CHECK_OPEN, plans, HolePlan::open);
+        return holds;
+    }
+
+    private static void add(
+            List<BenchHold> holds, Reason reason, List<HolePlan> plans, Function<HolePlan, List<Check>> of) {
+        gather(holds, reason, plans, HolePlan::hole, of);
+    }
+
+    /** One hold for all holes that have such a check, each check with its hole. */
+    public static <T> void gather(
+            List<BenchHold> holds, Reason reason, List<T> all, Function<T, Hole> hole, Function<T, List<Check>> of) {
+        List<String> cylinders = new ArrayList<>();
+        List<Check> checks = new ArrayList<>();
+        for (T one : all) {
+            List<Check> concerned = of.apply(one);
+            if (!concerned.isEmpty()) {
+                cylinders.add(hole.apply(one).name());
+                concerned.forEach(check -> checks.add(placed(check, hole.apply(one))));
+            }
+        }
+        if (!checks.isEmpty()) {
+            holds.add(BenchHold.inHoles(reason, cylinders, checks));
+        }
+    }
+
+    /** Beside the checks of other holes a check must say whose it is. */
+    private static Check placed(Check check, Hole hole) {
+        return check.at(check.place().isEmpty() ? hole.place() : hole.place() + ", " + check.place());
+    }
+
+    /** What stands against the size whatever the holes. */
+    public static List<BenchHold> ofSize(Engine engine, Choice choice) {
+        List<Block> blocks = choice.blocksAsMade(engine);
+        return blocks.isEmpty()
+                ? List.of()
+                : List.of(BenchHold.onSize(
+                        blocks.stream().map(block -> block.reason().sentence()).toList(),
+                        blocks.stream()
+                                .flatMap(block -> block.checks().stream())
+                                .toList()));
+    }
+
+    /** What is proven against pistons. */
+    public static List<BenchHold> ofPistons(List<PistonInHand> pistons) {
+        List<BenchHold> holds = new ArrayList<>();
+        addPistons(holds, Reason.WRONG_PISTON, pistons, rule -> rule == Rule.PISTON_PART);
+        addPistons(holds, Reason.PISTON_MISREAD, pistons, rule -> rule == Rule.PISTON_READING);
+        addPistons(
+                holds,
+                Reason.PISTON_OUT_OF_TOLERANCE,
+                pistons,
+                rule -> rule == Rule.PISTON_LEAST || rule == Rule.PISTON_GREATEST);
+        return holds;
+    }
+
+    private static void addPistons(
+            List<BenchHold> holds, Reason reason, List<PistonInHand> pistons, Predicate<Rule> rules) {
+        List<Check> out = pistons.stream()
+                .flatMap(piston -> Check.ended(piston.checks(), Outcome.OUT).stream())
+                .filter(check -> rules.test(check.rule()))
+                .toList();
+        if (!out.isEmpty()) {
+            holds.add(BenchHold.onPistons(
+                    reason, out.stream().map(Check::place).distinct().toList(), out));
+        }
+    }
+
+    /** The masses, where they are too far apart. */
+    public static List<BenchHold> ofMasses(List<Check> checks) {
+        List<Check> apart = Check.ended(checks, Outcome.OUT);
+        return apart.isEmpty() ? List.of() : List.of(BenchHold.of(Reason.MASSES_APART, apart));
+    }
+
+    /** One for each hole whose readings are in question. */
+    public static List<BenchHold> ofQueries(List<Hole> holes) {
+        return holes.stream()
+                .filter(hole -> !hole.survey().queries().isEmpty())
+                .map(hole -> BenchHold.onQueries(hole.name(), hole.survey().queries()))
+                .toList();
+    }
+}

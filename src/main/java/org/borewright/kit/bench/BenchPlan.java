@@ -1,0 +1,169 @@
+package org.borewright.kit.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.borewright.catalog.Cylinder;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.fit.Check;
+import org.borewright.fit.MassSpread;
+import org.borewright.fit.shape.MassRange;
+import org.borewright.kit.caution.Caution;
+import org.borewright.kit.caution.Cautions;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.hole.Examination;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Condition;
+import org.borewright.measure.Length;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.survey.CylinderSurvey;
+
+/**
+ * What to do before honing: which piston to which hole, what to bore and hone to, in what window it is good; or what stands in the way.
+ *
+ * @param readiness whether the hone may go in
+ * @param pistons in hand, by their tags: shorter before longer, then as they sort
+ * @param holes in the engine's order
+ * @param checks the spread of the masses
+ * @param holds what stands in the way
+ * @param next the size that would save holes too large for their pistons; empty when none is, or none would
+ * @param cautions what must be said
+ */
+public record BenchPlan(
+        Readiness readiness,
+        List<PistonInHand> pistons,
+        List<HolePlan> holes,
+        List<Check> checks,
+        List<BenchHold> holds,
+        Optional<NextSize> next,
+        List<Caution> cautions) {
+
+    /** Answers a question. */
+    public static BenchPlan of(FitTable fits, BenchRequest request) {
+        Engine engine = fits.shelf().engine();
+        List<PistonInHand> pistons =
+                pistons(fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
+        List<Hole> holes = holes(engine, request.cylinders(), request.ofHoles());
+        List<HolePlan> plans = plans(engine, request, holes, pistons);
+        List<Check> checks = List.of(masses(engine, request.choice(), plans));
+        List<BenchHold> holds = BenchHolds.ofPlan(engine, request.choice(), pistons, plans, checks);
+        boolean past = plans.stream().anyMatch(HolePlan::isPastWindow);
+        return new BenchPlan(
+                readiness(holds, plans),
+                pistons,
+                plans,
+                checks,
+                holds,
+                past ? NextSize.after(request.choice(), fits, request.condition(), holes) : Optional.empty(),
+                cautions(fits, request, plans));
+    }
+
+    /** The pistons that go into no hole. */
+    public List<PistonInHand> spare() {
+        List<PistonInHand> spare = new ArrayList<>(pistons);
+        holes.forEach(plan -> plan.piston().ifPresent(spare::remove));
+        return spare;
+    }
+
+    /** The pistons as measured, by tag. */
+    public static List<PistonInHand> pistons(
+            List<PistonDesign> designs, Choice choice, Measuring with, List<PistonReading> noted) {
+        Map<String, PistonDesign> byCode = new TreeMap<>();
+        designs.forEach(design -> byCode.put(design.code(), design));
+        return noted.stream()
+                .sorted(Comparator.comparing(
+                                (PistonReading piston) -> piston.tag().length())
+                        .thenComparing(PistonReading::tag))
+                .map(piston -> {
+                    PistonDesign design = byCode.getOrDefault(piston.part().design(), choice.design());
+                    return PistonInHand.of(piston, design.expansion(), with, choice);
+                })
+                .toList();
+    }
+
+    /** The holes at 20 °C, their readings looked over for slips. */
+    public static List<Hole> holes(Engine engine, List<CylinderSurvey> surveys, Measuring with) {
+        List<CylinderSurvey> examined = Examination.of(surveys);
+        List<Hole> holes = new ArrayList<>(examined.size());
+        for (Cylinder cylinder : engine.cylinders()) {
+            holes.add(Hole.of(engine.bore(), cylinder, examined.get(holes.size()), with, Optional.empty()));
+        }
+        return holes;
+    }
+
+    private static List<HolePlan> plans(
+            Engine engine, BenchRequest request, List<Hole> holes, List<PistonInHand> pistons) {
+        List<PistonInHand> fit =
+                pistons.stream().filter(PistonInHand::mayBeFitted).toList();
+        List<Optional<Integer>> paired = Pairing.of(holes.stream()
+                .map(hole -> fit.stream()
+                        .map(piston -> deviation(engine, request.condition(), hole, piston))
+                        .toList())
+                .toList());
+        HolePlanner planner = new HolePlanner(request, engine);
+        return IntStream.range(0, holes.size())
+                .mapToObj(i -> {
+                    List<Piston> mayGoIn = request.choice().pistons().get(i);
+                    return planner.plan(holes.get(i), mayGoIn, paired.get(i).map(fit::get));
+                })
+                .toList();
+    }
+
+    /**
+     * How far a piston is from what a hole needs, doubled so that it stays whole; empty where its hand keeps it out. A hole still to be
+     * honed is honed to its piston, so that only what is too large already counts.
+     */
+    private static Optional<Length> deviation(Engine engine, Condition condition, Hole hole, PistonInHand piston) {
+        if (!piston.part().hand().goesInto(hole.cylinder().hand())) {
+            return Optional.empty();
+        }
+        boolean asItIs = condition == Condition.FINISHED
+                || !engine.build().construction().mayBeBored();
+        return Optional.of(hole.diameters()
+                .map(measured -> asItIs ? piston.offTarget(measured) : piston.past(measured))
+                .orElse(Length.ZERO));
+    }
+
+    private static Check masses(Engine engine, Choice choice, List<HolePlan> plans) {
+        List<MassRange> masses = IntStream.range(0, plans.size())
+                .mapToObj(i -> plans.get(i)
+                        .piston()
+                        .map(PistonInHand::mass)
+                        .orElseGet(() -> MassRange.around(choice.pistons().get(i).stream()
+                                .map(piston -> piston.shape().mass())
+                                .toList())))
+                .toList();
+        return MassSpread.check(masses, engine.limits().massSpreadMilligrams());
+    }
+
+    private static Readiness readiness(List<BenchHold> holds, List<HolePlan> plans) {
+        if (!holds.isEmpty()) {
+            return Readiness.HOLD;
+        }
+        return plans.stream().anyMatch(plan -> plan.piston().isEmpty()) ? Readiness.PROVISIONAL : Readiness.READY;
+    }
+
+    private static List<Caution> cautions(FitTable fits, BenchRequest request, List<HolePlan> plans) {
+        Cautions cautions = new Cautions()
+                .ofBuild(fits.shelf().engine(), plans.stream().anyMatch(plan -> plan.work() != Work.AS_IS))
+                .ofTemperature(request.ofHoles())
+                .ofGauge(request.ofHoles().gauge(), request.on())
+                .ofTorques(fits.torques());
+        if (!request.pistons().isEmpty()) {
+            cautions.ofTemperature(request.ofPistons())
+                    .ofGauge(request.ofPistons().gauge(), request.on())
+                    .ofTemperatures(
+                            request.ofHoles().climate(), request.ofPistons().climate());
+        }
+        plans.forEach(plan -> cautions.ofSurvey(plan.hole().at20()).ofChecks(plan.checks()));
+        return cautions.told();
+    }
+}

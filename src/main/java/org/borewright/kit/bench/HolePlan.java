@@ -1,0 +1,92 @@
+package org.borewright.kit.bench;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Certainty;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+
+/**
+ * What to do to one hole, and for which piston.
+ *
+ * @param hole as surveyed, at 20 °C
+ * @param part the piston's number; of several grades the smallest while none is measured
+ * @param piston as measured; empty while it is not, and then all else is provisional
+ * @param diameter of the piston: as measured, or its tolerance
+ * @param work bored and honed, honed alone, or left
+ * @param boreTo hone size less hone stock; empty when it is not bored
+ * @param honeTo piston + target clearance, or as much more as the hole needs to come out clean; empty when it is not honed
+ * @param uncertainty of the clearance, hole and piston together
+ * @param window the holes in which the clearance is proven; empty where the gauges are too coarse for any
+ * @param ringGaps at the ends of the window, of every ring set that goes with the pistons
+ * @param checks target, clearance, ring gaps
+ */
+public record HolePlan(
+        Hole hole,
+        Piston part,
+        Optional<PistonInHand> piston,
+        Limits diameter,
+        Work work,
+        Optional<Length> boreTo,
+        Optional<Length> honeTo,
+        Length uncertainty,
+        Optional<Limits> window,
+        List<RingGapIn> ringGaps,
+        List<Check> checks) {
+
+    /** Copies the lists. */
+    public HolePlan {
+        ringGaps = List.copyOf(ringGaps);
+        checks = List.copyOf(checks);
+    }
+
+    /** What becomes of the hole, for the list of work. */
+    public HoleAtSize fate() {
+        return new HoleAtSize(hole.name(), work, Certainty.POSSIBLE, part, Optional.empty());
+    }
+
+    /** Whether the hole is proven too large for its piston. */
+    boolean isPastWindow() {
+        return ended(Outcome.OUT).stream().anyMatch(check -> check.rule() == Rule.CLEARANCE_GREATEST);
+    }
+
+    /** Whether the gauges cannot prove the target. */
+    boolean isTargetOpen() {
+        return !targets().isEmpty();
+    }
+
+    /** What of the target is not proven. */
+    List<Check> targets() {
+        return ended(Outcome.TOO_CLOSE).stream().filter(HolePlan::isOfTarget).toList();
+    }
+
+    /** What else is not proven. */
+    List<Check> open() {
+        return ended(Outcome.TOO_CLOSE).stream()
+                .filter(check -> !isOfTarget(check))
+                .toList();
+    }
+
+    /** What is beyond its limit and stays so: a hole too tight that is to be honed is what the hone is for. */
+    List<Check> unmended() {
+        return ended(Outcome.OUT).stream()
+                .filter(check -> check.rule() != Rule.CLEARANCE_LEAST || work == Work.AS_IS)
+                .toList();
+    }
+
+    private static boolean isOfTarget(Check check) {
+        return check.rule() == Rule.TARGET_LEAST || check.rule() == Rule.TARGET_GREATEST;
+    }
+
+    /** The checks that ended so. */
+    List<Check> ended(Outcome outcome) {
+        return Check.ended(checks, outcome);
+    }
+}

@@ -1,0 +1,134 @@
+package org.borewright.kit.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
+import org.borewright.fit.Check;
+import org.borewright.fit.Clearance;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.HoneOnly;
+import org.borewright.fit.HoneWindow;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.shape.ClearanceWindow;
+import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.Condition;
+import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
+
+/**
+ * Plans one hole for its piston. A hole that is past the target is honed as much further as brings it clean, while its clearance allows.
+ * While no piston is measured the bar goes no further than the smallest piston in tolerance allows, so that whichever comes can still be
+ * honed for; and a hole is called too large only if it is so for the largest.
+ */
+final class HolePlanner {
+
+    private final BenchRequest request;
+    private final BoreSpec bore;
+    private final boolean mayBeCut;
+    private final List<RingSet> rings;
+
+    HolePlanner(BenchRequest request, Engine engine) {
+        this.request = request;
+        this.bore = engine.bore();
+        this.mayBeCut = engine.build().construction().mayBeBored();
+        this.rings = RingGapIn.sets(request.choice());
+    }
+
+    /** The plan of a hole; without a piston for any of those that may go in. */
+    HolePlan plan(Hole hole, List<Piston> mayGoIn, Optional<PistonInHand> piston) {
+        Piston part = piston.map(PistonInHand::part).orElse(mayGoIn.get(0));
+        Limits diameter =
+                piston.map(measured -> Limits.exactly(measured.diameter())).orElseGet(() -> tolerance(mayGoIn));
+        ClearanceWindow clearance = part.shape().clearance();
+        Length target = diameter.least().plus(clearance.target());
+        Length ofPiston = piston.map(PistonInHand::uncertainty).orElse(Length.ZERO);
+        Length ofHole = request.ofHoles().budget(target, bore.expansion()).expanded();
+        Length together = Uncertainty.ofApart(ofHole, ofPiston);
+        Optional<Limits> window = HoneWindow.of(diameter, clearance, together);
+        List<Comparison> asItIs = asItIs(hole, diameter, ofPiston, clearance);
+        List<Comparison> clean = runs(asItIs) ? List.of() : honedClean(hole, diameter, ofPiston, clearance);
+        Length honeTo = hone(hole, target);
+        Work work = runs(asItIs) || !mayBeCut || ended(clean, Outcome.OUT)
+                ? Work.AS_IS
+                : byBarOrHone(hole, honeTo.minus(bore.honeStock()));
+        List<Check> checks = new ArrayList<>();
+        if (piston.isPresent() && work != Work.AS_IS) {
+            checks.addAll(HoneWindow.checkTarget(clearance, ofHole, ofPiston));
+        }
+        checks.addAll(asItIs);
+        checks.addAll(clean);
+        window.ifPresent(
+                holes -> rings.forEach(set -> checks.addAll(RingChecks.gapsIn(holes, Length.ZERO, set, part.shape()))));
+        return new HolePlan(
+                hole,
+                part,
+                piston,
+                diameter,
+                work,
+                Optional.of(honeTo.minus(bore.honeStock())).filter(to -> work == Work.REBORE),
+                Optional.of(honeTo).filter(to -> work != Work.AS_IS),
+                together,
+                window,
+                window.map(holes -> RingGapIn.of(holes, rings)).orElse(List.of()),
+                checks);
+    }
+
+    /** Of all pistons that may go in. */
+    private static Limits tolerance(List<Piston> mayGoIn) {
+        return Limits.around(mayGoIn.stream()
+                .map(piston -> piston.shape().diameter())
+                .flatMap(limits -> List.of(limits.least(), limits.greatest()).stream())
+                .toList());
+    }
+
+    /** The target, or what a hole that is past it needs to come out clean. */
+    private static Length hone(Hole hole, Length target) {
+        return clean(hole).filter(clean -> clean.isMoreThan(target)).orElse(target);
+    }
+
+    private static Optional<Length> clean(Hole hole) {
+        return hole.diameters().map(measured -> HoneOnly.cleanUp(measured.greatest(), Length.ZERO));
+    }
+
+    /** The clearances of a hole that is finished, or is never cut. */
+    private List<Comparison> asItIs(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
+        boolean stays = request.condition() == Condition.FINISHED || !mayBeCut;
+        return hole.diameters()
+                .filter(measured -> stays)
+                .map(measured -> Clearance.check(measured, hole.uncertainty(), piston, ofPiston, window))
+                .orElse(List.of());
+    }
+
+    /** Whether a finished hole is left as it is: anything but proven too tight. */
+    private static boolean runs(List<Comparison> asItIs) {
+        return !asItIs.isEmpty() && asItIs.get(0).outcome() != Outcome.OUT;
+    }
+
+    /** The greatest clearance a hole to be cut will have at the least: for the largest piston, honed no further than clean. */
+    private List<Comparison> honedClean(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
+        Limits largest = Limits.exactly(piston.greatest());
+        return clean(hole)
+                .filter(clean -> mayBeCut)
+                .map(clean -> Clearance.check(Limits.exactly(clean), hole.uncertainty(), largest, ofPiston, window))
+                .map(both -> List.of(both.get(1).at("honed clean")))
+                .orElse(List.of());
+    }
+
+    private static boolean ended(List<Comparison> checks, Outcome outcome) {
+        return checks.stream().anyMatch(check -> check.outcome() == outcome);
+    }
+
+    private static Work byBarOrHone(Hole hole, Length boreTo) {
+        boolean tooLittle = hole.diameters()
+                .filter(measured -> boreTo.minus(measured.greatest()).isLessThan(hole.uncertainty()))
+                .isPresent();
+        return tooLittle ? Work.HONE_ONLY : Work.REBORE;
+    }
+}

@@ -1,0 +1,22 @@
+package org.borewright.kit.bench;
+
+/** Whether the hone may go in. */
+public enum Readiness {
+    /** Every hole has its measured piston, its size and its window. */
+    READY("ready"),
+    /** Nothing stands against it, but a hole has no measured piston yet: bore, and hone only once its piston is measured. */
+    PROVISIONAL("provisional"),
+    /** Something must be settled before anything is cut. */
+    HOLD("hold");
+
+    private final String label;
+
+    Readiness(String label) {
+        this.label = label;
+    }
+
+    /** The word as shown. */
+    public String label() {
+        return label;
+    }
+}

@@ -1,0 +1,98 @@
+package org.borewright.kit.bench.finish;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.borewright.catalog.Engine;
+import org.borewright.fit.Check;
+import org.borewright.fit.MassSpread;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchHold.Reason;
+import org.borewright.kit.bench.BenchHolds;
+import org.borewright.kit.bench.BenchPlan;
+import org.borewright.kit.bench.PistonInHand;
+import org.borewright.kit.caution.Caution;
+import org.borewright.kit.caution.Cautions;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.hole.Hole;
+
+/**
+ * Whether finished holes are good with the pistons that go in, as built. The engine passes only if every hole does, all were measured at
+ * room temperature, and nothing else stands against it.
+ *
+ * @param judgement of the engine
+ * @param pistons measured, by their tags
+ * @param holes in the engine's order
+ * @param checks the spread of the masses
+ * @param holds what stands in the way; empty exactly when the engine passes
+ * @param cautions what must be said
+ */
+public record Finish(
+        Judgement judgement,
+        List<PistonInHand> pistons,
+        List<JudgedHole> holes,
+        List<Check> checks,
+        List<BenchHold> holds,
+        List<Caution> cautions) {
+
+    /** Judges. */
+    public static Finish of(FitTable fits, FinishRequest request) {
+        Engine engine = fits.shelf().engine();
+        List<PistonInHand> pistons = BenchPlan.pistons(
+                fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
+        List<Hole> holes = BenchPlan.holes(
+                engine, request.holes().stream().map(FittedHole::survey).toList(), request.ofHoles());
+        FinishJudge judge = new FinishJudge(request, pistons);
+        List<JudgedHole> judged = IntStream.range(0, holes.size())
+                .mapToObj(i -> judge.judge(holes.get(i), request.holes().get(i)))
+                .toList();
+        List<PistonInHand> fitted =
+                judged.stream().flatMap(hole -> hole.piston().stream()).toList();
+        List<Check> checks = List.of(MassSpread.check(
+                judged.stream()
+                        .map(hole -> hole.piston()
+                                .map(PistonInHand::mass)
+                                .orElse(hole.part().shape().mass()))
+                        .toList(),
+                engine.limits().massSpreadMilligrams()));
+        List<BenchHold> holds = new ArrayList<>(BenchHolds.ofSize(engine, request.choice()));
+        if (!request.atRoomTemperature()) {
+            holds.add(BenchHold.of(Reason.NOT_AT_ROOM_TEMPERATURE, List.of()));
+        }
+        holds.addAll(BenchHolds.ofPistons(fitted));
+        holds.addAll(BenchHolds.ofMasses(checks));
+        boolean besides = !holds.isEmpty();
+        holds.addAll(BenchHolds.ofQueries(holes));
+        gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.out(rule -> rule == Rule.PISTON_PART));
+        gather(holds, Reason.CHECK_OUT, judged, hole -> hole.out(rule -> rule != Rule.PISTON_PART));
+        gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
+        gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
+        Judgement ofHoles = judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
+        return new Finish(
+                besides ? Judgement.HOLD : ofHoles, pistons, judged, checks, holds, cautions(fits, request, judged));
+    }
+
+    private static void gather(
+            List<BenchHold> holds, Reason reason, List<JudgedHole> judged, Function<JudgedHole, List<Check>> of) {
+        BenchHolds.gather(holds, reason, judged, JudgedHole::hole, of);
+    }
+
+    private static List<Caution> cautions(FitTable fits, FinishRequest request, List<JudgedHole> holes) {
+        Cautions cautions = new Cautions()
+                .ofBuild(fits.shelf().engine(), false)
+                .ofTemperature(request.ofHoles())
+                .ofGauge(request.ofHoles().gauge(), request.on())
+                .ofTorques(fits.torques());
+        if (!request.pistons().isEmpty()) {
+            cautions.ofTemperature(request.ofPistons())
+                    .ofGauge(request.ofPistons().gauge(), request.on())
+                    .ofTemperatures(
+                            request.ofHoles().climate(), request.ofPistons().climate());
+        }
+        holes.forEach(judged -> cautions.ofSurvey(judged.hole().at20()).ofChecks(judged.checks()));
+        return cautions.told();
+    }
+}

@@ -1,0 +1,38 @@
+package org.borewright.kit.bench.finish;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.RingSet;
+import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.choice.Choice;
+import org.borewright.measure.Measuring;
+
+/**
+ * What is asked after honing.
+ *
+ * @param choice one maker's pistons at the size the engine went to
+ * @param rings the ring set that goes on the pistons; empty when it is not known
+ * @param pistons measured, in whatever order; their tags differ
+ * @param holes in the engine's order, each with its piston
+ * @param ofHoles with what and how warm the holes were measured
+ * @param ofPistons with what and how warm the pistons were measured
+ * @param atRoomTemperature whether all holes were measured after the block had come to room temperature
+ * @param on the day of the question
+ */
+public record FinishRequest(
+        Choice choice,
+        Optional<RingSet> rings,
+        List<PistonReading> pistons,
+        List<FittedHole> holes,
+        Measuring ofHoles,
+        Measuring ofPistons,
+        boolean atRoomTemperature,
+        LocalDate on) {
+
+    /** Copies the lists. */
+    public FinishRequest {
+        pistons = List.copyOf(pistons);
+        holes = List.copyOf(holes);
+    }
+}

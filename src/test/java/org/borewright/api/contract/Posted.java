@@ -1,0 +1,62 @@
+package org.borewright.api.contract;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** What is sent in a body: where to, what schemas question and answer have, and which example of the contract uses every field. */
+enum Posted {
+    MATCH("/api/match", "matches.yaml", "MatchRequest", "MatchAnswer", "Surveyed"),
+    BENCH("/api/bench", "benches.yaml", "BenchRequest", "BenchAnswer", "PistonsInInches"),
+    FINISH("/api/finish", "finishes.yaml", "FinishRequest", "FinishAnswer", "HonedInInches");
+
+    private static final Path FOLDER = Path.of("src", "test", "resources", "api", "contract");
+
+    private final String path;
+    private final String file;
+    private final String request;
+    private final String answer;
+    private final String everyField;
+
+    Posted(String path, String file, String request, String answer, String everyField) {
+        this.path = path;
+        this.file = file;
+        this.request = request;
+        this.answer = answer;
+        this.everyField = everyField;
+    }
+
+    /** The one that a path takes. */
+    static Posted to(String path) {
+        for (Posted posted : values()) {
+            if (posted.path.equals(path)) {
+                return posted;
+            }
+        }
+        throw new IllegalArgumentException(path);
+    }
+
+    /** Many of them, by what they are about. */
+    Map<String, JsonNode> requests() {
+        return Contract.named(Contract.yaml(FOLDER.resolve(file)));
+    }
+
+    Asked asked(String body) {
+        return new Asked("POST", path, Map.of("Host", "shop", "Content-Type", "application/json"), body);
+    }
+
+    /** The name of the schema of the question. */
+    String request() {
+        return request;
+    }
+
+    /** The name of the schema of the answer. */
+    String answer() {
+        return answer;
+    }
+
+    /** The example that uses every field. */
+    JsonNode everyField(Contract contract) {
+        return contract.at("/components/examples/" + everyField + "/value");
+    }
+}

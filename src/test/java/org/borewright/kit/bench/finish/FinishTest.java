@@ -1,0 +1,231 @@
+package org.borewright.kit.bench.finish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.borewright.catalog.Hand;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchHold.Reason;
+import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.bench.RingGapIn;
+import org.borewright.kit.bench.TwinBench;
+import org.borewright.kit.caution.Caution;
+import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.Axis;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FinishTest {
+
+    private static final String GOOD = "70.504 70.505 70.505 70.506 70.505 70.505";
+    private static final String GOOD_TOO = "70.505 70.504 70.505 70.505 70.506 70.505";
+
+    private final TwinBench bench = new TwinBench();
+
+    @Test
+    void anEnginePassesWhenEveryHoleIsProven() {
+        Finish finish = judge(true, GOOD, GOOD_TOO);
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.PASS);
+        assertThat(finish.holds()).isEmpty();
+        assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.PASS);
+        assertThat(finish.cautions()).contains(Caution.TWO_AXES);
+    }
+
+    @Test
+    void aWarmBlockNeverPasses() {
+        Finish finish = judge(false, GOOD, GOOD_TOO);
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
+        assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.NOT_AT_ROOM_TEMPERATURE);
+        assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.PASS);
+    }
+
+    /** Piston 70.445: least 0.040 at 70.485, greatest 0.100 at 70.545, each guarded by hole and piston together. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            LIMIT,  TIMES U, BESIDE, JUDGEMENT,  HOLD
+            70.485, 1,       0,      PASS,
+            70.485, 1,       -1,     TOO_CLOSE,  CHECK_OPEN
+            70.485, 0,       0,      TOO_CLOSE,  CHECK_OPEN
+            70.485, -1,      1,      TOO_CLOSE,  CHECK_OPEN
+            70.485, -1,      0,      HOLD,       CHECK_OUT
+            70.545, -1,      0,      PASS,
+            70.545, -1,      1,      TOO_CLOSE,  CHECK_OPEN
+            70.545, 1,       -1,     TOO_CLOSE,  CHECK_OPEN
+            70.545, 1,       0,      HOLD,       CHECK_OUT
+            """)
+    void theClearanceIsJudgedToTheNanometre(Length limit, int times, long beside, Judgement judgement, Reason reason) {
+        Length together = Uncertainty.ofApart(bench.ofHole(limit), TwinBench.ofPiston(mm("70.445")));
+        Length diameter = limit.plus(together.times(times)).plus(Length.ofNanometres(beside));
+
+        Finish finish = judge(true, grid(diameter), survey(GOOD_TOO));
+
+        assertThat(finish.holes().get(0).judgement()).isEqualTo(judgement);
+        assertThat(finish.judgement()).isEqualTo(judgement);
+        assertThat(finish.holds())
+                .extracting(BenchHold::reason)
+                .isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    /** 0.010 mm each; a difference taken with one gauge of 0.001 mm step is worth 0.000 817 mm. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            TOP THRUST, TOP PIN,   JUDGEMENT, RULE
+            70.514183,  70.514183, PASS,
+            70.514184,  70.514184, TOO_CLOSE, FINISHED_TAPER
+            70.515816,  70.515816, TOO_CLOSE, FINISHED_TAPER
+            70.515817,  70.515817, HOLD,      FINISHED_TAPER
+            70.500,     70.509183, PASS,
+            70.500,     70.509184, TOO_CLOSE, FINISHED_OUT_OF_ROUND
+            70.500,     70.510817, HOLD,      FINISHED_OUT_OF_ROUND
+            """)
+    void taperAndOutOfRoundAreJudgedToTheNanometre(String thrust, String pin, Judgement judgement, Rule rule) {
+        Finish finish = judge(true, String.join(" ", thrust, pin, "70.505 70.505 70.505 70.505"), GOOD_TOO);
+
+        assertThat(finish.holes().get(0).judgement()).isEqualTo(judgement);
+        assertThat(finish.holes().get(0).checks())
+                .filteredOn(check -> check.outcome() != Outcome.IN)
+                .extracting(Check::rule)
+                .isEqualTo(rule == null ? List.of() : List.of(rule));
+    }
+
+    @Test
+    void aSingleDiameterIsNotEnoughToPass() {
+        Finish finish = judge(true, TwinShop.survey("1", "70.505").asRead(), survey(GOOD_TOO));
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
+        assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.CHECK_UNKNOWN);
+        assertThat(finish.holds().get(0).checks())
+                .extracting(Check::rule)
+                .containsExactly(Rule.FINISHED_TAPER, Rule.FINISHED_OUT_OF_ROUND);
+    }
+
+    @Test
+    void whatWasNotMeasuredIsNeverAPass() {
+        Finish finish = judge(true, TwinShop.survey("1", "-").asRead(), survey(GOOD_TOO));
+
+        assertThat(finish.holes().get(0).judgement()).isEqualTo(Judgement.HOLD);
+        assertThat(finish.holds().get(0).cylinders()).containsExactly("1");
+        assertThat(finish.holes().get(0).clearance()).isEmpty();
+    }
+
+    /** 70.440 to 70.450 in 70.504 to 70.506: 0.054 to 0.066. */
+    @Test
+    void aPistonNotMeasuredCountsWithItsTolerance() {
+        Finish finish = Finish.of(
+                bench.fits(),
+                request(List.of(), List.of(fitted("1", survey(GOOD), ""), fitted("2", survey(GOOD_TOO), "")), true));
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.PASS);
+        assertThat(finish.holes().get(0).clearance().orElseThrow().least()).isEqualTo(mm("0.054"));
+        assertThat(finish.holes().get(0).clearance().orElseThrow().greatest()).isEqualTo(mm("0.066"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"70.3, PISTON_MISREAD", "70.460, PISTON_OUT_OF_TOLERANCE"})
+    void aPistonThatIsProvenWrongHolds(String diameter, Reason reason) {
+        List<PistonReading> pistons = bench.pistons("P-050", "70.445", diameter);
+
+        Finish finish = Finish.of(
+                bench.fits(),
+                request(pistons, List.of(fitted("1", survey(GOOD), "A"), fitted("2", survey(GOOD_TOO), "B")), true));
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
+        assertThat(finish.holes().get(1).judgement()).isEqualTo(Judgement.HOLD);
+        assertThat(finish.holds()).extracting(BenchHold::reason).contains(reason);
+    }
+
+    @Test
+    void aPistonMadeForAnotherHandHolds() {
+        Piston right = new Piston(
+                TwinShop.no("P-RIGHT"),
+                "DESIGN-1",
+                "+0.50",
+                Hand.RIGHT,
+                Optional.empty(),
+                bench.pistons("P-050", "70.445").get(0).part().shape());
+        FittedHole first = new FittedHole(survey("1", survey(GOOD)), right, Optional.empty());
+
+        Finish finish =
+                Finish.of(bench.fits(), request(List.of(), List.of(first, fitted("2", survey(GOOD_TOO), "")), true));
+
+        assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.WRONG_PISTON);
+    }
+
+    @Test
+    void theSameGridInBothHolesIsQueried() {
+        Finish finish = judge(true, GOOD, GOOD);
+
+        assertThat(finish.holds()).extracting(BenchHold::reason).contains(Reason.READINGS_QUERIED);
+        assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
+    }
+
+    private Finish judge(boolean atRoomTemperature, String first, String second) {
+        return judge(atRoomTemperature, survey(first), survey(second));
+    }
+
+    private Finish judge(boolean atRoomTemperature, Survey first, Survey second) {
+        List<PistonReading> pistons = bench.pistons("P-050", "70.445", "70.445");
+        return Finish.of(
+                bench.fits(),
+                request(pistons, List.of(fitted("1", first, "A"), fitted("2", second, "B")), atRoomTemperature));
+    }
+
+    private FinishRequest request(List<PistonReading> pistons, List<FittedHole> holes, boolean atRoomTemperature) {
+        return new FinishRequest(
+                bench.choice(),
+                RingGapIn.sets(bench.choice()).stream().findFirst(),
+                pistons,
+                holes,
+                bench.ofHoles(),
+                TwinBench.ofPistons(),
+                atRoomTemperature,
+                TwinShop.DAY);
+    }
+
+    private FittedHole fitted(String cylinder, Survey survey, String tag) {
+        return new FittedHole(
+                survey(cylinder, survey),
+                bench.pistons("P-050", "70.445").get(0).part(),
+                Optional.of(tag).filter(text -> !text.isEmpty()));
+    }
+
+    private static CylinderSurvey survey(String cylinder, Survey survey) {
+        return new CylinderSurvey(cylinder, survey, Wall.UNKNOWN, List.of());
+    }
+
+    /** Three depths by thrust and pin, row by row. */
+    private static Grid survey(String readings) {
+        List<Optional<Length>> cells = Arrays.stream(readings.split(" ", -1))
+                .map(cell -> Optional.of(mm(cell)))
+                .toList();
+        return new Grid(
+                List.of(mm("10"), mm("40"), mm("80")),
+                List.of(Axis.THRUST, Axis.PIN),
+                IntStream.range(0, 3)
+                        .mapToObj(row -> cells.subList(2 * row, 2 * row + 2))
+                        .toList());
+    }
+
+    private static Grid grid(Length everywhere) {
+        return survey(
+                String.join(" ", Collections.nCopies(6, everywhere.toString().replace(" mm", ""))));
+    }
+}
