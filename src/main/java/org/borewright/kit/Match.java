@@ -46,7 +46,7 @@ import org.borewright.measure.survey.Finding;
  * @param table every size
  * @param holes every hole
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
- * @param ringsOnly whether new rings alone will do; empty for finished holes
+ * @param ringsOnly whether new rings alone will do; empty for finished holes, and where the present size cannot be right
  * @param settling the smaller size that a reading might prove; empty when there is none
  * @param turningPoints the readings of worn holes that would change the size, and how far they would have to move
  * @param hardest the worn holes that drag the others to a larger size; empty when none does
@@ -99,7 +99,7 @@ public record Match(
                 table,
                 reports,
                 checks,
-                ringsOnly(fits, kits, request, reports),
+                ringsOnly(fits, kits, request, reports, first),
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
                 request.condition() == Condition.WORN
                         ? new TurningPoints(engine.bore(), request, holes, table).around(serving.map(SizeRow::size))
@@ -155,8 +155,8 @@ public record Match(
     }
 
     private static Optional<RingsOnly> ringsOnly(
-            FitTable fits, KitFinder kits, MatchRequest request, List<HoleReport> reports) {
-        return request.condition() == Condition.FINISHED
+            FitTable fits, KitFinder kits, MatchRequest request, List<HoleReport> reports, Ruling first) {
+        return request.condition() == Condition.FINISHED || first.isOn(Hold.Reason.SMALLER_THAN_PRESENT_SIZE)
                 ? Optional.empty()
                 : Optional.of(RingsOnly.of(
                         fits,

@@ -28,6 +28,11 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> w
         return new Ruling(verdict, Optional.empty(), Optional.empty(), holds);
     }
 
+    /** Whether it holds for this reason. */
+    boolean isOn(Hold.Reason reason) {
+        return holds.stream().anyMatch(hold -> hold.reason() == reason);
+    }
+
     /** The same size with these holds. */
     Ruling with(SizeRow named, List<Hold> all) {
         return new Ruling(all.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(named), wouldServe, all);

@@ -146,6 +146,11 @@ class RingsOnlyTest {
 
     /** Two sets at 20, a gasket kit at 30 and six bolts at 2, with one day of stripping at 50: no piston, no pin, no clip. */
     @Test
+    void nothingIsSaidOfRingsWhereThePresentSizeCannotBeRight() {
+        assertThat(new TwinShop().worn("+0.50", "70.060", "70.060").ringsOnly()).isEmpty();
+    }
+
+    @Test
     void theKitHoldsRingsGasketsAndBoltsAlone() {
         RingsOnly rings = ask();
         Kit kit = rings.job().kit().orElseThrow();
@@ -274,7 +279,6 @@ class RingsOnlyTest {
     @ParameterizedTest(name = "{0} that reads {1} in an engine of {2}: {3}, {4}")
     @CsvSource(delimiter = '|', textBlock = """
             P-025 | 70.180 | standard | no       | present piston
-            P-STD | 69.930 | +0.25    | no       | present piston, least ring gap
             P-STD | 69.889 | standard | possible | clearance in service
             P-STD | 69.955 | standard | possible | clearance in service
             P-STD |        | standard | possible | clearance in service
