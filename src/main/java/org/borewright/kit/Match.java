@@ -35,6 +35,7 @@ import org.borewright.kit.table.SizeTable;
 import org.borewright.kit.table.TurningPoint;
 import org.borewright.kit.table.TurningPoints;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 
@@ -109,6 +110,16 @@ public record Match(
                 torques,
                 portsHigher,
                 MatchCautions.of(engine, request, portsHigher, reports, torques));
+    }
+
+    /** The holes as surveyed, in the engine's order. */
+    public List<Hole> surveyed() {
+        return holes.stream().map(HoleReport::hole).toList();
+    }
+
+    /** The shapes of the holes; empty for one without a grid. */
+    public List<Optional<BoreShape>> shapes() {
+        return holes.stream().map(HoleReport::shape).toList();
     }
 
     /** The kit of the size named, and the work; no kit where no size is named. */

@@ -35,7 +35,10 @@ public record Opening(
         Optional<Scale> scale,
         LocalDate on) {
 
-    static Optional<LengthUnit> unit(Place place) {
+    static Optional<LengthUnit> unit(Place place, Optional<LengthUnit> usual) {
+        if (!place.isGiven() && usual.isPresent()) {
+            return usual;
+        }
         place.need("The unit of the lengths is missing: mm or in.");
         return place.word(List.of(LengthUnit.values()), LengthUnit::symbol);
     }

@@ -98,6 +98,13 @@ public enum ProblemType {
             "A date cannot be used",
             "A date is a day of the calendar as year, month and day.",
             "Send it as in 2026-12-01, or leave it out for today."),
+    /** A stamp that leads to no size, or to several. */
+    UNCLEAR_STAMP(
+            422,
+            "A stamp cannot be read in one way",
+            "A bare figure on a crown may mean millimetres, hundredths of them, thousandths of an inch or a number of steps. It is held against the"
+                    + " sizes the engine has, and only where one of them and no other can be meant is it taken.",
+            "Measure a piston, and send the size as it is labelled."),
     /** A word that is not one of those allowed. */
     UNKNOWN_WORD(
             422,

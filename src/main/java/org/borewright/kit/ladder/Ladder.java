@@ -8,7 +8,6 @@ import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
-import org.borewright.kit.HoleReport;
 import org.borewright.kit.Match;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.MatchRequest;
@@ -66,17 +65,20 @@ public final class Ladder {
                 .map(row -> rung(row.isAsItIs() ? Way.NEW_PISTONS : Way.HONE_ONLY, best(row.size())));
     }
 
-    /** Up to the first that serves; where none does, the two smallest that might. */
+    /** Up to the first that serves; where none does, up to the second that might. What stands against a size is no reason to leave it out. */
     private List<Rung> reboring() {
         List<Rung> rungs = new ArrayList<>();
+        boolean served = match.table().stream().anyMatch(row -> isBored(row) && row.serves());
+        int mightServe = 0;
         for (Size size : sizesToBore()) {
             SizeRow row = best(size);
             rungs.add(rung(Way.REBORE, row));
-            if (row.serves()) {
+            mightServe += row.mightServe() ? 1 : 0;
+            if (served ? row.serves() : mightServe == SIZES_SHOWN_OF_UNCERTAIN) {
                 return rungs;
             }
         }
-        return rungs.subList(0, Math.min(SIZES_SHOWN_OF_UNCERTAIN, rungs.size()));
+        return rungs;
     }
 
     private List<Size> sizesToBore() {
@@ -105,11 +107,7 @@ public final class Ladder {
         List<String> open = new ArrayList<>(
                 row.blocks().stream().map(block -> block.reason().sentence()).toList());
         List<Settling.Reading> readings = row.certainty() == Certainty.POSSIBLE
-                ? Settling.at(
-                                bore,
-                                temperature,
-                                match.holes().stream().map(HoleReport::hole).toList(),
-                                row)
+                ? Settling.at(bore, temperature, match.surveyed(), row)
                         .map(Settling::readings)
                         .orElse(List.of())
                 : List.of();

@@ -3,7 +3,7 @@ package org.borewright.kit.rings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Certainty;
@@ -11,16 +11,11 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Rule;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.KitFinder;
-import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
-import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.hole.Hole;
-import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.measure.Length;
 import org.borewright.measure.survey.BoreShape;
 
 /**
@@ -33,8 +28,9 @@ import org.borewright.measure.survey.BoreShape;
  */
 public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job job) {
 
-    /** The more certain first, then the better kit; the gasket kits are the same for all, so that all have one or none. */
-    private static final Comparator<RingsOnly> PREFERENCE = Comparator.comparing(RingsOnly::certainty)
+    /** The more certain first, then what there is a kit for, then the better kit. */
+    static final Comparator<RingsOnly> PREFERENCE = Comparator.comparing(RingsOnly::certainty)
+            .thenComparing(rings -> rings.job.kit().isEmpty())
             .thenComparing((one, other) -> one.job.kit().isEmpty()
                     ? 0
                     : KitFinder.PREFERENCE.compare(
@@ -53,35 +49,26 @@ public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job jo
      */
     public static RingsOnly of(
             FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
+        RingsTrial trial = new RingsTrial(fits, kits, request, holes, shapes);
         Optional<PistonDesign> design = designOf(request);
-        Optional<Choice> choice = design.flatMap(known -> choice(fits, request, known));
-        Conditions conditions = new Conditions(fits, request, design, choice);
-        if (choice.isEmpty() || choice.get().outfits().isEmpty()) {
-            return new RingsOnly(
-                    conditions.of(holes, shapes, Optional.empty()),
-                    Optional.empty(),
-                    new Job(Optional.empty(), new ShopWork(List.of())));
-        }
-        List<GasketFit> gaskets =
-                GasketFit.fitting(fits.gaskets(choice.get(), request.deck().lowered()));
-        return choice.get().outfits().stream()
-                .map(outfit -> {
-                    List<RingsInHole> asked = conditions.of(holes, shapes, Optional.of(outfit.rings()));
-                    List<HoleAtSize> stay = stay(choice.get(), asked);
-                    return new RingsOnly(
-                            asked,
-                            Optional.of(outfit.rings()),
-                            new Job(
-                                    kits.ofRings(
-                                            outfit,
-                                            stay,
-                                            gaskets,
-                                            request.deck().skim()),
-                                    ShopWork.of(
-                                            fits.shelf(), stay, request.deck().skim())));
-                })
-                .min(PREFERENCE)
-                .orElseThrow();
+        return design.flatMap(known -> choices(fits, request)
+                        .filter(choice -> choice.design().equals(known))
+                        .findFirst())
+                .map(trial::of)
+                .orElseGet(() -> trial.without(design));
+    }
+
+    /**
+     * What it would come to where nobody knows yet whose pistons are in the engine: with those of the present size for which rings are best
+     * to be had; empty where the present size is not known, or no rings are supplied for it.
+     */
+    public static Optional<RingsOnly> supposing(
+            FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
+        RingsTrial trial = new RingsTrial(fits, kits, request, holes, shapes);
+        return choices(fits, request)
+                .map(trial::of)
+                .filter(rings -> rings.rings().isPresent())
+                .min(PREFERENCE);
     }
 
     /** Certain when it is in every hole. */
@@ -120,23 +107,7 @@ public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job jo
         return Optional.empty();
     }
 
-    private static Optional<Choice> choice(FitTable fits, MatchRequest request, PistonDesign design) {
-        return request.present()
-                .reliable()
-                .flatMap(size -> fits.at(size).stream()
-                        .filter(choice -> choice.design().equals(design))
-                        .findFirst());
-    }
-
-    /** The holes as they are, with the pistons that are in them. */
-    private static List<HoleAtSize> stay(Choice choice, List<RingsInHole> holes) {
-        return IntStream.range(0, holes.size())
-                .mapToObj(i -> new HoleAtSize(
-                        holes.get(i).cylinder(),
-                        Work.AS_IS,
-                        holes.get(i).certainty(),
-                        choice.pistons().get(i).get(0),
-                        Optional.of(Length.ZERO)))
-                .toList();
+    private static Stream<Choice> choices(FitTable fits, MatchRequest request) {
+        return request.present().reliable().stream().flatMap(size -> fits.at(size).stream());
     }
 }

@@ -1,0 +1,77 @@
+package org.borewright.kit.rings;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.kit.bill.Job;
+import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.bill.ShopWork;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.choice.GasketFit;
+import org.borewright.kit.choice.Outfit;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.BoreShape;
+
+/**
+ * Tries rings on pistons that stay where they are.
+ *
+ * @param fits what fits the engine
+ * @param kits finds kits
+ * @param request what is asked
+ * @param holes as surveyed
+ * @param shapes of the holes; empty for one without a grid
+ */
+record RingsTrial(
+        FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
+
+    /** With the set that suits the pistons of a choice best. */
+    RingsOnly of(Choice choice) {
+        Conditions conditions = new Conditions(fits, request, Optional.of(choice.design()), Optional.of(choice));
+        List<GasketFit> gaskets =
+                GasketFit.fitting(fits.gaskets(choice, request.deck().lowered()));
+        return choice.outfits().stream()
+                .map(outfit -> of(choice, outfit, conditions, gaskets))
+                .min(RingsOnly.PREFERENCE)
+                .orElseGet(() -> nothing(conditions));
+    }
+
+    /** With no set at all, for want of pistons that anybody knows. */
+    RingsOnly without(Optional<PistonDesign> design) {
+        return nothing(new Conditions(fits, request, design, Optional.empty()));
+    }
+
+    private RingsOnly nothing(Conditions conditions) {
+        return new RingsOnly(
+                conditions.of(holes, shapes, Optional.empty()),
+                Optional.empty(),
+                new Job(Optional.empty(), new ShopWork(List.of())));
+    }
+
+    private RingsOnly of(Choice choice, Outfit outfit, Conditions conditions, List<GasketFit> gaskets) {
+        List<RingsInHole> asked = conditions.of(holes, shapes, Optional.of(outfit.rings()));
+        List<HoleAtSize> stay = stay(choice, asked);
+        Length skim = request.deck().skim();
+        return new RingsOnly(
+                asked,
+                Optional.of(outfit.rings()),
+                new Job(kits.ofRings(outfit, stay, gaskets, skim), ShopWork.of(fits.shelf(), stay, skim)));
+    }
+
+    /** The holes as they are, with the pistons that are in them. */
+    private static List<HoleAtSize> stay(Choice choice, List<RingsInHole> holes) {
+        return IntStream.range(0, holes.size())
+                .mapToObj(i -> new HoleAtSize(
+                        holes.get(i).cylinder(),
+                        Work.AS_IS,
+                        holes.get(i).certainty(),
+                        choice.pistons().get(i).get(0),
+                        Optional.of(Length.ZERO)))
+                .toList();
+    }
+}

@@ -1,0 +1,179 @@
+package org.borewright.kit.ladder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.surveys;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.borewright.catalog.Money;
+import org.borewright.catalog.Offers;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.Certainty;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.ServiceWear;
+import org.borewright.kit.Match;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.bill.Job;
+import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.SizeRow;
+import org.borewright.measure.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The twin of which a crown is stamped, and nothing is measured. */
+class EstimateTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    private Estimate estimate(String... diameters) {
+        Shelf shelf = shop.shelf();
+        return Estimate.of(
+                FitTable.of(shelf),
+                new KitFinder(shelf, new Offers(shop.offers)),
+                shop.request(Condition.WORN, "standard", surveys(diameters)));
+    }
+
+    private static String name(Branch branch) {
+        return branch.rung().way().label()
+                + branch.rung()
+                        .row()
+                        .map(SizeRow::size)
+                        .map(size -> " " + size.label())
+                        .orElse("");
+    }
+
+    /** Work: a day of stripping at 50, boring at 35 and honing at 15 a hole, a day each; parts as in the bill of the twin. */
+    @Test
+    void eachWayComesToItsPartsAndItsWork() {
+        assertThat(estimate("-", "-").branches().stream()
+                        .map(branch -> name(branch)
+                                + branch.job()
+                                        .flatMap(Job::total)
+                                        .map(Money::amount)
+                                        .map(amount -> " " + amount)
+                                        .orElse("")
+                                + branch.job()
+                                        .map(Job::days)
+                                        .filter(OptionalInt::isPresent)
+                                        .map(days -> " in " + days.getAsInt())
+                                        .orElse("")
+                                + branch.left()
+                                        .map(RebuildsLeft::byMetal)
+                                        .map(left -> ", left " + left)
+                                        .orElse(""))
+                        .collect(Collectors.joining("; ")))
+                .isEqualTo("rings only 132.00 in 1, left 4; hone only standard 256.00 in 2, left 4;"
+                        + " rebore +0.25 326.00 in 3, left 3; rebore +0.50 326.00 in 3, left 2; sleeve");
+    }
+
+    /** The limit is that of the rules themselves: a match of just that reading passes, and of one nanometre more it does not. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3})
+    void theReadingThatDecidesIsThatOfAMatch(int place) {
+        Branch branch = estimate("-", "-").branches().get(place);
+        LargestHole largest = branch.largestHole().orElseThrow();
+        Length certain = largest.certainUpTo().orElseThrow();
+        Length possible = largest.possibleUpTo().orElseThrow();
+
+        assertThat(certainty(branch, certain)).isEqualTo(Certainty.CERTAIN);
+        assertThat(certainty(branch, more(certain))).isEqualTo(Certainty.POSSIBLE);
+        assertThat(certainty(branch, possible)).isEqualTo(Certainty.POSSIBLE);
+        assertThat(certainty(branch, more(possible))).isEqualTo(Certainty.NO);
+    }
+
+    private static Length more(Length length) {
+        return length.plus(Length.ofNanometres(1));
+    }
+
+    private Certainty certainty(Branch branch, Length diameter) {
+        String typed = diameter.toString().replace(" mm", "");
+        Match match = shop.worn("standard", typed, "70.000");
+        return match.table().stream()
+                .filter(row ->
+                        row.size().equals(branch.rung().row().orElseThrow().size()))
+                .findFirst()
+                .orElseThrow()
+                .certainty();
+    }
+
+    /** 2·D ≤ 70.250 − 0.05 + 70.000 − 0.04 − 2U and D ≤ 70.250 − 0.05 + U; a hone at standard needs 70.005 + U of 70.000 mm. */
+    @Test
+    void theLimitsAreThoseWorkedOutByHand() {
+        List<Branch> branches = estimate("-", "-").branches();
+
+        assertThat(branches.get(2).largestHole())
+                .contains(
+                        new LargestHole(Optional.of(TwinShop.mm("70.074719")), Optional.of(TwinShop.mm("70.205282"))));
+        assertThat(branches.get(1).largestHole())
+                .contains(new LargestHole(Optional.empty(), Optional.of(TwinShop.mm("70.000281"))));
+    }
+
+    /** 70.100 mm less U; the gap of the twin's ring, 0.45 mm at 70.000 and 0.80 allowed, is reached at 70.106 only. */
+    @Test
+    void newRingsWillDoUpToTheWearTheEngineBears() {
+        Length most = estimate("-", "-")
+                .branches()
+                .get(0)
+                .largestHole()
+                .orElseThrow()
+                .certainUpTo()
+                .orElseThrow();
+
+        assertThat(most).isEqualTo(TwinShop.mm("70.094719"));
+        assertThat(ServiceWear.check(most, TwinShop.mm("0.005281"), TwinShop.mm("70.000"), TwinShop.mm("0.100"))
+                        .outcome())
+                .isEqualTo(Outcome.IN);
+    }
+
+    @Test
+    void whatIsMeasuredAlreadyNeedsNoLimit() {
+        Estimate estimate = estimate("70.110", "70.020");
+
+        assertThat(estimate.branches())
+                .allSatisfy(branch -> assertThat(branch.largestHole()).isEmpty());
+        assertThat(estimate.branches())
+                .extracting(EstimateTest::name)
+                .containsExactly("rings only", "hone only standard", "rebore +0.25", "rebore +0.50", "sleeve");
+    }
+
+    @Test
+    void aWayThatIsRuledOutHasNoPrice() {
+        List<Branch> branches = estimate("70.110", "-").branches();
+
+        assertThat(branches)
+                .filteredOn(branch -> branch.job().isEmpty())
+                .extracting(EstimateTest::name)
+                .containsExactly("rings only", "hone only standard", "sleeve");
+    }
+
+    @Test
+    void aSizeThatIsNotOfferedHasNoPrice() {
+        shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
+
+        List<Branch> branches = estimate("-", "-").branches();
+
+        assertThat(branches)
+                .extracting(EstimateTest::name)
+                .containsExactly(
+                        "rings only", "hone only standard", "rebore +0.25", "rebore +0.50", "rebore +0.75", "sleeve");
+        assertThat(branches.get(2).job()).isEmpty();
+        assertThat(branches.get(2).rung().open()).containsExactly("a part that goes with this piston is not supplied");
+    }
+
+    @Test
+    void ringsThatNobodySuppliesHaveNoPrice() {
+        shop.withdraw("R-STD", Withdrawal.State.NEVER_MADE);
+
+        Branch rings = estimate("-", "-").branches().get(0);
+
+        assertThat(rings.job()).isEmpty();
+        assertThat(rings.largestHole()).isEmpty();
+    }
+}
