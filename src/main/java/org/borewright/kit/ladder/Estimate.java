@@ -61,7 +61,7 @@ public record Estimate(Match match, List<Branch> branches) {
                 .map(open -> new Job(
                         row.kit(),
                         ShopWork.of(fits.shelf(), row.holes(), request.deck().skim())));
-        return new Branch(rung, job, row.left(), largest.of(row));
+        return new Branch(rung, job, row.left(), job.flatMap(offered -> largest.of(row)));
     }
 
     /** Nothing is taken out: those left are those left now. */

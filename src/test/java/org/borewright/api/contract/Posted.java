@@ -7,6 +7,7 @@ import java.util.Map;
 /** What is sent in a body: where to, what schemas question and answer have, and which example of the contract uses every field. */
 enum Posted {
     MATCH("/api/match", "matches.yaml", "MatchRequest", "MatchAnswer", "Surveyed"),
+    ESTIMATE("/api/estimate", "estimates.yaml", "EstimateRequest", "EstimateAnswer", "StampedInInches"),
     BENCH("/api/bench", "benches.yaml", "BenchRequest", "BenchAnswer", "PistonsInInches"),
     FINISH("/api/finish", "finishes.yaml", "FinishRequest", "FinishAnswer", "HonedInInches");
 

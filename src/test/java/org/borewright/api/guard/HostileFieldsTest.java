@@ -207,6 +207,16 @@ class HostileFieldsTest {
                         .with("/cylinders/2/presentPiston", "{\"design\": \"NORHEIM-OS4\"}");
             }
         },
+        ESTIMATE("/api/estimate", "/api/match/ostravel-4-worn.json") {
+            @Override
+            SampleRequest whole() {
+                return MATCH.whole()
+                        .with("/condition", "nothing")
+                        .with("/presentSize", "nothing")
+                        .with("/askedSize", "nothing")
+                        .with("/stamp", "\"STD\"");
+            }
+        },
         BENCH("/api/bench", "/api/bench/kovarda-v11-pistons.json"),
         FINISH("/api/finish", "/api/bench/kovarda-v11-honed.json");
 

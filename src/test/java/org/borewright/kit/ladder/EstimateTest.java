@@ -164,6 +164,7 @@ class EstimateTest {
                 .containsExactly(
                         "rings only", "hone only standard", "rebore +0.25", "rebore +0.50", "rebore +0.75", "sleeve");
         assertThat(branches.get(2).job()).isEmpty();
+        assertThat(branches.get(2).largestHole()).isEmpty();
         assertThat(branches.get(2).rung().open()).containsExactly("a part that goes with this piston is not supplied");
     }
 

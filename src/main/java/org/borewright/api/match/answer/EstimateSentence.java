@@ -86,6 +86,9 @@ final class EstimateSentence {
     }
 
     private static String toSize(Branch branch, LengthUnit unit) {
+        if (branch.rung().certainty() == Certainty.NO) {
+            return label(branch.rung()) + " is ruled out.";
+        }
         Optional<String> certain = branch.largestHole()
                 .flatMap(LargestHole::certainUpTo)
                 .map(most -> "certain if no hole reads more than " + shown(most, unit));
