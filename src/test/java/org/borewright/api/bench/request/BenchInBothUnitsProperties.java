@@ -8,12 +8,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.List;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.borewright.api.FitTables;
 import org.borewright.api.asked.Openings;
@@ -60,42 +56,6 @@ class BenchInBothUnitsProperties {
         assertThat(inInches.request()).isEqualTo(inMillimetres.request());
         assertThat(BenchPlan.of(inInches.fits(), inInches.request()))
                 .isEqualTo(BenchPlan.of(inMillimetres.fits(), inMillimetres.request()));
-    }
-
-    /** Whatever order pistons and holes are sent in, they are paired alike. */
-    @Property(tries = 60)
-    void theOrderOfPistonsAndHolesDoesNotMatter(
-            @ForAll("fourPistons") List<String> pistons, @ForAll("fourHoles") List<String> holes) {
-        BenchPlan sorted =
-                plan(pistons.stream().sorted().toList(), holes.stream().sorted().toList());
-
-        assertThat(plan(pistons, holes)).isEqualTo(sorted);
-    }
-
-    @Provide
-    Arbitrary<List<String>> fourPistons() {
-        return Arbitraries.shuffle(
-                "{\"tag\": \"A\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}",
-                "{\"tag\": \"B\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.668}",
-                "{\"tag\": \"C\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.672}",
-                "{\"tag\": \"D\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}");
-    }
-
-    @Provide
-    Arbitrary<List<String>> fourHoles() {
-        return Arbitraries.shuffle(
-                "{\"cylinder\": \"1\", \"diameter\": 77.716}",
-                "{\"cylinder\": \"2\", \"diameter\": 77.712}",
-                "{\"cylinder\": \"3\", \"diameter\": 77.714}",
-                "{\"cylinder\": \"4\", \"diameter\": 77.712}");
-    }
-
-    private BenchPlan plan(List<String> pistons, List<String> holes) {
-        String body =
-                "{\"engine\": \"OSTRAVEL-4\", \"unit\": \"mm\", \"size\": \"+0.50\", \"date\": \"2026-12-01\", \"pistons\": "
-                        + pistons + ", \"cylinders\": " + holes + "}";
-        Question<BenchRequest> asked = new BenchReader(openings).read(body.getBytes(StandardCharsets.UTF_8));
-        return BenchPlan.of(asked.fits(), asked.request());
     }
 
     @Property(tries = 60)
