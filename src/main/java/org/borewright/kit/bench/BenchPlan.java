@@ -152,17 +152,11 @@ public record BenchPlan(
     }
 
     private static List<Caution> cautions(FitTable fits, BenchRequest request, List<HolePlan> plans) {
+        Optional<Measuring> pistons = request.pistons().isEmpty() ? Optional.empty() : Optional.of(request.ofPistons());
         Cautions cautions = new Cautions()
                 .ofBuild(fits.shelf().engine(), plans.stream().anyMatch(plan -> plan.work() != Work.AS_IS))
-                .ofTemperature(request.ofHoles())
-                .ofGauge(request.ofHoles().gauge(), request.on())
-                .ofTorques(fits.torques());
-        if (!request.pistons().isEmpty()) {
-            cautions.ofTemperature(request.ofPistons())
-                    .ofGauge(request.ofPistons().gauge(), request.on())
-                    .ofTemperatures(
-                            request.ofHoles().climate(), request.ofPistons().climate());
-        }
+                .ofTorques(fits.torques())
+                .ofInstruments(request.ofHoles(), pistons, request.on());
         plans.forEach(plan -> cautions.ofSurvey(plan.hole().at20()).ofChecks(plan.checks()));
         return cautions.told();
     }

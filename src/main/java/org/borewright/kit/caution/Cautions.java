@@ -3,6 +3,7 @@ package org.borewright.kit.caution;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.borewright.catalog.Build;
 import org.borewright.catalog.Construction;
@@ -70,7 +71,7 @@ public final class Cautions {
     }
 
     /** Of two kinds of things measured against each other, each as warm as it was. */
-    public Cautions ofTemperatures(Climate one, Climate other) {
+    private Cautions ofTemperatures(Climate one, Climate other) {
         return when(
                 one.temperature().isFurtherThan(FAR_APART_KELVINS, other.temperature()), Caution.MEASURED_WARM_APART);
     }
@@ -80,6 +81,14 @@ public final class Cautions {
         Gauge.Calibration calibration = gauge.calibration();
         return when(calibration.expandedUncertainty().isEmpty(), Caution.GAUGE_NOT_STATED)
                 .when(calibration.isOverdue(on), Caution.CALIBRATION_OVERDUE);
+    }
+
+    /** Of what the holes and, where any was measured, the pistons were read with, and of both side by side. */
+    public Cautions ofInstruments(Measuring holes, Optional<Measuring> pistons, LocalDate on) {
+        ofTemperature(holes).ofGauge(holes.gauge(), on);
+        pistons.ifPresent(apart ->
+                ofTemperature(apart).ofGauge(apart.gauge(), on).ofTemperatures(holes.climate(), apart.climate()));
+        return this;
     }
 
     /** Of how much of a hole was read. */

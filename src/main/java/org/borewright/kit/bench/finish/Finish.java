@@ -2,6 +2,7 @@ package org.borewright.kit.bench.finish;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.borewright.catalog.Engine;
@@ -18,6 +19,7 @@ import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Hole;
+import org.borewright.measure.Measuring;
 
 /**
  * Whether finished holes are good with the pistons that go in, as built. The engine passes only if every hole does, all were measured at
@@ -81,17 +83,11 @@ public record Finish(
     }
 
     private static List<Caution> cautions(FitTable fits, FinishRequest request, List<JudgedHole> holes) {
+        Optional<Measuring> pistons = request.pistons().isEmpty() ? Optional.empty() : Optional.of(request.ofPistons());
         Cautions cautions = new Cautions()
                 .ofBuild(fits.shelf().engine(), false)
-                .ofTemperature(request.ofHoles())
-                .ofGauge(request.ofHoles().gauge(), request.on())
-                .ofTorques(fits.torques());
-        if (!request.pistons().isEmpty()) {
-            cautions.ofTemperature(request.ofPistons())
-                    .ofGauge(request.ofPistons().gauge(), request.on())
-                    .ofTemperatures(
-                            request.ofHoles().climate(), request.ofPistons().climate());
-        }
+                .ofTorques(fits.torques())
+                .ofInstruments(request.ofHoles(), pistons, request.on());
         holes.forEach(judged -> cautions.ofSurvey(judged.hole().at20()).ofChecks(judged.checks()));
         return cautions.told();
     }
