@@ -245,31 +245,40 @@ public record Hold(
      */
     static List<Hold> of(List<Check> engine, List<HoleReport> holes, List<PistonInHole> running) {
         Optional<Hold> clearances = onClearances(running);
-        List<Check> apart = clearances.map(Hold::checks).orElse(List.of());
-        List<Outcome> open = List.of(Outcome.TOO_CLOSE, Outcome.UNKNOWN);
         return Stream.of(
-                        ofThose(Reason.CHECK_OUT, engine, holes, check -> check.outcome() == Outcome.OUT),
+                        ofThose(Reason.CHECK_OUT, List.of(Outcome.OUT), engine, holes, List.of()),
                         clearances,
                         ofThose(
                                 Reason.CHECK_OPEN,
+                                List.of(Outcome.TOO_CLOSE, Outcome.UNKNOWN),
                                 engine,
                                 holes,
-                                check -> open.contains(check.outcome()) && !apart.contains(check)))
+                                clearances.map(Hold::checks).orElse(List.of())))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
+    /** The checks that ended in one of these ways, but for those that are held already. */
     private static Optional<Hold> ofThose(
-            Reason reason, List<Check> engine, List<HoleReport> holes, Predicate<Check> concerned) {
-        List<Check> checks = new ArrayList<>(engine.stream().filter(concerned).toList());
+            Reason reason, List<Outcome> ended, List<Check> engine, List<HoleReport> holes, List<Check> heldAlready) {
+        List<Check> checks = new ArrayList<>();
         List<String> cylinders = new ArrayList<>();
+        for (Check check : engine) {
+            if (ended.contains(check.outcome()) && !heldAlready.contains(check)) {
+                checks.add(check);
+            }
+        }
         for (HoleReport report : holes) {
-            List<Check> there = report.checks().stream()
-                    .map(check -> placed(check, report.hole().place()))
-                    .filter(concerned)
-                    .toList();
-            checks.addAll(there);
-            cylinders.addAll(there.isEmpty() ? List.of() : List.of(report.hole().name()));
+            int before = checks.size();
+            for (Check check : report.checks()) {
+                if (ended.contains(check.outcome())) {
+                    checks.add(placed(check, report.hole().place()));
+                }
+            }
+            checks.subList(before, checks.size()).removeAll(heldAlready);
+            if (checks.size() > before) {
+                cylinders.add(report.hole().name());
+            }
         }
         return checks.isEmpty() ? Optional.empty() : Optional.of(on(reason, cylinders, checks));
     }

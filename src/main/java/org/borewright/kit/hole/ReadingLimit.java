@@ -80,15 +80,18 @@ public record ReadingLimit(Read read, Length at20) {
 
     /** The diameter of a wall not probed; empty where the one reading is the size when new as well. */
     private static Optional<ReadingLimit> ofBareDiameter(Hole hole) {
-        boolean isAlsoSizeWhenNew =
-                hole.diameters().stream().anyMatch(all -> all.least().equals(all.greatest()))
-                        && hole.whenNew().stream().anyMatch(known -> known.from() == WhenNew.From.SMALLEST_READING);
+        boolean isAlsoSizeWhenNew = hole.diameters()
+                        .filter(all -> all.least().equals(all.greatest()))
+                        .isPresent()
+                && hole.whenNew()
+                        .filter(known -> known.from() == WhenNew.From.SMALLEST_READING)
+                        .isPresent();
         return isAlsoSizeWhenNew ? Optional.empty() : Optional.of(ofDiameter(hole, 1));
     }
 
     /** The diameter that decides, where the depth of a finding counts so often beside it. */
     private static ReadingLimit ofDiameter(Hole hole, int depths) {
-        Length largest = hole.at20().largest().orElseThrow();
+        Length largest = hole.diameters().orElseThrow().greatest();
         ReadingLimit deciding = new ReadingLimit(Read.LARGEST_DIAMETER, largest);
         Length most = largest;
         for (Finding finding : hole.survey().findings()) {
@@ -109,7 +112,7 @@ public record ReadingLimit(Read read, Length at20) {
         for (int i = 0; i < 2 && read != Read.PROBED_WALL; i++) {
             Length greatest = read == Read.LARGEST_DIAMETER
                     ? limit
-                    : limit.max(hole.at20().largest().orElseThrow());
+                    : limit.max(hole.diameters().orElseThrow().greatest());
             Length uncertainty = Uncertainty.of(greatest, request.gauge(), request.climate(), bore.expansion())
                     .expanded();
             limit = at20.plus(leftOver.apply(uncertainty));

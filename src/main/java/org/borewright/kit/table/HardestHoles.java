@@ -3,7 +3,6 @@ package org.borewright.kit.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.hole.HoleAtSize;
@@ -37,14 +36,17 @@ public record HardestHoles(
 
     /** Those of a table whose smallest size that serves is this one; empty where every hole needs it. */
     public static Optional<HardestHoles> of(List<SizeRow> table, SizeRow serving) {
+        List<SizeRow> smaller = table.stream()
+                .filter(row -> row.isOpen() && row.size().compareTo(serving.size()) < 0)
+                .toList();
         List<Integer> hardest = new ArrayList<>();
         List<Integer> dragged = new ArrayList<>();
         for (int i = 0; i < serving.holes().size(); i++) {
-            (needs(table, serving, i) ? hardest : dragged).add(i);
+            (needs(smaller, i) ? hardest : dragged).add(i);
         }
         return dragged.isEmpty()
                 ? Optional.empty()
-                : smaller(table, serving)
+                : smaller.stream()
                         .filter(row -> dragged.stream().allMatch(hole -> isCertain(row, hole)))
                         .findFirst()
                         .map(row -> of(serving, row, hardest, dragged));
@@ -76,12 +78,13 @@ public record HardestHoles(
         return settling.readings().stream().allMatch(reading -> cylinders.contains(reading.cylinder()));
     }
 
-    private static boolean needs(List<SizeRow> table, SizeRow serving, int hole) {
-        return smaller(table, serving).noneMatch(row -> isCertain(row, hole));
-    }
-
-    private static Stream<SizeRow> smaller(List<SizeRow> table, SizeRow serving) {
-        return table.stream().filter(row -> row.isOpen() && row.size().compareTo(serving.size()) < 0);
+    private static boolean needs(List<SizeRow> smaller, int hole) {
+        for (SizeRow row : smaller) {
+            if (isCertain(row, hole)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isCertain(SizeRow row, int hole) {

@@ -128,14 +128,18 @@ public final class SizeTable {
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();
         }
-        return wall(hole, choice.largest().shape().largestFinish());
+        return statesLeastWall() ? wall(hole, choice.largest().shape().largestFinish()) : Optional.empty();
+    }
+
+    private boolean statesLeastWall() {
+        return fits.shelf().engine().wall().wallLeast().isPresent();
     }
 
     private Optional<Check> wall(Hole hole, Length finish) {
-        Engine engine = fits.shelf().engine();
-        if (engine.wall().wallLeast().isEmpty()) {
+        if (!statesLeastWall()) {
             return Optional.empty();
         }
+        Engine engine = fits.shelf().engine();
         Length present = hole.diameters()
                 .map(Limits::least)
                 .or(() -> request.present().reliable().map(fits::smallestHole))

@@ -1,12 +1,10 @@
 package org.borewright.kit.table;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.Hole;
@@ -22,14 +20,14 @@ public final class TurningPoints {
     private final BoreSpec bore;
     private final MatchRequest request;
     private final List<Hole> holes;
-    private final List<SizeRow> table;
+    private final List<SizeRow> open;
 
     /** For worn holes and the table of their sizes. */
     public TurningPoints(BoreSpec bore, MatchRequest request, List<Hole> holes, List<SizeRow> table) {
         this.bore = bore;
         this.request = request;
         this.holes = holes;
-        this.table = table;
+        this.open = open(table, request.present().reliable());
     }
 
     /**
@@ -48,48 +46,68 @@ public final class TurningPoints {
     }
 
     private Optional<TurningPoint> above(Size serving, int hole) {
-        return open().filter(row -> row.serves() && row.size().equals(serving))
-                .flatMap(row -> limit(row, hole).stream())
-                .max(Comparator.comparing(ReadingLimit::at20))
-                .map(limit -> point(hole, limit, TurningPoint.Side.ABOVE, next(serving, hole, limit)));
+        Optional<ReadingLimit> most = Optional.empty();
+        for (SizeRow row : open) {
+            if (row.serves() && row.size().equals(serving)) {
+                most = larger(most, limit(row, hole));
+            }
+        }
+        return most.map(limit -> point(hole, limit, TurningPoint.Side.ABOVE, next(serving, hole, limit)));
     }
 
     /** The next size that serves with the reading just above a limit. */
     private Optional<Size> next(Size serving, int hole, ReadingLimit limit) {
-        return open().filter(row -> row.serves() && row.size().compareTo(serving) > 0)
-                .filter(row -> limit(row, hole)
-                        .filter(larger -> larger.at20().isMoreThan(limit.at20()))
-                        .isPresent())
-                .map(SizeRow::size)
-                .findFirst();
+        for (SizeRow row : open) {
+            if (row.serves() && row.size().compareTo(serving) > 0 && bearsMore(row, hole, limit)) {
+                return Optional.of(row.size());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean bearsMore(SizeRow row, int hole, ReadingLimit than) {
+        Optional<ReadingLimit> limit = limit(row, hole);
+        return limit.isPresent() && limit.get().at20().isMoreThan(than.at20());
     }
 
     private Optional<TurningPoint> below(Optional<Size> serving, int hole) {
-        return open().filter(row ->
-                        serving.map(size -> row.size().compareTo(size) < 0).orElse(true))
-                .filter(row -> isAloneInTheWay(row, hole))
-                .flatMap(row -> limit(row, hole).stream()
+        Optional<TurningPoint> most = Optional.empty();
+        for (SizeRow row : open) {
+            boolean smaller = serving.isEmpty() || row.size().compareTo(serving.get()) < 0;
+            if (smaller && isAloneInTheWay(row, hole)) {
+                Optional<TurningPoint> point = limit(row, hole)
                         .filter(limit -> couldBeRead(limit, holes.get(hole)))
-                        .map(limit -> point(hole, limit, TurningPoint.Side.AT_MOST, Optional.of(row.size()))))
-                .max(Comparator.comparing(TurningPoint::limit));
+                        .map(limit -> point(hole, limit, TurningPoint.Side.AT_MOST, Optional.of(row.size())));
+                most = point.isPresent() && (most.isEmpty() || isNoLess(point.get(), most.get())) ? point : most;
+            }
+        }
+        return most;
+    }
+
+    private static boolean isNoLess(TurningPoint one, TurningPoint other) {
+        return !one.limit().isLessThan(other.limit());
     }
 
     private TurningPoint point(int hole, ReadingLimit limit, TurningPoint.Side side, Optional<Size> then) {
         return new TurningPoint(holes.get(hole).name(), limit.read(), side, limit.asRead(request, bore), then);
     }
 
-    private Stream<SizeRow> open() {
+    /** The rows that nothing but the wear stands against, none below what the holes are now. */
+    private static List<SizeRow> open(List<SizeRow> table, Optional<Size> now) {
         return table.stream()
                 .filter(SizeRow::isOpen)
-                .filter(row -> request.present()
-                        .reliable()
-                        .filter(now -> row.size().compareTo(now) < 0)
-                        .isEmpty());
+                .filter(row -> now.isEmpty() || row.size().compareTo(now.get()) >= 0)
+                .toList();
     }
 
     private static boolean isAloneInTheWay(SizeRow row, int hole) {
-        return IntStream.range(0, row.holes().size())
-                .allMatch(i -> i == hole ^ row.holes().get(i).certainty() == Certainty.CERTAIN);
+        for (int i = 0; i < row.holes().size(); i++) {
+            boolean certain = row.holes().get(i).certainty() == Certainty.CERTAIN;
+            if (certain == (i == hole)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -107,10 +125,18 @@ public final class TurningPoints {
 
     /** The largest reading of a hole that is certain in a row: with several grades, of the one that bears most. */
     private Optional<ReadingLimit> limit(SizeRow row, int hole) {
-        return row.choice().orElseThrow().pistons().get(hole).stream()
-                .map(piston -> piston.shape().finishForCleanUp())
-                .flatMap(finish -> limit(row, hole, finish).stream())
-                .max(Comparator.comparing(ReadingLimit::at20));
+        Optional<ReadingLimit> most = Optional.empty();
+        for (Piston piston : row.choice().orElseThrow().pistons().get(hole)) {
+            most = larger(most, limit(row, hole, piston.shape().finishForCleanUp()));
+        }
+        return most;
+    }
+
+    /** The one that bears more; of equal ones the later. */
+    private static Optional<ReadingLimit> larger(Optional<ReadingLimit> one, Optional<ReadingLimit> other) {
+        boolean stays = other.isEmpty()
+                || (one.isPresent() && other.get().at20().isLessThan(one.get().at20()));
+        return stays ? one : other;
     }
 
     private Optional<ReadingLimit> limit(SizeRow row, int hole, Length finish) {

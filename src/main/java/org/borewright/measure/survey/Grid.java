@@ -115,10 +115,11 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
 
     /** Whether it tells taper and out-of-round: read along two axes at three depths at the least (common practice). */
     public boolean showsShape() {
-        return rows.stream()
-                        .filter(row -> row.stream().filter(Optional::isPresent).count() >= LEAST_AXES)
-                        .count()
-                >= LEAST_DEPTHS;
+        int depthsShown = 0;
+        for (int depth = 0; depth < depths.size(); depth++) {
+            depthsShown += section(depth).size() >= LEAST_AXES ? 1 : 0;
+        }
+        return depthsShown >= LEAST_DEPTHS;
     }
 
     /** The largest diameter read along an axis from a depth on downward; empty when none was. */
