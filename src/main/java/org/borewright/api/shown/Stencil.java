@@ -9,25 +9,53 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import java.io.IOException;
 
 /**
- * A piece of JSON written once and copied into every answer that repeats it: it says what the value it was cut from would say.
+ * A piece of JSON that many answers repeat word for word: cut once and copied, or still uncut where no other answer repeats it. Either way
+ * it says what the value it stands for would say.
  *
- * @param json one whole value
- * @param <T> what it was cut from
+ * @param <T> what it stands for
  */
 @SuppressWarnings("UnusedTypeParameter") // it tells readers of an answer what stands there
-public record Stencil<T>(SerializableString json) implements WritesItself {
+public sealed interface Stencil<T> extends WritesItself {
 
     /** Cut from a value that the mapper can write; any record of the wire is one. */
-    public static <T> Stencil<T> of(ObjectMapper mapper, T value) {
+    static <T> Stencil<T> of(ObjectMapper mapper, T value) {
         try {
-            return new Stencil<>(new SerializedString(mapper.writeValueAsString(value)));
+            return new Cut<>(new SerializedString(mapper.writeValueAsString(value)));
         } catch (JsonProcessingException unwritable) {
             throw new IllegalStateException(unwritable);
         }
     }
 
-    @Override
-    public void serialize(JsonGenerator generator, SerializerProvider provider) throws IOException {
-        generator.writeRawValue(json);
+    /** A value that this answer alone holds: writing it apart first would cost more than it saves. */
+    static <T> Stencil<T> uncut(T value) {
+        return new Uncut<>(value);
+    }
+
+    /**
+     * Cut, to be copied.
+     *
+     * @param json one whole value
+     * @param <T> what it was cut from
+     */
+    record Cut<T>(SerializableString json) implements Stencil<T> {
+
+        @Override
+        public void serialize(JsonGenerator generator, SerializerProvider provider) throws IOException {
+            generator.writeRawValue(json);
+        }
+    }
+
+    /**
+     * To be written where it stands.
+     *
+     * @param value any record of the wire
+     * @param <T> what it is
+     */
+    record Uncut<T>(T value) implements Stencil<T> {
+
+        @Override
+        public void serialize(JsonGenerator generator, SerializerProvider provider) throws IOException {
+            provider.defaultSerializeValue(value, generator);
+        }
     }
 }

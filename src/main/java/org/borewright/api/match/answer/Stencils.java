@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.borewright.api.match.answer.deck.GasketsAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.Stencil;
@@ -65,21 +66,16 @@ public final class Stencils {
         choice.blocks().forEach(block -> cut(block.checks()));
         choice.outfits().forEach(outfit -> cut(outfit.checks()));
         choice.gaskets().forEach(gasket -> cut(gasket.checks()));
-        gaskets.put(choice.gaskets(), written(choice.gaskets()));
+        gaskets.put(choice.gaskets(), shown(choice.gaskets(), set -> Stencil.of(json, set)));
     }
 
     private void cut(List<Check> of) {
-        of.forEach(check -> checks.computeIfAbsent(check, this::written));
+        of.forEach(check -> checks.computeIfAbsent(check, repeated -> Stencil.of(json, ShownCheck.of(repeated, unit))));
     }
 
-    private Stencil<ShownCheck> written(Check check) {
-        return Stencil.of(json, ShownCheck.of(check, unit));
-    }
-
-    private List<Stencil<GasketsAnswer>> written(List<GasketFit> ranked) {
-        return GasketsAnswer.of(shelf, ranked, unit).stream()
-                .map(set -> Stencil.of(json, set))
-                .toList();
+    private List<Stencil<GasketsAnswer>> shown(
+            List<GasketFit> ranked, Function<GasketsAnswer, Stencil<GasketsAnswer>> as) {
+        return GasketsAnswer.of(shelf, ranked, unit).stream().map(as).toList();
     }
 
     private List<Stencil<OperationsAnswer.LineAnswer>> lines(ShopOperation operation, int holes) {
@@ -100,14 +96,14 @@ public final class Stencils {
         List<Stencil<ShownCheck>> shown = new ArrayList<>(asked.size());
         for (Check check : asked) {
             Stencil<ShownCheck> kept = checks.get(check);
-            shown.add(kept == null ? written(check) : kept);
+            shown.add(kept == null ? Stencil.uncut(ShownCheck.of(check, unit)) : kept);
         }
         return shown;
     }
 
     List<Stencil<GasketsAnswer>> gaskets(SizeRow row) {
         List<Stencil<GasketsAnswer>> kept = gaskets.get(row.gaskets());
-        return kept == null ? written(row.gaskets()) : kept;
+        return kept == null ? shown(row.gaskets(), Stencil::uncut) : kept;
     }
 
     List<Stencil<TorqueAnswer>> torques(List<TorqueReminder> reminders) {
