@@ -59,7 +59,7 @@ public record Hole(
                 .map(diameter -> with.budget(diameter, bore.expansion()));
         Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
-        Optional<Comparison> contradictedProbe = contradictedProbe(corrected, uncertainty);
+        Optional<Comparison> contradictedProbe = contradictedProbe(corrected, diameters, uncertainty);
         Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
         CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), uncertainty);
         return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, contradictedProbe, cleanUp);
@@ -81,11 +81,11 @@ public record Hole(
                 measured -> whenNew.map(known -> measured.greatest().minus(known.diameter())));
     }
 
-    private static Optional<Comparison> contradictedProbe(CylinderSurvey at20, Length uncertainty) {
+    private static Optional<Comparison> contradictedProbe(
+            CylinderSurvey at20, Optional<Limits> diameters, Length uncertainty) {
         return at20.wall()
                 .reach()
-                .flatMap(reach ->
-                        at20.asRead().largest().map(largest -> ProbedWall.check(reach.radius(), largest, uncertainty)))
+                .flatMap(reach -> diameters.map(all -> ProbedWall.check(reach.radius(), all.greatest(), uncertainty)))
                 .filter(check -> check.outcome() == Outcome.OUT);
     }
 

@@ -31,6 +31,8 @@ import org.borewright.measure.survey.QueriedGrid;
 /** Asks what must be true of a hole and its piston for new rings alone to do (common practice), in the order a machinist asks. */
 final class Conditions {
 
+    private static final Suitability NOTHING_FOUND =
+            new Suitability(Rule.NOTHING_TO_CUT, "", "nothing", "nothing", true);
     private static final Check PUT_RIGHT_FIRST =
             unknown(Rule.NOTHING_TO_CUT, "take smeared aluminium off and refit a loose sleeve, then measure again");
     private static final Check NO_DIAMETER =
@@ -63,6 +65,7 @@ final class Conditions {
 
     /** All of them are the same in every answer. */
     static final List<Check> UNTOLD = List.of(
+            NOTHING_FOUND,
             PUT_RIGHT_FIRST,
             NO_DIAMETER,
             QUERIED,
@@ -125,12 +128,17 @@ final class Conditions {
         if (hole.survey().has(Finding.Weight.HOLD)) {
             return PUT_RIGHT_FIRST;
         }
+        if (hole.survey().findings().isEmpty()) {
+            return NOTHING_FOUND;
+        }
         List<Finding> cut = hole.survey().findings().stream()
                 .filter(finding -> finding.kind().weight() == Finding.Weight.MACHINABLE
                         || finding.kind().weight() == Finding.Weight.BEYOND_MACHINING)
                 .toList();
         String found = cut.stream().map(finding -> finding.kind().label()).collect(Collectors.joining(", "));
-        return new Suitability(Rule.NOTHING_TO_CUT, "", cut.isEmpty() ? "nothing" : found, "nothing", cut.isEmpty());
+        return cut.isEmpty()
+                ? NOTHING_FOUND
+                : new Suitability(Rule.NOTHING_TO_CUT, "", found, NOTHING_FOUND.asked(), false);
     }
 
     private Check wear(Hole hole) {
