@@ -8,8 +8,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.borewright.api.FitTables;
 import org.borewright.api.asked.Openings;
@@ -21,6 +25,7 @@ import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
+import org.borewright.kit.request.Condition;
 import org.borewright.measure.LengthUnit;
 
 /** The same pistons and holes read in inches and degrees Fahrenheit and in millimetres and degrees Celsius are answered alike. */
@@ -56,6 +61,50 @@ class BenchInBothUnitsProperties {
         assertThat(inInches.request()).isEqualTo(inMillimetres.request());
         assertThat(BenchPlan.of(inInches.fits(), inInches.request()))
                 .isEqualTo(BenchPlan.of(inMillimetres.fits(), inMillimetres.request()));
+    }
+
+    /** Whatever order pistons and holes are sent in, they are paired alike; all four holes are past their targets, which tells the pairs. */
+    @Property(tries = 60)
+    void theOrderOfPistonsAndHolesDoesNotMatter(
+            @ForAll Condition condition,
+            @ForAll("fourPistons") List<String> pistons,
+            @ForAll("fourHoles") List<String> holes) {
+        BenchPlan sorted = plan(
+                condition,
+                pistons.stream().sorted().toList(),
+                holes.stream().sorted().toList());
+
+        assertThat(plan(condition, pistons, holes)).isEqualTo(sorted);
+        assertThat(sorted.holes())
+                .extracting(hole -> hole.piston().orElseThrow().tag())
+                .containsExactly("C", "A", "D", "B");
+    }
+
+    @Provide
+    Arbitrary<List<String>> fourPistons() {
+        return Arbitraries.shuffle(
+                "{\"tag\": \"A\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}",
+                "{\"tag\": \"B\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.668}",
+                "{\"tag\": \"C\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.672}",
+                "{\"tag\": \"D\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}");
+    }
+
+    @Provide
+    Arbitrary<List<String>> fourHoles() {
+        return Arbitraries.shuffle(
+                "{\"cylinder\": \"1\", \"diameter\": 77.716}",
+                "{\"cylinder\": \"2\", \"diameter\": 77.712}",
+                "{\"cylinder\": \"3\", \"diameter\": 77.714}",
+                "{\"cylinder\": \"4\", \"diameter\": 77.712}");
+    }
+
+    private BenchPlan plan(Condition condition, List<String> pistons, List<String> holes) {
+        String body = """
+                {"engine": "OSTRAVEL-4", "unit": "mm", "size": "+0.50", "condition": "%s", "date": "2026-12-01",
+                 "pistons": %s, "cylinders": %s}
+                """.formatted(condition.label(), pistons, holes);
+        Question<BenchRequest> asked = new BenchReader(openings).read(body.getBytes(StandardCharsets.UTF_8));
+        return BenchPlan.of(asked.fits(), asked.request());
     }
 
     @Property(tries = 60)
