@@ -12,6 +12,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
@@ -51,11 +52,21 @@ final class FinishedRuling {
                 .or(() -> nearest(SizeRow::mightServe))
                 .or(() -> nearest(row -> row.wantsParts(Certainty.CERTAIN)))
                 .or(() -> nearest(row -> row.wantsParts(Certainty.POSSIBLE)))
-                .map(row -> Ruling.on(row, all(holds, Hold.onBlocks(row))))
+                .map(row -> Ruling.on(row, all(holds, all(poorIn(row), Hold.onBlocks(row)))))
                 .or(() -> bringTogether(table).map(row -> Ruling.without(Verdict.HOLD, all(holds, apart(row)))))
                 .or(() -> SizeRow.smallestPossible(table)
                         .map(row -> Ruling.without(Verdict.NO_CERTAIN_SIZE, all(holds, unread(row)))))
                 .orElseGet(() -> Ruling.without(Verdict.NO_COMMON_SIZE, all(holds, List.of(noCommonSize()))));
+    }
+
+    /** The poor surfaces of holes that are left as they are at a size. */
+    private List<Hold> poorIn(SizeRow row) {
+        return Hold.where(
+                        Hold.Reason.FINISH_POOR,
+                        row.running(holes).stream().map(PistonInHole::hole).toList(),
+                        hole -> hole.survey().has(Finding.Weight.HONE))
+                .stream()
+                .toList();
     }
 
     private static List<Hold> all(List<Hold> before, List<Hold> after) {
@@ -73,8 +84,10 @@ final class FinishedRuling {
         List<Hold> holds = new ArrayList<>(List.of(why));
         SizeRow.smallestPossible(table)
                 .filter(row -> row.size().compareTo(together.size()) < 0)
-                .flatMap(row -> Hold.onClearances(row.running(holes)))
-                .ifPresent(holds::add);
+                .ifPresent(row -> {
+                    holds.addAll(poorIn(row));
+                    Hold.onClearances(row.running(holes)).ifPresent(holds::add);
+                });
         return all(holds, Hold.onBlocks(together));
     }
 
@@ -95,6 +108,7 @@ final class FinishedRuling {
         List<Hold> holds = new ArrayList<>();
         Hold.where(Hold.Reason.DEPTH_NOT_MEASURED, holes, hole -> hole.survey().hasUnknownDepth())
                 .ifPresent(holds::add);
+        holds.addAll(poorIn(possible));
         Hold.onClearances(possible.running(holes)).ifPresent(holds::add);
         Predicate<Hole> named =
                 hole -> holds.stream().anyMatch(hold -> hold.cylinders().contains(hole.name()));

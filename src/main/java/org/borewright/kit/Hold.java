@@ -48,6 +48,10 @@ public record Hold(
         /** Holed, melted, cracked. */
         BEYOND_MACHINING(
                 "A cylinder is beyond machining.", "No kit: ask a specialist about a sleeve, or find another block."),
+        /** A finding in a wall that is never cut. */
+        FINDING_NEVER_CUT(
+                "What was found must be cut or honed out, and this wall is never bored or honed.",
+                "No kit: ask a specialist about plating it anew or a sleeve, or find another barrel or block."),
         /** Aluminium on the wall. */
         SMEARED_ALUMINIUM(
                 "Aluminium is smeared on the wall, and what lies below it was not measured.",
@@ -56,6 +60,10 @@ public record Hold(
         SLEEVE_LOOSE(
                 "A sleeve is loose in its seat, and nothing measured in it stands.",
                 "Refit the sleeve, then measure again."),
+        /** A poor surface in a finished hole that is left as it is. */
+        FINISH_POOR(
+                "The surface of a finished hole is poor, and the hone that settles it makes the hole larger.",
+                "Hone it, then measure again."),
         /** A reading that may be a slip. */
         READINGS_QUERIED(
                 "A reading may be a slip, and nothing is computed from that cylinder's grid.",

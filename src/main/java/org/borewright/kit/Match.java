@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
@@ -190,16 +192,28 @@ public record Match(
     }
 
     private static Ruling rule(List<Hole> holes, List<SizeRow> table, FitTable fits, MatchRequest request) {
-        return Hold.where(
-                        Hold.Reason.BEYOND_MACHINING,
-                        holes,
-                        hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING))
-                .map(lost -> Ruling.without(Verdict.REFER, List.of(lost)))
+        return beyondMachining(holes, fits.shelf().engine().build().construction())
                 .or(() -> smallerThanPresent(holes, presentLeast(fits, request)))
                 .orElseGet(() -> switch (request.condition()) {
                     case WORN -> new WornRuling(holes, table).rule(request.asked());
                     case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
                 });
+    }
+
+    private static Optional<Ruling> beyondMachining(List<Hole> holes, Construction construction) {
+        List<Hold> holds = Stream.of(
+                        Hold.where(
+                                Hold.Reason.BEYOND_MACHINING,
+                                holes,
+                                hole -> hole.survey().has(Finding.Weight.BEYOND_MACHINING)),
+                        Hold.where(
+                                Hold.Reason.FINDING_NEVER_CUT,
+                                holes,
+                                hole -> hole.survey().isBeyondMachining(construction.mayBeBored())
+                                        && !hole.survey().has(Finding.Weight.BEYOND_MACHINING)))
+                .flatMap(Optional::stream)
+                .toList();
+        return holds.isEmpty() ? Optional.empty() : Optional.of(Ruling.without(Verdict.REFER, holds));
     }
 
     private static Optional<Ruling> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {

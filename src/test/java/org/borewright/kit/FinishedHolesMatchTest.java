@@ -95,18 +95,21 @@ class FinishedHolesMatchTest {
     @ParameterizedTest
     @EnumSource
     void onlyCosmeticFindingsLetAFinishedHolePass(Finding.Kind kind) {
-        for (Optional<Length> depth : List.of(Optional.<Length>empty(), Optional.of(mm("0.010")))) {
-            TwinShop shop = new TwinShop();
-            Match match = shop.ask(shop.request(
-                    Condition.FINISHED,
-                    "standard",
-                    List.of(
-                            TwinShop.survey("1", "70.010", new Finding(kind, depth, Optional.empty())),
-                            TwinShop.survey("2", "70.010"))));
+        for (Construction construction : List.of(Construction.IRON_BARREL, Construction.PLATED)) {
+            for (Optional<Length> depth : List.of(Optional.<Length>empty(), Optional.of(mm("0.010")))) {
+                TwinShop shop = new TwinShop();
+                shop.construction = construction;
+                Match match = shop.ask(shop.request(
+                        Condition.FINISHED,
+                        "standard",
+                        List.of(
+                                TwinShop.survey("1", "70.010", new Finding(kind, depth, Optional.empty())),
+                                TwinShop.survey("2", "70.010"))));
 
-            assertThat(match.ruling().verdict() == Verdict.SERVES)
-                    .as("%s %s", kind, depth)
-                    .isEqualTo(kind.weight() == Finding.Weight.COSMETIC || kind == Finding.Kind.FINISH_POOR);
+                assertThat(match.ruling().verdict() == Verdict.SERVES)
+                        .as("%s %s %s", construction, kind, depth)
+                        .isEqualTo(kind.weight() == Finding.Weight.COSMETIC);
+            }
         }
     }
 

@@ -138,6 +138,56 @@ class HoldsMatchTest {
         assertThat(String.join(" ", only(match).cylinders())).isEqualTo(cylinders);
     }
 
+    /** Nothing but a hone settles a poor surface, and nothing but a bar what is cut out: neither may touch a plated wall. */
+    @ParameterizedTest(name = "{0}, {1}, {2}: {3} {4}")
+    @CsvSource({
+        "IRON_BARREL, WORN, FINISH_POOR, serves, ",
+        "PLATED, WORN, FINISH_POOR, refer to a specialist, FINDING_NEVER_CUT",
+        "PLATED, WORN, WORN, refer to a specialist, FINDING_NEVER_CUT",
+        "PLATED, WORN, CORRODED, refer to a specialist, FINDING_NEVER_CUT",
+        "BARE_ALUMINIUM_SILICON, WORN, SEIZED, refer to a specialist, FINDING_NEVER_CUT",
+        "PLATED, WORN, CRACKED, refer to a specialist, BEYOND_MACHINING",
+        "PLATED, WORN, STAIN, serves, ",
+        "IRON_BARREL, FINISHED, FINISH_POOR, hold, FINISH_POOR",
+        "PLATED, FINISHED, FINISH_POOR, refer to a specialist, FINDING_NEVER_CUT",
+        "PLATED, FINISHED, SCORED, refer to a specialist, FINDING_NEVER_CUT",
+        "BARE_ALUMINIUM_SILICON, FINISHED, STAIN, serves, ",
+    })
+    void whatOnlyHoneOrBarWouldSettleNeverPassesUncut(
+            Construction construction, Condition condition, Finding.Kind kind, String verdict, Hold.Reason reason) {
+        TwinShop shop = new TwinShop();
+        shop.construction = construction;
+        String diameter = condition == Condition.WORN && construction.mayBeBored() ? "69.989" : "70.010";
+
+        Match match = shop.ask(shop.request(
+                condition,
+                "standard",
+                List.of(TwinShop.survey("1", diameter, found(kind)), TwinShop.survey("2", diameter))));
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(match.ruling().holds())
+                .extracting(Hold::reason, Hold::cylinders)
+                .isEqualTo(reason == null ? List.of() : List.of(tuple(reason, List.of("1"))));
+    }
+
+    /** The larger size cuts it away; the hole that is left as it is must be honed first. */
+    @ParameterizedTest(name = "finish poor in {0}: {1}")
+    @CsvSource({"1, HOLES_DIFFER 1", "2, HOLES_DIFFER 1 2 FINISH_POOR 2"})
+    void aPoorSurfaceStandsInTheWayOnlyWhereTheHoleIsLeftAsItIs(String poor, String holds) {
+        TwinShop shop = new TwinShop();
+        Finding[] of1 = poor.equals("1") ? new Finding[] {found(Finding.Kind.FINISH_POOR)} : new Finding[0];
+        Finding[] of2 = poor.equals("2") ? new Finding[] {found(Finding.Kind.FINISH_POOR)} : new Finding[0];
+
+        Match match = shop.ask(shop.request(
+                Condition.FINISHED,
+                "",
+                List.of(TwinShop.survey("1", "70.010", of1), TwinShop.survey("2", "70.260", of2))));
+
+        assertThat(match.ruling().holds().stream()
+                        .map(hold -> hold.reason() + " " + String.join(" ", hold.cylinders())))
+                .containsExactly(holds.split(" (?=[A-Z])", -1));
+    }
+
     private static Finding found(Finding.Kind kind) {
         return new Finding(kind, Optional.empty(), Optional.empty());
     }

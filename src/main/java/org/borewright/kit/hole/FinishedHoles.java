@@ -31,6 +31,9 @@ public final class FinishedHoles {
      * are in question nothing is certain and nothing excluded.
      */
     public HoleAtSize at(Hole hole, List<Piston> pistons) {
+        if (hole.survey().isBeyondMachining(mayBeCut)) {
+            return HoleAtSize.of(hole, Work.AS_IS, Certainty.NO, pistons.get(0));
+        }
         if (hole.diameters().isEmpty()) {
             return HoleAtSize.of(hole, Work.AS_IS, Certainty.POSSIBLE, pistons.get(0));
         }

@@ -57,7 +57,7 @@ public final class WornHoles {
     public Certainty withoutPiston(Size size, Hole hole, Length finish) {
         boolean ruledOut = workFor(size) != Work.REBORE
                 || present.filter(now -> size.compareTo(now) < 0).isPresent()
-                || hole.survey().has(Finding.Weight.BEYOND_MACHINING);
+                || isBeyondMachining(hole);
         return ruledOut ? Certainty.NO : hole.cleanUp().at(finish, engine.bore().honeStock());
     }
 
@@ -70,7 +70,7 @@ public final class WornHoles {
 
     private Certainty certainty(Size size, Work work, Hole hole, Piston piston) {
         boolean tooSmall = present.filter(now -> size.compareTo(now) < 0).isPresent();
-        if (tooSmall || hole.survey().has(Finding.Weight.BEYOND_MACHINING)) {
+        if (tooSmall || isBeyondMachining(hole)) {
             return Certainty.NO;
         }
         return switch (work) {
@@ -80,6 +80,10 @@ public final class WornHoles {
             case HONE_ONLY -> byHone(hole, piston);
             case AS_IS -> asItIs(hole, piston);
         };
+    }
+
+    private boolean isBeyondMachining(Hole hole) {
+        return hole.survey().isBeyondMachining(engine.build().construction().mayBeBored());
     }
 
     private static Certainty byHone(Hole hole, Piston piston) {
@@ -93,7 +97,10 @@ public final class WornHoles {
         return HoleCleanUp.proven(hole.survey(), reached);
     }
 
-    /** Whether a piston may run in a hole with nothing cut: at most possible while something stands in the way of calling it certain. */
+    /**
+     * Whether a piston may run in a hole with nothing cut: at most possible while something stands in the way of calling it certain, a poor
+     * surface as well, for the hone that settles it makes the hole larger.
+     */
     static Certainty asItIs(Hole hole, Piston piston) {
         if (hole.survey().has(Finding.Weight.MACHINABLE)) {
             return Certainty.NO;
@@ -101,7 +108,8 @@ public final class WornHoles {
         Certainty fits = hole.diameters()
                 .map(diameters -> of(Clearance.check(diameters, hole.uncertainty(), piston.shape())))
                 .orElse(Certainty.POSSIBLE);
-        return HoleCleanUp.proven(hole.survey(), fits);
+        return HoleCleanUp.proven(
+                hole.survey(), hole.survey().has(Finding.Weight.HONE) ? fits.and(Certainty.POSSIBLE) : fits);
     }
 
     /** What clearances at their worst say of a hole that is not to be cut. */

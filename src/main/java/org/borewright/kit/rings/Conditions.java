@@ -124,21 +124,24 @@ final class Conditions {
         return asked;
     }
 
-    private static Check findings(Hole hole) {
+    private Check findings(Hole hole) {
         if (hole.survey().has(Finding.Weight.HOLD)) {
             return PUT_RIGHT_FIRST;
         }
         if (hole.survey().findings().isEmpty()) {
             return NOTHING_FOUND;
         }
-        List<Finding> cut = hole.survey().findings().stream()
-                .filter(finding -> finding.kind().weight() == Finding.Weight.MACHINABLE
-                        || finding.kind().weight() == Finding.Weight.BEYOND_MACHINING)
-                .toList();
+        List<Finding> cut =
+                hole.survey().findings().stream().filter(this::isToBeCut).toList();
         String found = cut.stream().map(finding -> finding.kind().label()).collect(Collectors.joining(", "));
         return cut.isEmpty()
                 ? NOTHING_FOUND
                 : new Suitability(Rule.NOTHING_TO_CUT, "", found, NOTHING_FOUND.asked(), false);
+    }
+
+    private boolean isToBeCut(Finding finding) {
+        Finding.Weight weight = finding.weightIn(engine.build().construction().mayBeBored());
+        return weight == Finding.Weight.MACHINABLE || weight == Finding.Weight.BEYOND_MACHINING;
     }
 
     private Check wear(Hole hole) {

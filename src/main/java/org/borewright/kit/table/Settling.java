@@ -109,7 +109,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
 
     private static Optional<Reading> reading(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
         Optional<Wall.Reach> probed = hole.probe();
-        if (hole.survey().has(Finding.Weight.HOLD)) {
+        boolean honedFirst = fate.work() == Work.AS_IS && hole.survey().has(Finding.Weight.HONE);
+        if (hole.survey().has(Finding.Weight.HOLD) || honedFirst) {
             return Optional.of(Reading.of(hole, What.PUT_RIGHT_FIRST));
         }
         if (hole.at20() instanceof NotMeasured && probed.isEmpty()) {

@@ -62,6 +62,11 @@ public record CylinderSurvey(
         return any(finding -> finding.kind() == kind);
     }
 
+    /** Whether a finding is among them that no machining settles, in a wall that bar and hone may touch or may not. */
+    public boolean isBeyondMachining(boolean mayBeCut) {
+        return any(finding -> finding.weightIn(mayBeCut) == Finding.Weight.BEYOND_MACHINING);
+    }
+
     /** Whether the wall must be cut whatever the diameter says. */
     public boolean isAlwaysMachined() {
         return any(finding -> finding.kind().alwaysMachined());

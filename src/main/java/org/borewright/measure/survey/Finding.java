@@ -94,6 +94,16 @@ public record Finding(Kind kind, Optional<Length> depth, Optional<Length> height
         }
     }
 
+    /**
+     * What it means in a wall: where neither bar nor hone may touch it, nothing settles what they would.
+     *
+     * @param mayBeCut whether they may
+     */
+    public Weight weightIn(boolean mayBeCut) {
+        Weight weight = kind.weight();
+        return !mayBeCut && (weight == Weight.HONE || weight == Weight.MACHINABLE) ? Weight.BEYOND_MACHINING : weight;
+    }
+
     /** Whether it must be cut out and nobody measured how deep: no size is then better than possible. */
     public boolean isOfUnknownDepth() {
         return kind.weight() == Weight.MACHINABLE && kind != Kind.WORN && depth.isEmpty();

@@ -57,6 +57,23 @@ class FindingTest {
         assertThat(weight.says()).isEqualTo(says);
     }
 
+    /** Neither bar nor hone may touch a plated wall. */
+    @ParameterizedTest
+    @CsvSource({
+        "STAIN, COSMETIC",
+        "FINISH_POOR, BEYOND_MACHINING",
+        "WORN, BEYOND_MACHINING",
+        "SEIZED, BEYOND_MACHINING",
+        "SMEARED_ALUMINIUM, HOLD",
+        "HOLED, BEYOND_MACHINING"
+    })
+    void inAWallThatIsNeverCutNothingSettlesWhatBarOrHoneWould(Kind kind, Weight weight) {
+        Finding finding = new Finding(kind, Optional.empty(), Optional.empty());
+
+        assertThat(finding.weightIn(false)).isEqualTo(weight);
+        assertThat(finding.weightIn(true)).isEqualTo(kind.weight());
+    }
+
     @Test
     void noTwoFindingsShareAWord() {
         assertThat(Arrays.stream(Kind.values()).map(Kind::label)).doesNotHaveDuplicates();

@@ -117,7 +117,8 @@ public record MatchAnswer(
                         .map(row -> SizeRowAnswer.of(shelf.engine(), row, request.on(), stencils))
                         .toList(),
                 match.holes().stream()
-                        .map(report -> CylinderAnswer.of(report, unit))
+                        .map(report -> CylinderAnswer.of(
+                                report, shelf.engine().build().construction().mayBeBored(), unit))
                         .toList(),
                 stencils.checks(match.checks()),
                 match.ruling().row().map(stencils::gaskets).orElse(List.of()),

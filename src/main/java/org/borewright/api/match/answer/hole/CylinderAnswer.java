@@ -137,7 +137,7 @@ public record CylinderAnswer(
     public record RingGapAnswer(String groove, ShownLimits gap) {}
 
     /** The answer about a hole, in a unit. */
-    public static CylinderAnswer of(HoleReport report, LengthUnit unit) {
+    public static CylinderAnswer of(HoleReport report, boolean mayBeCut, LengthUnit unit) {
         Hole hole = report.hole();
         Optional<HoleAtSize> fate = report.atSize();
         return new CylinderAnswer(
@@ -158,7 +158,7 @@ public record CylinderAnswer(
                 report.cleanUp().isPresent() ? ShownLength.of(hole.wear(), unit) : null,
                 report.cleanUp().map(cleanUp -> CleanUpAnswer.of(cleanUp, unit)).orElse(null),
                 hole.survey().findings().stream()
-                        .map(finding -> FindingAnswer.of(finding, unit))
+                        .map(finding -> FindingAnswer.of(finding, mayBeCut, unit))
                         .toList(),
                 fate.map(at -> at.work().label()).orElse(null),
                 fate.map(at -> at.piston().number().text()).orElse(null),

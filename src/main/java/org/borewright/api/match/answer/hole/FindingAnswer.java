@@ -18,11 +18,11 @@ import org.jspecify.annotations.Nullable;
 public record FindingAnswer(
         String kind, @Nullable ShownLength depth, @Nullable ShownLength height, String means) {
 
-    static FindingAnswer of(Finding finding, LengthUnit unit) {
+    static FindingAnswer of(Finding finding, boolean mayBeCut, LengthUnit unit) {
         return new FindingAnswer(
                 finding.kind().label(),
                 ShownLength.of(finding.depth(), unit),
                 ShownLength.of(finding.height(), unit),
-                finding.kind().weight().says());
+                finding.weightIn(mayBeCut).says());
     }
 }
