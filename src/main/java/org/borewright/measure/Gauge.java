@@ -47,7 +47,7 @@ public record Gauge(
             return label;
         }
 
-        /** One of this kind of which nothing else is known. */
+        /** One of this kind of which nothing else is known, where none is named. */
         public Gauge usual() {
             return new Gauge(
                     this,
@@ -111,12 +111,6 @@ public record Gauge(
             return due.filter(day::isAfter).isPresent();
         }
     }
-
-    /** A dial bore gauge zeroed on a master, where no gauge is named: U 0.005 mm, step 0.001 mm (common practice). */
-    public static final Gauge USUAL_BORE_GAUGE = Kind.BORE_GAUGE.usual();
-
-    /** A micrometer for pistons, where none is named: U 0.003 mm, step 0.001 mm (common practice). */
-    public static final Gauge USUAL_MICROMETER = Kind.MICROMETER.usual();
 
     /** @throws IllegalArgumentException if a length is negative */
     public Gauge {

@@ -80,7 +80,7 @@ public class HeartBenchmark {
                     fits.shelf().engine().cylinders().stream()
                             .map(hole -> survey(hole.name(), random.nextInt(MOST_WEAR)))
                             .toList(),
-                    Gauge.USUAL_BORE_GAUGE,
+                    Gauge.Kind.BORE_GAUGE.usual(),
                     Climate.at(Temperature.REFERENCE),
                     new Deck(Optional.empty(), Length.ZERO, Optional.empty()),
                     Optional.empty(),

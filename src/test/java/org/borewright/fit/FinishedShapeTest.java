@@ -27,7 +27,7 @@ class FinishedShapeTest {
             """)
     void aHonedHoleIsStraightAndRound(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         BoreShape shape = new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH);
-        assertThat(FinishedShape.check(shape, Uncertainty.ofDifference(Gauge.USUAL_BORE_GAUGE)))
+        assertThat(FinishedShape.check(shape, Uncertainty.ofDifference(Gauge.Kind.BORE_GAUGE.usual())))
                 .extracting(Comparison::outcome)
                 .containsExactly(taperIs, outOfRoundIs);
     }

@@ -26,8 +26,8 @@ class ServiceShapeTest {
     void aHoleRunsOnWhileItIsStraightAndRoundEnough(
             Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         BoreShape shape = new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH);
-        var checks =
-                ServiceShape.check(shape, Uncertainty.ofDifference(Gauge.USUAL_BORE_GAUGE), mm("0.050"), mm("0.075"));
+        var checks = ServiceShape.check(
+                shape, Uncertainty.ofDifference(Gauge.Kind.BORE_GAUGE.usual()), mm("0.050"), mm("0.075"));
         assertThat(checks).extracting(Comparison::outcome).containsExactly(taperIs, outOfRoundIs);
         assertThat(checks).extracting(Comparison::rule).containsExactly(Rule.SERVICE_TAPER, Rule.SERVICE_OUT_OF_ROUND);
     }

@@ -98,7 +98,7 @@ class GaugeCautionsTest {
         Gauge with = gauge(mm("0.005"), null, Optional.of(ring(BigDecimal.valueOf(20))));
 
         assertThat(uncertainty(with).isMoreThan(uncertainty(without))).isTrue();
-        assertThat(uncertainty(without)).isEqualTo(uncertainty(Gauge.USUAL_BORE_GAUGE));
+        assertThat(uncertainty(without)).isEqualTo(uncertainty(Gauge.Kind.BORE_GAUGE.usual()));
     }
 
     private static Length uncertainty(Gauge gauge) {
@@ -110,7 +110,7 @@ class GaugeCautionsTest {
     }
 
     private static Gauge gauge(Length stated, LocalDate due, Optional<SettingRing> ring) {
-        Gauge usual = Gauge.USUAL_BORE_GAUGE;
+        Gauge usual = Gauge.Kind.BORE_GAUGE.usual();
         return new Gauge(
                 usual.kind(),
                 Optional.of("bench 2"),

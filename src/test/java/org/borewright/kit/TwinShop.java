@@ -359,7 +359,7 @@ public final class TwinShop {
                 condition,
                 known,
                 surveys,
-                Gauge.USUAL_BORE_GAUGE,
+                Gauge.Kind.BORE_GAUGE.usual(),
                 Climate.at(Temperature.REFERENCE),
                 skimmed("0"),
                 Optional.empty(),

@@ -190,7 +190,7 @@ class UncertaintyTest {
     private static Length at(long nanometres, int celsius) {
         return Uncertainty.of(
                         Length.ofNanometres(nanometres),
-                        Gauge.USUAL_BORE_GAUGE,
+                        Gauge.Kind.BORE_GAUGE.usual(),
                         Climate.at(Temperature.parse(BigDecimal.valueOf(celsius), Scale.CELSIUS)),
                         new Expansion(11.4e-6, 1e-6))
                 .expanded();

@@ -77,7 +77,7 @@ class TwoProcessesTest {
                 shelf.engine().cylinders().stream()
                         .map(hole -> new CylinderSurvey(hole.name(), new SingleDiameter(worn), Wall.UNKNOWN, List.of()))
                         .toList(),
-                Gauge.USUAL_BORE_GAUGE,
+                Gauge.Kind.BORE_GAUGE.usual(),
                 Climate.at(Temperature.REFERENCE),
                 new Deck(Optional.empty(), Length.ZERO, Optional.empty()),
                 Optional.empty(),

@@ -24,5 +24,5 @@ public record PresentPiston(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            new Measuring(Gauge.USUAL_MICROMETER, Climate.NOT_STATED));
+            new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.NOT_STATED));
 }

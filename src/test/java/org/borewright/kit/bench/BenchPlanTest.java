@@ -274,8 +274,8 @@ class BenchPlanTest {
                 Condition.WORN,
                 bench.pistons("P-050", "70.445"),
                 TwinShop.surveys("-", "-"),
-                new Measuring(Gauge.USUAL_BORE_GAUGE, at(hole)),
-                new Measuring(Gauge.USUAL_MICROMETER, at(piston)),
+                new Measuring(Gauge.Kind.BORE_GAUGE.usual(), at(hole)),
+                new Measuring(Gauge.Kind.MICROMETER.usual(), at(piston)),
                 TwinShop.DAY);
 
         assertThat(BenchPlan.of(bench.fits(), request).cautions().contains(Caution.MEASURED_WARM_APART))
@@ -291,7 +291,7 @@ class BenchPlanTest {
                 bench.pistons("P-050", "70.445"),
                 TwinShop.surveys("-", "-"),
                 bench.ofHoles(),
-                new Measuring(Gauge.USUAL_MICROMETER, at(new BigDecimal("30"))),
+                new Measuring(Gauge.Kind.MICROMETER.usual(), at(new BigDecimal("30"))),
                 TwinShop.DAY);
 
         assertThat(BenchPlan.of(bench.fits(), request).pistons().get(0).diameter())

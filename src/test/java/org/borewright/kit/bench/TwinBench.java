@@ -25,7 +25,7 @@ public final class TwinBench {
     private static final Expansion ALLOY = new Expansion(19.4e-6, 1e-6);
 
     public final TwinShop shop = new TwinShop();
-    public Gauge gauge = Gauge.USUAL_BORE_GAUGE;
+    public Gauge gauge = Gauge.Kind.BORE_GAUGE.usual();
     public Condition condition = Condition.WORN;
 
     /** What fits the engine of the shop. */
@@ -73,7 +73,7 @@ public final class TwinBench {
 
     /** A micrometer at 20 °C. */
     public static Measuring ofPistons() {
-        return new Measuring(Gauge.USUAL_MICROMETER, Climate.at(Temperature.REFERENCE));
+        return new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE));
     }
 
     /** The expanded uncertainty of a hole. */

@@ -76,7 +76,7 @@ class PistonInHoleTest {
     }
 
     private PistonInHole running(Length ofGauge, Climate climate, Length diameter) {
-        Gauge usual = Gauge.USUAL_BORE_GAUGE;
+        Gauge usual = Gauge.Kind.BORE_GAUGE.usual();
         MatchRequest plain = shop.request(
                 Condition.FINISHED,
                 "",

@@ -90,7 +90,7 @@ class RingsOnlyTest {
                         part.map(made -> shop.shelf().parts().designs().get(0)),
                         part,
                         diameter,
-                        new Measuring(Gauge.USUAL_MICROMETER, Climate.at(Temperature.REFERENCE))),
+                        new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE))),
                 grooves,
                 ridge,
                 glaze);

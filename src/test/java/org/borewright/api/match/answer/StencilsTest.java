@@ -134,7 +134,7 @@ class StencilsTest {
                                 .map(hole -> new CylinderSurvey(
                                         hole.name(), new SingleDiameter(worn), Wall.UNKNOWN, List.of()))
                                 .toList(),
-                        Gauge.USUAL_BORE_GAUGE,
+                        Gauge.Kind.BORE_GAUGE.usual(),
                         Climate.at(Temperature.REFERENCE),
                         new Deck(Optional.empty(), skim, Optional.empty()),
                         Optional.empty(),
