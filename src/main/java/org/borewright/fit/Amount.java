@@ -47,6 +47,11 @@ public record Amount(long units, Quantity quantity) {
         return new Amount(milligrams, Quantity.MASS);
     }
 
+    /** Whether it is a ratio without end: no room is left above the piston. */
+    public boolean isEndless() {
+        return quantity == Quantity.RATIO && units == Long.MAX_VALUE;
+    }
+
     private static long millionthsRoundedUp(double value) {
         return (long) Math.ceil(number(value) * 1e6);
     }

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param place where; absent where the rule says it all
  * @param outcome how it ended
  * @param figures value, limit and margin, where amounts were compared
- * @param found what was found, where kinds were compared
- * @param asked what was asked for, where kinds were compared
+ * @param found what was found, where kinds were compared, or a ratio has no end
+ * @param asked what was asked for, likewise
  * @param source where rule and limit come from
  * @param next what to do; absent when it is in
  */
@@ -34,6 +34,8 @@ public record ShownCheck(
         @Nullable String asked,
         String source,
         @Nullable String next) {
+
+    private static final String NO_ROOM = "without end: no room is left above the piston";
 
     /**
      * The figures of a comparison.
@@ -87,6 +89,9 @@ public record ShownCheck(
         String outcome = check.outcome().label();
         String source = check.rule().source();
         String next = next(check, unit);
+        if (check instanceof Comparison endless && endless.value().isEndless()) {
+            return new ShownCheck(check.rule().title(), place, outcome, null, NO_ROOM, asked(endless), source, next);
+        }
         if (check instanceof Comparison comparison) {
             return new ShownCheck(
                     check.rule().title(), place, outcome, Figures.of(comparison, unit), null, null, source, next);
@@ -96,6 +101,13 @@ public record ShownCheck(
                     check.rule().title(), place, outcome, null, kinds.found(), kinds.asked(), source, next);
         }
         return new ShownCheck(check.rule().title(), place, outcome, null, null, null, source, next);
+    }
+
+    private static String asked(Comparison ratio) {
+        return ratio.sense().label() + " "
+                + BigDecimal.valueOf(ratio.limit().units(), 6)
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 
     private static @Nullable String next(Check check, LengthUnit unit) {

@@ -35,7 +35,7 @@ import org.borewright.measure.Limits;
  * @param deckHeight from the crown's edge at top dead centre up to the deck; negative where the crown stands proud of it
  * @param pistonToHead the distance at top dead centre, gasket compressed
  * @param lowestRatio as the tolerances allow, rounded down
- * @param highestRatio as the tolerances allow, rounded up; {@link Long#MAX_VALUE} where no room is left above the piston
+ * @param highestRatio as the tolerances allow, rounded up; {@linkplain Amount#isEndless without end} where no room is left above the piston
  * @param checks opening, land, mouth, piston to head, ratio; all skims where there are any and the set bears one at all
  */
 public record GasketFit(

@@ -31,7 +31,7 @@ public record GasketRanking(Optional<Amount> ratioAsMade, Limits pistonToHead) {
                         .filter(kit -> !firstPistons(shelf).isEmpty())
                         .map(kit -> GasketFit.of(shelf.engine(), Gaskets.of(kit), firstPistons(shelf), Length.ZERO)
                                 .highestRatio())
-                        .filter(ratio -> ratio.units() != Long.MAX_VALUE),
+                        .filter(ratio -> !ratio.isEndless()),
                 shelf.engine().deck().pistonToHead());
     }
 

@@ -40,7 +40,8 @@ import org.jspecify.annotations.Nullable;
  * @param leastBridge the least bridge left between any two holes; absent where the engine states none
  * @param rebuildsLeft the rebuilds left after it; absent where it is not known whether the wall bears them
  * @param displacement of the engine in cm³ at the finish
- * @param compressionRatio the highest at the finish, with the gasket kit that goes with it
+ * @param compressionRatio the highest at the finish, with the gaskets that go with it; absent where there are none, or they leave no room
+ *     above the piston
  * @param kit whether a kit can be had, from when and for how much
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -140,6 +141,7 @@ public record SizeRowAnswer(
                 .flatMap(fit -> fit.checks().stream())
                 .filter(check -> check.rule() == Rule.COMPRESSION_RATIO)
                 .flatMap(SizeRowAnswer::value)
+                .filter(ratio -> !ratio.isEndless())
                 .map(ratio -> BigDecimal.valueOf(ratio.units(), 6).setScale(2, RoundingMode.CEILING))
                 .findFirst()
                 .orElse(null);

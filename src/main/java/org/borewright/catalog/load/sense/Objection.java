@@ -66,7 +66,7 @@ public record Objection(Place place, String column, String reason) {
     private static String shown(Amount amount) {
         return switch (amount.quantity()) {
             case LENGTH -> Length.ofNanometres(amount.units()).toString();
-            case RATIO -> amount.units() == Long.MAX_VALUE ? "without end" : decimal(amount.units(), 6);
+            case RATIO -> amount.isEndless() ? "without end" : decimal(amount.units(), 6);
             case MASS -> decimal(amount.units(), 3) + " g";
             case PER_CENT -> decimal(amount.units(), 4) + " %";
         };

@@ -51,7 +51,7 @@ public record GasketsAnswer(
             @Nullable BigDecimal lowest, @Nullable BigDecimal highest) {
 
         private static @Nullable BigDecimal shown(Amount ratio, RoundingMode rounding) {
-            return ratio.units() == Long.MAX_VALUE
+            return ratio.isEndless()
                     ? null
                     : BigDecimal.valueOf(ratio.units(), 6).setScale(2, rounding);
         }
