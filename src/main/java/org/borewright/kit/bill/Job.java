@@ -13,11 +13,12 @@ import org.borewright.catalog.Money;
  */
 public record Job(Optional<Kit> kit, ShopWork work) {
 
-    /** Parts and work together; empty when there is neither. */
+    /** Parts and work together; empty where no kit is complete, for a sum that leaves out what is short misleads. */
     public Optional<Money> total() {
-        Stream<Money> parts = kit.flatMap(Kit::total).stream();
-        return Stream.concat(parts, work.lines().stream().map(ShopWork.Line::total))
-                .reduce(Money::plus);
+        return kit.filter(Kit::isComplete)
+                .flatMap(complete -> Stream.concat(
+                                complete.total().stream(), work.lines().stream().map(ShopWork.Line::total))
+                        .reduce(Money::plus));
     }
 
     /** The days until it can go out: the kit complete, then the work, in calendar days; empty where no kit is complete. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Box;
 import org.borewright.catalog.Withdrawal;
@@ -132,6 +133,19 @@ class KitCoverTest {
         // 2 × (40 + 20 + 6) + 4 × 0.50 + 30 + 6 × 2 = 176; strip 50 + bore 2 × 35 + hone 2 × 15 = 150
         assertThat(kit(new TwinShop()).total()).contains(TwinShop.money("176"));
         assertThat(match.job().total()).contains(TwinShop.money("326"));
+    }
+
+    /** A total that leaves out what is short would mislead, and so would the work alone: with the last piston of two there is none. */
+    @ParameterizedTest
+    @CsvSource({"2, 326", "1, "})
+    void thereIsNoTotalOfAKitThatIsShort(int pistons, String total) {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("P-050", pistons);
+
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(match.job().total()).isEqualTo(Optional.ofNullable(total).map(TwinShop::money));
+        assertThat(match.job().kit().orElseThrow().total()).isPresent();
     }
 
     private static Kit kit(TwinShop shop) {

@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param largestHole the reading that decides; absent where every hole is measured, or no reading decides
  * @param kit in short; absent for a sleeve, and where something stands against it
  * @param operations what the shop does; absent for a sleeve, and where something stands against it
- * @param total parts and work; absent with the operations
+ * @param total parts and work; absent where no kit is complete
  * @param ready the day it can go out; absent where no kit is complete
  * @param rebuildsLeft after it; absent where they are not known
  */

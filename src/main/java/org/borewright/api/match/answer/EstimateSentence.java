@@ -9,7 +9,6 @@ import org.borewright.catalog.Money;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.bill.Job;
-import org.borewright.kit.bill.Kit;
 import org.borewright.kit.ladder.Branch;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.ladder.LargestHole;
@@ -25,7 +24,7 @@ final class EstimateSentence {
 
     static String of(EstimateAnswer.StampAnswer stamp, Estimate estimate, LocalDate on) {
         List<Branch> priced = estimate.branches().stream()
-                .filter(branch -> branch.job().flatMap(Job::total).isPresent())
+                .filter(branch -> branch.job().flatMap(Job::kit).isPresent())
                 .toList();
         return "The stamp " + stamp.text() + " is read as " + stamp.size() + " (" + stamp.readAs()
                 + "). This is an estimate: what the holes read decides."
@@ -35,10 +34,11 @@ final class EstimateSentence {
 
     private static String priced(Branch branch, LocalDate on) {
         Job job = branch.job().orElseThrow();
-        return label(branch.rung()) + " would come to "
-                + job.total().map(EstimateSentence::shown).orElseThrow()
-                + (job.days().isPresent() ? ", out on " + on.plusDays(job.days().getAsInt()) : "")
-                + (job.kit().filter(Kit::isComplete).isPresent() ? "." : ", its kit being short.");
+        return label(branch.rung())
+                + job.total()
+                        .map(total -> " would come to " + shown(total) + ", out on "
+                                + on.plusDays(job.days().orElseThrow()) + ".")
+                        .orElse(" is short of parts that cannot be had, and has no total.");
     }
 
     private static String name(Rung rung) {

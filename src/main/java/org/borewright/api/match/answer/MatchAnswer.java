@@ -54,7 +54,7 @@ import org.jspecify.annotations.Nullable;
  * @param bill what to order; absent when no size is named
  * @param operations what the shop does
  * @param torques what is tightened: reminders
- * @param total parts and work; absent when there is neither
+ * @param total parts and work; absent where no kit is complete
  * @param cautions what must be said
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)

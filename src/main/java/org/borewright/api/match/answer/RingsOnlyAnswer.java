@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param ready the day it can go out; absent where no kit is complete
  * @param bill what to order; absent where rings alone will not do, or no kit can be assembled
  * @param operations what the shop does; absent with the bill
- * @param total parts and work; absent with the bill
+ * @param total parts and work; absent where no kit is complete
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record RingsOnlyAnswer(

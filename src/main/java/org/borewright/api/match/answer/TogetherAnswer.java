@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param design the pistons' design
  * @param maker who makes them
  * @param operations what the shop would do
- * @param total parts and work; absent when there is neither
+ * @param total parts and work; absent where no kit is complete
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record TogetherAnswer(
