@@ -99,6 +99,10 @@ public record Hold(
         NEVER_MADE(
                 "Every cylinder would come out clean at the size, and nothing known speaks against the metal, but no piston was ever made for it.",
                 "Have pistons made for it, or ask a specialist about a sleeve."),
+        /** Sizes that are only possible, and nobody ever made pistons for them. */
+        POSSIBLE_NEVER_MADE(
+                "Only a size for which no piston was ever made might bring every cylinder clean.",
+                "Once a reading proves it, have pistons made for it, or ask a specialist about a sleeve."),
         /** Only the skim of the deck stands against a size. */
         SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket."),
         /** Only a gasket kit is wanting for a size. */

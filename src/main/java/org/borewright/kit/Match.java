@@ -79,7 +79,7 @@ public record Match(
         List<Hole> holes = holes(fits, request);
         SizeTable sizes = new SizeTable(fits, kits, request, holes);
         List<SizeRow> table = sizes.rows();
-        Ruling first = rule(holes, table, fits, request);
+        Ruling first = rule(holes, sizes, table, fits, request);
         List<HoleReport> reports = new HoleReporter(request, sizes, engine).report(holes, first.row());
         List<Check> checks =
                 new ArrayList<>(first.row().map(row -> checks(engine, row)).orElse(List.of()));
@@ -129,16 +129,30 @@ public record Match(
         return new Job(ruling.row().flatMap(SizeRow::kit), work);
     }
 
-    /** The sizes below the smallest that serves that come out clean, or may, and that something else than the wear stands against. */
+    /**
+     * The sizes that come out clean, or may, and that something else than the wear stands against: those below the smallest that serves, or
+     * below the smallest possible where none is certain; where no size that was made is possible those that were only never made.
+     */
     public List<SizeRow> passedOver() {
-        Optional<SizeRow> smallest = ruling.wouldServe().or(ruling::row).filter(SizeRow::isOpen);
+        Optional<Size> smallest = ruling.wouldServe()
+                .or(ruling::row)
+                .or(this::smallestPossible)
+                .filter(SizeRow::isOpen)
+                .map(SizeRow::size);
+        boolean onlyNeverMade = ruling.isOn(Hold.Reason.POSSIBLE_NEVER_MADE);
         Map<Size, SizeRow> passed = new LinkedHashMap<>();
         table.stream()
                 .filter(row -> row.certainty() != Certainty.NO && !row.isOpen())
-                .filter(row -> smallest.filter(named -> row.size().compareTo(named.size()) < 0)
-                        .isPresent())
+                .filter(row -> onlyNeverMade
+                        ? row.wantsPistons(Certainty.POSSIBLE)
+                        : smallest.filter(named -> row.size().compareTo(named) < 0)
+                                .isPresent())
                 .forEach(row -> passed.putIfAbsent(row.size(), row));
         return List.copyOf(passed.values());
+    }
+
+    private Optional<SizeRow> smallestPossible() {
+        return ruling.verdict() == Verdict.NO_CERTAIN_SIZE ? SizeRow.smallestPossible(table) : Optional.empty();
     }
 
     /** All checks that were not made, of parts, holes and torques: they do not apply or cannot be reckoned. */
@@ -191,11 +205,12 @@ public record Match(
         return holes;
     }
 
-    private static Ruling rule(List<Hole> holes, List<SizeRow> table, FitTable fits, MatchRequest request) {
+    private static Ruling rule(
+            List<Hole> holes, SizeTable sizes, List<SizeRow> table, FitTable fits, MatchRequest request) {
         return beyondMachining(holes, fits.shelf().engine().build().construction())
                 .or(() -> smallerThanPresent(holes, presentLeast(fits, request)))
                 .orElseGet(() -> switch (request.condition()) {
-                    case WORN -> new WornRuling(holes, table).rule(request.asked());
+                    case WORN -> new WornRuling(holes, sizes, table).rule(request.asked());
                     case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
                 });
     }

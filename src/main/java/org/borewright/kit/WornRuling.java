@@ -11,6 +11,7 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.table.SizeRow;
+import org.borewright.kit.table.SizeTable;
 import org.borewright.measure.survey.NotMeasured;
 
 /**
@@ -20,10 +21,12 @@ import org.borewright.measure.survey.NotMeasured;
 final class WornRuling {
 
     private final List<Hole> holes;
+    private final SizeTable sizes;
     private final List<SizeRow> table;
 
-    WornRuling(List<Hole> holes, List<SizeRow> table) {
+    WornRuling(List<Hole> holes, SizeTable sizes, List<SizeRow> table) {
         this.holes = holes;
+        this.sizes = sizes;
         this.table = table;
     }
 
@@ -54,9 +57,11 @@ final class WornRuling {
     private Ruling noneCertain() {
         Optional<SizeRow> wanting = wanting(Certainty.CERTAIN);
         if (table.stream().noneMatch(SizeRow::mightServe)) {
-            return wanting.or(() -> table.stream().filter(SizeRow::wantsPistons).findFirst())
+            return wanting.or(() -> neverMade(Certainty.CERTAIN))
                     .map(row -> Ruling.on(row, Hold.onBlocks(row)))
-                    .or(() -> wanting(Certainty.POSSIBLE).map(this::nonePossible))
+                    .or(() -> wanting(Certainty.POSSIBLE).map(row -> nonePossible(Hold.onBlocks(row))))
+                    .or(() -> neverMade(Certainty.POSSIBLE)
+                            .map(row -> nonePossible(List.of(Hold.of(Hold.Reason.POSSIBLE_NEVER_MADE)))))
                     .orElseGet(this::noneLeft);
         }
         List<Hold> holds = unread();
@@ -65,8 +70,8 @@ final class WornRuling {
     }
 
     /** Of sizes that are possible at the best, and all of them blocked, the block comes first: no reading settles it. */
-    private Ruling nonePossible(SizeRow blocked) {
-        List<Hold> holds = new ArrayList<>(Hold.onBlocks(blocked));
+    private Ruling nonePossible(List<Hold> blocks) {
+        List<Hold> holds = new ArrayList<>(blocks);
         holds.addAll(unread());
         return Ruling.without(Verdict.NO_CERTAIN_SIZE, holds);
     }
@@ -81,6 +86,10 @@ final class WornRuling {
 
     private Optional<SizeRow> wanting(Certainty hope) {
         return table.stream().filter(row -> row.wantsParts(hope)).findFirst();
+    }
+
+    private Optional<SizeRow> neverMade(Certainty hope) {
+        return table.stream().filter(row -> row.wantsPistons(hope)).findFirst();
     }
 
     /** The readings that are wanting. */
@@ -113,18 +122,30 @@ final class WornRuling {
 
     /** Whether the hole keeps the smallest possible size from being certain: the others would gain nothing by another reading. */
     private boolean isInTheWay(Hole hole) {
-        return hoped(hole).filter(fate -> fate.certainty() != Certainty.CERTAIN).isPresent();
+        return hoped().map(row -> fate(row, hole)
+                        .map(HoleAtSize::certainty)
+                        .orElseGet(() -> sizes.withoutPistons(row.size(), hole)))
+                .filter(certainty -> certainty != Certainty.CERTAIN)
+                .isPresent();
     }
 
+    /** Where no piston was made nothing but the bar is asked. */
     private boolean wouldBeBored(Hole hole) {
-        return hoped(hole).filter(fate -> fate.work() == Work.REBORE).isPresent();
+        return hoped().filter(row -> fate(row, hole)
+                        .filter(fate -> fate.work() != Work.REBORE)
+                        .isEmpty())
+                .isPresent();
     }
 
-    /** What becomes of the hole at the smallest possible size; empty when none is possible. */
-    private Optional<HoleAtSize> hoped(Hole hole) {
-        return SizeRow.smallestPossible(table)
-                .flatMap(row -> row.holes().stream()
-                        .filter(fate -> fate.cylinder().equals(hole.name()))
-                        .findFirst());
+    /** The smallest possible size, one that was never made only where no other is; empty when none is possible. */
+    private Optional<SizeRow> hoped() {
+        return SizeRow.smallestPossible(table).or(() -> neverMade(Certainty.POSSIBLE));
+    }
+
+    /** What becomes of the hole at a size; empty where no piston was made for it. */
+    private static Optional<HoleAtSize> fate(SizeRow row, Hole hole) {
+        return row.holes().stream()
+                .filter(fate -> fate.cylinder().equals(hole.name()))
+                .findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package org.borewright.kit;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.surveys;
@@ -105,6 +106,33 @@ class BlockedSizesMatchTest {
         assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
         assertThat(reasons(match)).isEqualTo("SKIMMED_TOO_FAR WALL_NOT_PROBED");
         assertThat(match.ruling().holds().get(1).cylinders()).containsExactly("1");
+    }
+
+    /** Of 70.480 mm both +0.75 and +1.00 are possible and nothing is certain, of 71.000 nothing is left. */
+    @ParameterizedTest(name = "{0} and {1} without pistons of {2}: {3}, passed over {4}, {5}")
+    @CsvSource({
+        "70.480, 70.020, '', no certain size, '', WALL_NOT_PROBED 1, +0.75",
+        "70.480, 70.020, +0.75, no certain size, +0.75, WALL_NOT_PROBED 1, +1.00",
+        "70.480, 70.020, +0.75 +1.00, no certain size, +0.75 +1.00, POSSIBLE_NEVER_MADE WALL_NOT_PROBED 1, ",
+        "70.480, 70.480, +0.75 +1.00, no certain size, +0.75 +1.00, POSSIBLE_NEVER_MADE WALL_NOT_PROBED 1 2, ",
+        "71.000, 70.020, +0.75 +1.00, no common size, '', NO_SIZE_LEFT, ",
+    })
+    void aPossibleSizeThatWasNeverMadeIsPassedOverForTheNext(
+            String first, String second, String wanting, String verdict, String passedOver, String holds, String next) {
+        TwinShop shop = new TwinShop();
+        shop.pistons.removeIf(piston -> List.of(wanting.split(" ", -1)).contains(piston.size()));
+
+        Match match = shop.worn("standard", first, second);
+
+        assertThat(match.ruling().verdict().label()).isEqualTo(verdict);
+        assertThat(match.passedOver().stream().map(row -> row.size().label()).collect(joining(" ")))
+                .isEqualTo(passedOver);
+        assertThat(match.ruling().holds().stream()
+                        .map(hold -> (hold.reason() + " " + String.join(" ", hold.cylinders())).trim())
+                        .collect(joining(" ")))
+                .isEqualTo(holds);
+        assertThat(match.settling().map(settling -> settling.row().size().label()))
+                .isEqualTo(Optional.ofNullable(next));
     }
 
     /**

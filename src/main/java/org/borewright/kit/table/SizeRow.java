@@ -77,10 +77,10 @@ public record SizeRow(
         return blocks.stream().noneMatch(block -> block.reason().stays());
     }
 
-    /** Whether it is certain, and nothing stands against it but that no piston was ever made for it. */
-    public boolean wantsPistons() {
+    /** Whether it has so much hope, and nothing stands against it but that no piston was ever made for it. */
+    public boolean wantsPistons(Certainty hope) {
         return !isOpen()
-                && certainty == Certainty.CERTAIN
+                && certainty == hope
                 && blocks.stream().allMatch(block -> block.reason() == Block.Reason.NEVER_MADE);
     }
 

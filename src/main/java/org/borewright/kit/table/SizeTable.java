@@ -94,12 +94,15 @@ public final class SizeTable {
 
     /** The never made stands beside the certainty, not mixed in; a finished hole is not asked what it might be honed to. */
     private Certainty withoutPistons(Size size) {
-        Length finish = fits.shelf().engine().newBore(size).least();
         return request.condition() == Condition.FINISHED
                 ? Certainty.NO
-                : holes.stream()
-                        .map(hole -> worn.withoutPiston(size, hole, finish))
-                        .reduce(Certainty.CERTAIN, Certainty::and);
+                : holes.stream().map(hole -> withoutPistons(size, hole)).reduce(Certainty.CERTAIN, Certainty::and);
+    }
+
+    /** Whether a worn hole would come out clean at a size for which no piston was ever made: at the least new hole of it. */
+    public Certainty withoutPistons(Size size, Hole hole) {
+        return worn.withoutPiston(
+                size, hole, fits.shelf().engine().newBore(size).least());
     }
 
     private HoleAtSize fate(Choice choice, int hole) {

@@ -65,7 +65,7 @@ final class Sentence {
                                 .findFirst()
                                 .map(Sentence::possible)
                                 .orElse("No size is certain.")
-                        + " " + firstHold(ruling, unit);
+                        + " " + firstHold(ruling, unit) + passedOver(match);
             case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit);
         };
     }
@@ -97,7 +97,7 @@ final class Sentence {
     private static String besides(Match match, LengthUnit unit) {
         return inPlace(match)
                 + match.portsHigher().map(higher -> ports(higher, unit)).orElse("")
-                + match.passedOver().stream().map(Sentence::passedOver).collect(Collectors.joining())
+                + passedOver(match)
                 + match.ruling()
                         .wouldServe()
                         .map(smaller -> cost(match, smaller, unit))
@@ -127,6 +127,10 @@ final class Sentence {
                         ShownLength.of(higher.absolute(), unit),
                         unit.symbol(),
                         higher.isNegative() ? "lower" : "higher");
+    }
+
+    private static String passedOver(Match match) {
+        return match.passedOver().stream().map(Sentence::passedOver).collect(Collectors.joining());
     }
 
     private static String passedOver(SizeRow row) {

@@ -78,6 +78,18 @@ class SentenceTest {
                         + " +0.50, certain, is passed over: no piston was ever made in this size.");
     }
 
+    @ParameterizedTest(name = "without pistons of {0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            +0.75       | No size is certain; +1.00 is the smallest possible. The wear may be all on one wall, and then no size is certain: cylinder 1. +0.75, possible, is passed over: no piston was ever made in this size.
+            +0.75 +1.00 | No size is certain. Only a size for which no piston was ever made might bring every cylinder clean. +0.75, possible, is passed over: no piston was ever made in this size. +1.00, possible, is passed over: no piston was ever made in this size.
+            """)
+    void soIsOneThatIsOnlyPossible(String wanting, String says) {
+        TwinShop shop = new TwinShop();
+        shop.pistons.removeIf(piston -> wanting.contains(piston.size()));
+
+        assertThat(says(shop.worn("standard", "70.480", "70.020"))).isEqualTo(says);
+    }
+
     /** +0.50 is excluded by the wear of 70.480 mm: that no piston was made for it then is not the reason. */
     @Test
     void aSizeThatDoesNotComeCleanIsNotPassedOver() {
