@@ -48,12 +48,13 @@ public record CylinderReader(Ruler ruler, Condition condition) {
             return CylinderSurvey.unsurveyed("");
         }
         place.at("cylinder").need("The name of the cylinder is missing.");
+        SurveyReader readings = new SurveyReader(ruler);
         return new CylinderSurvey(
                 place.at("cylinder").text().orElse(""),
-                new SurveyReader(ruler).read(place, condition == Condition.FINISHED),
+                readings.read(place, condition == Condition.FINISHED),
                 wall(place),
                 findings(place.at("findings")),
-                place.at("readingsChecked").truth().orElse(false));
+                readings.readAgain(place));
     }
 
     private Wall wall(Place place) {

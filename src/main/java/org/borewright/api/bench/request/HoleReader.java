@@ -27,11 +27,12 @@ record HoleReader(Ruler ruler, boolean finished, List<String> besides) {
             return CylinderSurvey.unsurveyed("");
         }
         place.at("cylinder").need("The name of the cylinder is missing.");
+        SurveyReader readings = new SurveyReader(ruler);
         return new CylinderSurvey(
                 place.at("cylinder").text().orElse(""),
-                new SurveyReader(ruler).read(place, finished),
+                readings.read(place, finished),
                 Wall.UNKNOWN,
                 List.of(),
-                place.at("readingsChecked").truth().orElse(false));
+                readings.readAgain(place));
     }
 }
