@@ -53,6 +53,10 @@ public record BenchHold(
                 "Measure it again at its gauge height across the thrust faces; nothing is computed from this reading."),
         /** Proven too large or too small. */
         PISTON_OUT_OF_TOLERANCE("A piston is beyond its tolerance.", "Do not fit it: it is worn, or not of its size."),
+        /** Neither proven to be of its tolerance nor not to be. */
+        PISTON_OPEN(
+                "A piston is nearer to a limit of its tolerance than its gauge can tell.",
+                "Measure it with the gauge that the check names before it is fitted; its hole stands with it as measured."),
         /** Too heavy against another. */
         MASSES_APART("The pistons differ too much in mass.", "Weigh the set again, and match it."),
         /** The uncertainty eats the window. */

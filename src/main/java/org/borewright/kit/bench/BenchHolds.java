@@ -29,6 +29,8 @@ public final class BenchHolds {
         add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
         add(holds, Reason.CHECK_OPEN, plans, HolePlan::open);
+        holds.addAll(ofOpenPistons(
+                plans.stream().flatMap(plan -> plan.piston().stream()).toList()));
         return holds;
     }
 
@@ -73,26 +75,37 @@ public final class BenchHolds {
 
     /** What is proven against pistons. */
     public static List<BenchHold> ofPistons(List<PistonInHand> pistons) {
+        List<Check> out = ended(pistons, Outcome.OUT);
         List<BenchHold> holds = new ArrayList<>();
-        addPistons(holds, Reason.WRONG_PISTON, pistons, rule -> rule == Rule.PISTON_PART);
-        addPistons(holds, Reason.PISTON_MISREAD, pistons, rule -> rule == Rule.PISTON_READING);
+        addPistons(holds, Reason.WRONG_PISTON, out, rule -> rule == Rule.PISTON_PART);
+        addPistons(holds, Reason.PISTON_MISREAD, out, rule -> rule == Rule.PISTON_READING);
         addPistons(
                 holds,
                 Reason.PISTON_OUT_OF_TOLERANCE,
-                pistons,
+                out,
                 rule -> rule == Rule.PISTON_LEAST || rule == Rule.PISTON_GREATEST);
         return holds;
     }
 
-    private static void addPistons(
-            List<BenchHold> holds, Reason reason, List<PistonInHand> pistons, Predicate<Rule> rules) {
-        List<Check> out = pistons.stream()
-                .flatMap(piston -> Check.ended(piston.checks(), Outcome.OUT).stream())
-                .filter(check -> rules.test(check.rule()))
+    /** The pistons that go in and are too close to call. */
+    public static List<BenchHold> ofOpenPistons(List<PistonInHand> fitted) {
+        List<BenchHold> holds = new ArrayList<>();
+        addPistons(holds, Reason.PISTON_OPEN, ended(fitted, Outcome.TOO_CLOSE), rule -> true);
+        return holds;
+    }
+
+    private static List<Check> ended(List<PistonInHand> pistons, Outcome outcome) {
+        return pistons.stream()
+                .flatMap(piston -> Check.ended(piston.checks(), outcome).stream())
                 .toList();
-        if (!out.isEmpty()) {
+    }
+
+    private static void addPistons(List<BenchHold> holds, Reason reason, List<Check> all, Predicate<Rule> rules) {
+        List<Check> concerned =
+                all.stream().filter(check -> rules.test(check.rule())).toList();
+        if (!concerned.isEmpty()) {
             holds.add(BenchHold.onPistons(
-                    reason, out.stream().map(Check::place).distinct().toList(), out));
+                    reason, concerned.stream().map(Check::place).distinct().toList(), concerned));
         }
     }
 

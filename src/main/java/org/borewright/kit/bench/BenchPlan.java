@@ -145,8 +145,11 @@ public record BenchPlan(
     }
 
     private static Readiness readiness(List<BenchHold> holds, List<HolePlan> plans) {
-        if (!holds.isEmpty()) {
+        if (holds.stream().anyMatch(hold -> hold.reason() != BenchHold.Reason.PISTON_OPEN)) {
             return Readiness.HOLD;
+        }
+        if (!holds.isEmpty()) {
+            return Readiness.TOO_CLOSE;
         }
         return plans.stream().anyMatch(plan -> plan.piston().isEmpty()) ? Readiness.PROVISIONAL : Readiness.READY;
     }

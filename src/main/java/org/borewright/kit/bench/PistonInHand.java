@@ -18,7 +18,7 @@ import org.borewright.measure.Uncertainty;
 
 /**
  * A piston in hand, measured, and what was asked of it. A bought part is refused only where it is proven wrong (ISO 14253-1): nearer to its
- * tolerance than the uncertainty is said and does not hold, for the hole is honed to the piston as measured.
+ * tolerance than the uncertainty is neither refused nor passed: its hole is honed to it as measured, and a better gauge decides.
  *
  * @param noted as it was noted
  * @param diameter at 20 °C
@@ -78,6 +78,11 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
     /** Whether it may go into an engine: nothing is proven against it. */
     public boolean mayBeFitted() {
         return Check.ended(checks, Outcome.OUT).isEmpty();
+    }
+
+    /** Whether it is nearer to its tolerance than its gauge can tell. */
+    public boolean isOpen() {
+        return !Check.ended(checks, Outcome.TOO_CLOSE).isEmpty();
     }
 
     /** How far the mean clearance in a finished hole lies from target, doubled so that it stays whole. */

@@ -6,6 +6,8 @@ public enum Readiness {
     READY("ready"),
     /** Nothing stands against it, but a hole has no measured piston yet: bore, and hone only once its piston is measured. */
     PROVISIONAL("provisional"),
+    /** Nothing is proven against it, but a piston that goes in is nearer to its tolerance than its gauge can tell. */
+    TOO_CLOSE("too close to call"),
     /** Something must be settled before anything is cut. */
     HOLD("hold");
 

@@ -33,7 +33,7 @@ class BenchPlanTest {
 
     @Test
     void eachHoleIsHonedToItsOwnPiston() {
-        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.443", "70.447"), "-", "-");
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.4445", "70.4455"), "-", "-");
 
         assertThat(plan.readiness()).isEqualTo(Readiness.READY);
         assertThat(plan.holes())
@@ -41,14 +41,14 @@ class BenchPlanTest {
                 .containsExactly("A", "B");
         assertThat(plan.holes())
                 .extracting(hole -> hole.honeTo().orElseThrow())
-                .containsExactly(mm("70.503"), mm("70.507"));
+                .containsExactly(mm("70.5045"), mm("70.5055"));
         assertThat(plan.holes())
                 .extracting(hole -> hole.boreTo().orElseThrow())
-                .containsExactly(mm("70.453"), mm("70.457"));
-        Length together = Uncertainty.ofApart(bench.ofHole(mm("70.503")), TwinBench.ofPiston(mm("70.443")));
+                .containsExactly(mm("70.4545"), mm("70.4555"));
+        Length together = Uncertainty.ofApart(bench.ofHole(mm("70.5045")), TwinBench.ofPiston(mm("70.4445")));
         assertThat(plan.holes().get(0).uncertainty()).isEqualTo(together);
         assertThat(plan.holes().get(0).window())
-                .contains(new Limits(mm("70.483").plus(together), mm("70.543").minus(together)));
+                .contains(new Limits(mm("70.4845").plus(together), mm("70.5445").minus(together)));
     }
 
     /** The bar stops for the smallest piston of 70.440; the window is what the largest of 70.450 and the smallest leave. */
@@ -86,9 +86,9 @@ class BenchPlanTest {
             P-050,  70.389999, PISTON_MISREAD
             P-050,  70.390,    PISTON_OUT_OF_TOLERANCE
             P-050,  70.435,    PISTON_OUT_OF_TOLERANCE
-            P-050,  70.437,
+            P-050,  70.437,    PISTON_OPEN
             P-050,  70.445,
-            P-050,  70.453,
+            P-050,  70.453,    PISTON_OPEN
             P-050,  70.455,    PISTON_OUT_OF_TOLERANCE
             P-025,  70.195,    WRONG_PISTON
             """)
@@ -96,8 +96,32 @@ class BenchPlanTest {
         BenchPlan plan = bench.plan(bench.pistons(number, diameter), "-", "-");
 
         assertThat(plan.holds()).extracting(BenchHold::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
-        assertThat(plan.holes().get(0).piston().isPresent()).isEqualTo(reason == null);
-        assertThat(plan.readiness()).isEqualTo(reason == null ? Readiness.PROVISIONAL : Readiness.HOLD);
+        assertThat(plan.holes().get(0).piston().isPresent()).isEqualTo(reason == null || reason == Reason.PISTON_OPEN);
+        assertThat(plan.readiness())
+                .isEqualTo(
+                        reason == null
+                                ? Readiness.PROVISIONAL
+                                : reason == Reason.PISTON_OPEN ? Readiness.TOO_CLOSE : Readiness.HOLD);
+    }
+
+    /** Least 70.440: within U of it the better gauge is named, and what is honed to does not change. */
+    @Test
+    void aPistonTooCloseToCallNamesItsGaugeAndKeepsItsHole() {
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.442", "70.445"), "-", "-");
+
+        assertThat(plan.readiness()).isEqualTo(Readiness.TOO_CLOSE);
+        assertThat(plan.holds()).extracting(BenchHold::pistons).containsExactly(List.of("A"));
+        assertThat(((Comparison) plan.holds().get(0).checks().get(0)).settledWithin())
+                .contains(mm("0.002"));
+        assertThat(plan.holes().get(0).honeTo()).contains(mm("70.502"));
+    }
+
+    @Test
+    void aSparePistonTooCloseToCallStandsInNobodysWay() {
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445", "70.441"), "-", "-");
+
+        assertThat(plan.spare()).extracting(PistonInHand::tag).containsExactly("C");
+        assertThat(plan.readiness()).isEqualTo(Readiness.READY);
     }
 
     @Test
@@ -229,7 +253,7 @@ class BenchPlanTest {
 
         BenchPlan plan = bench.plan(bench.pistons("P-050", "70.441", "70.449"), "70.512", "70.502");
 
-        assertThat(plan.readiness()).isEqualTo(Readiness.READY);
+        assertThat(plan.readiness()).isEqualTo(Readiness.TOO_CLOSE);
         assertThat(plan.holes())
                 .extracting(hole -> hole.piston().orElseThrow().tag())
                 .containsExactly("B", "A");

@@ -137,6 +137,9 @@ public record BenchAnswer(
                                     + next.certainty().label() + ".")
                             .orElse("");
         }
+        if (plan.readiness() == Readiness.TOO_CLOSE) {
+            return "Too close to call: " + plan.holds().get(0).says();
+        }
         List<String> without = plan.holes().stream()
                 .filter(hole -> hole.piston().isEmpty())
                 .map(hole -> hole.hole().name())

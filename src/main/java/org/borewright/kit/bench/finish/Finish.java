@@ -72,6 +72,7 @@ public record Finish(
         gather(holds, Reason.CHECK_OUT, judged, hole -> hole.out(rule -> rule != Rule.PISTON_PART));
         gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
         gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
+        holds.addAll(BenchHolds.ofOpenPistons(fitted));
         Judgement ofHoles = judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
         return new Finish(
                 besides ? Judgement.HOLD : ofHoles, pistons, judged, checks, holds, cautions(fits, request, judged));

@@ -106,6 +106,9 @@ final class FinishJudge {
                 || !Check.ended(checks, Outcome.UNKNOWN).isEmpty()) {
             return Judgement.HOLD;
         }
-        return Check.ended(checks, Outcome.TOO_CLOSE).isEmpty() ? Judgement.PASS : Judgement.TOO_CLOSE;
+        return Check.ended(checks, Outcome.TOO_CLOSE).isEmpty()
+                        && piston.filter(PistonInHand::isOpen).isEmpty()
+                ? Judgement.PASS
+                : Judgement.TOO_CLOSE;
     }
 }

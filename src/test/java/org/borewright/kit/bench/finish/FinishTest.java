@@ -48,6 +48,23 @@ class FinishTest {
         assertThat(finish.cautions()).contains(Caution.TWO_AXES);
     }
 
+    /** Tolerance 70.440 to 70.450: the clearance is proven, the piston is not. */
+    @Test
+    void aPistonTooCloseToCallIsNotSignedFor() {
+        PistonReading close = bench.piston("A", "P-050", mm("70.442"), Optional.empty());
+
+        Finish finish = Finish.of(
+                bench.fits(),
+                request(
+                        List.of(close),
+                        List.of(fitted("1", survey(GOOD), "A"), fitted("2", survey(GOOD_TOO), "")),
+                        true));
+
+        assertThat(finish.judgement()).isEqualTo(Judgement.TOO_CLOSE);
+        assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.PISTON_OPEN);
+        assertThat(finish.holes().get(0).judgement()).isEqualTo(Judgement.TOO_CLOSE);
+    }
+
     @Test
     void aWarmBlockNeverPasses() {
         Finish finish = judge(false, GOOD, GOOD_TOO);
