@@ -6,6 +6,10 @@ import org.borewright.fit.shape.MassRange;
 /** The masses of the pistons in one engine may differ by so much at their worst. A single has nothing to differ from. */
 public final class MassSpread {
 
+    /** Where some of a set were weighed with pin and clips, and others were not weighed. */
+    public static final Check NOT_ALL_WEIGHED =
+            Rule.MASS_SPREAD.unknown("", "weigh every piston of the set with its pin and clips, or every one bare");
+
     private MassSpread() {}
 
     /**

@@ -3,7 +3,6 @@ package org.borewright.kit;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
-import org.borewright.catalog.Strokes;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
 import org.borewright.kit.choice.TorqueReminder;
@@ -50,12 +49,8 @@ final class MatchCautions {
     }
 
     private static void ofDeck(Cautions cautions, Engine engine, Deck deck) {
-        boolean lowered = deck.lowered().isMoreThan(Length.ZERO);
-        boolean twoStroke = engine.build().strokes() == Strokes.TWO;
         cautions.when(deck.isToBeSkimmed() && deck.isFlat(engine.limits()), Caution.SKIM_NOT_NEEDED)
                 .when(deck.skimmedBefore().isEmpty(), Caution.EARLIER_SKIMS_NOT_STATED)
-                .when(lowered, Caution.SKIMMED_DECK)
-                .when(lowered && !twoStroke, Caution.VALVE_ROOM)
-                .when(lowered && twoStroke, Caution.CUT_BASE);
+                .ofLowered(engine, deck.lowered());
     }
 }

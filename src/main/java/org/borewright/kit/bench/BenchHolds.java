@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.borewright.catalog.Engine;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.choice.Block;
-import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
 
 /** Gathers what stands in the way on the bench. */
@@ -20,11 +18,12 @@ public final class BenchHolds {
 
     /** Before honing. */
     static List<BenchHold> ofPlan(
-            Engine engine, Choice choice, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
-        List<BenchHold> holds = new ArrayList<>(ofSize(engine, choice));
+            List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
+        List<BenchHold> holds = new ArrayList<>(ofSize(blocks));
         holds.addAll(ofPistons(pistons));
         holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
-        holds.addAll(ofMasses(checks));
+        holds.addAll(
+                ofMasses(checks, plans.stream().allMatch(plan -> plan.piston().isPresent())));
         add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
         add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
@@ -62,8 +61,7 @@ public final class BenchHolds {
     }
 
     /** What stands against the size whatever the holes. */
-    public static List<BenchHold> ofSize(Engine engine, Choice choice) {
-        List<Block> blocks = choice.blocksAsMade(engine);
+    public static List<BenchHold> ofSize(List<Block> blocks) {
         return blocks.isEmpty()
                 ? List.of()
                 : List.of(BenchHold.onSize(
@@ -109,10 +107,22 @@ public final class BenchHolds {
         }
     }
 
-    /** The masses, where they are too far apart. */
-    public static List<BenchHold> ofMasses(List<Check> checks) {
-        List<Check> apart = Check.ended(checks, Outcome.OUT);
-        return apart.isEmpty() ? List.of() : List.of(BenchHold.of(Reason.MASSES_APART, apart));
+    /**
+     * The masses, where they are too far apart, or not known.
+     *
+     * @param complete whether every hole has its piston: until then what is not known is only not known yet
+     */
+    public static List<BenchHold> ofMasses(List<Check> checks, boolean complete) {
+        List<BenchHold> holds = new ArrayList<>();
+        addMasses(holds, Reason.MASSES_APART, Check.ended(checks, Outcome.OUT));
+        addMasses(holds, Reason.CHECK_UNKNOWN, complete ? Check.ended(checks, Outcome.UNKNOWN) : List.of());
+        return holds;
+    }
+
+    private static void addMasses(List<BenchHold> holds, Reason reason, List<Check> concerned) {
+        if (!concerned.isEmpty()) {
+            holds.add(BenchHold.of(reason, concerned));
+        }
     }
 
     /** One for each hole whose readings are in question. */

@@ -12,10 +12,10 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.fit.Check;
-import org.borewright.fit.MassSpread;
 import org.borewright.fit.shape.MassRange;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
+import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Examination;
@@ -53,8 +53,11 @@ public record BenchPlan(
                 pistons(fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
         List<Hole> holes = holes(engine, request.cylinders(), request.ofHoles());
         List<HolePlan> plans = plans(engine, request, holes, pistons);
-        List<Check> checks = List.of(masses(engine, request.choice(), plans));
-        List<BenchHold> holds = BenchHolds.ofPlan(engine, request.choice(), pistons, plans, checks);
+        List<Check> checks = List.of(masses(engine, request, plans));
+        List<Block> blocks = request.choice()
+                .blocksAsMade(
+                        engine, fits.gaskets(request.choice(), request.deck().lowered()));
+        List<BenchHold> holds = BenchHolds.ofPlan(blocks, pistons, plans, checks);
         boolean past = plans.stream().anyMatch(HolePlan::isPastWindow);
         return new BenchPlan(
                 readiness(holds, plans),
@@ -132,16 +135,20 @@ public record BenchPlan(
                 .orElse(Length.ZERO));
     }
 
-    private static Check masses(Engine engine, Choice choice, List<HolePlan> plans) {
-        List<MassRange> masses = IntStream.range(0, plans.size())
+    private static Check masses(Engine engine, BenchRequest request, List<HolePlan> plans) {
+        List<MassRange> listed = IntStream.range(0, plans.size())
                 .mapToObj(i -> plans.get(i)
                         .piston()
-                        .map(PistonInHand::mass)
-                        .orElseGet(() -> MassRange.around(choice.pistons().get(i).stream()
+                        .map(piston -> piston.part().shape().mass())
+                        .orElseGet(() -> MassRange.around(request.choice().pistons().get(i).stream()
                                 .map(piston -> piston.shape().mass())
                                 .toList())))
                 .toList();
-        return MassSpread.check(masses, engine.limits().massSpreadMilligrams());
+        return request.weighed()
+                .spread(
+                        plans.stream().map(HolePlan::piston).toList(),
+                        listed,
+                        engine.limits().massSpreadMilligrams());
     }
 
     private static Readiness readiness(List<BenchHold> holds, List<HolePlan> plans) {
@@ -159,6 +166,11 @@ public record BenchPlan(
         Cautions cautions = new Cautions()
                 .ofBuild(fits.shelf().engine(), plans.stream().anyMatch(plan -> plan.work() != Work.AS_IS))
                 .ofTorques(fits.torques())
+                .ofLowered(fits.shelf().engine(), request.deck().lowered())
+                .when(
+                        request.deck().isToBeSkimmed()
+                                && request.deck().skimmedBefore().isEmpty(),
+                        Caution.EARLIER_SKIMS_NOT_STATED)
                 .ofInstruments(request.ofHoles(), pistons, request.on());
         plans.forEach(plan -> cautions.ofSurvey(plan.hole().at20()).ofChecks(plan.checks()));
         return cautions.told();

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -13,7 +14,9 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param choice one maker's pistons at the size the engine goes to
  * @param condition worn while bar and hone have not been done, finished after
  * @param pistons in hand, in whatever order; their tags differ
+ * @param weighed how those that were weighed were
  * @param cylinders one survey per hole, in the engine's order
+ * @param deck what is skimmed off it, and was
  * @param ofHoles with what and how warm the holes were, and will be, measured
  * @param ofPistons with what and how warm the pistons were measured
  * @param on the day of the question
@@ -22,7 +25,9 @@ public record BenchRequest(
         Choice choice,
         Condition condition,
         List<PistonReading> pistons,
+        Weighed weighed,
         List<CylinderSurvey> cylinders,
+        Deck deck,
         Measuring ofHoles,
         Measuring ofPistons,
         LocalDate on) {

@@ -2,6 +2,7 @@ package org.borewright.kit.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
 import org.borewright.fit.MeasuredPiston;
@@ -100,10 +101,8 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
         return diameter.plus(part().shape().clearance().target());
     }
 
-    /** What it may weigh: what it was weighed as, else what its number allows. */
-    public MassRange mass() {
-        return noted.milligrams()
-                .map(weighed -> new MassRange(weighed, weighed))
-                .orElse(part().shape().mass());
+    /** What it was weighed as; empty where it was not. */
+    Optional<MassRange> weight() {
+        return noted.milligrams().map(weighed -> new MassRange(weighed, weighed));
     }
 }

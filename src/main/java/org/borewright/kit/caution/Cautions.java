@@ -14,6 +14,7 @@ import org.borewright.fit.Rule;
 import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.SingleDiameter;
@@ -55,6 +56,15 @@ public final class Cautions {
                 .when(build.strokes() == Strokes.TWO, Caution.RING_PEGS)
                 .when(build.strokes() == Strokes.TWO && cut, Caution.PORTS)
                 .when(!engine.rodEnd().pressed(), Caution.NEW_CLIPS);
+    }
+
+    /** Of a deck that stands so much lower than it was made. */
+    public Cautions ofLowered(Engine engine, Length by) {
+        boolean lowered = by.isMoreThan(Length.ZERO);
+        boolean twoStroke = engine.build().strokes() == Strokes.TWO;
+        return when(lowered, Caution.SKIMMED_DECK)
+                .when(lowered && !twoStroke, Caution.VALVE_ROOM)
+                .when(lowered && twoStroke, Caution.CUT_BASE);
     }
 
     /** Of how warm it was, the setting ring included. */

@@ -36,9 +36,14 @@ public record Choice(
 
     /** All that stands against the size before a hole is measured: the wall as made, the deck as it is, the present size standard. */
     public List<Block> blocksAsMade(Engine engine) {
+        return blocksAsMade(engine, gaskets);
+    }
+
+    /** The same with the gaskets over a deck as it will be. */
+    public List<Block> blocksAsMade(Engine engine, List<GasketFit> overPistons) {
         boolean cut =
                 !engine.build().construction().mayBeBored() && size.oversize().isMoreThan(Length.ZERO);
-        return allBlocks(cut, wallAsMade.stream().toList(), gaskets);
+        return allBlocks(cut, wallAsMade.stream().toList(), overPistons);
     }
 
     /**

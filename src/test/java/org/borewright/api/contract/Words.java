@@ -33,6 +33,7 @@ import org.borewright.kit.Verdict;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.bench.Step;
+import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
@@ -109,6 +110,7 @@ final class Words {
     }
 
     private static void ofTheBench() {
+        add("Weighed", Weighed.values(), Weighed::label);
         add("Readiness", Readiness.values(), Readiness::label);
         add("Judgement", Judgement.values(), Judgement::label);
         add("BenchHoldReason", BenchHold.Reason.values(), BenchHold.Reason::label);

@@ -293,14 +293,11 @@ class BenchPlanTest {
     @ParameterizedTest
     @CsvSource({"20, 25, false", "20, 25.001, true", "26, 20.5, true", "26, 21, false"})
     void aWarmPistonAgainstAColdHoleIsACaution(BigDecimal hole, BigDecimal piston, boolean caution) {
-        BenchRequest request = new BenchRequest(
-                bench.choice(),
-                Condition.WORN,
+        bench.ofHoles = at(hole);
+        BenchRequest request = bench.request(
                 bench.pistons("P-050", "70.445"),
                 TwinShop.surveys("-", "-"),
-                new Measuring(Gauge.Kind.BORE_GAUGE.usual(), at(hole)),
-                new Measuring(Gauge.Kind.MICROMETER.usual(), at(piston)),
-                TwinShop.DAY);
+                new Measuring(Gauge.Kind.MICROMETER.usual(), at(piston)));
 
         assertThat(BenchPlan.of(bench.fits(), request).cautions().contains(Caution.MEASURED_WARM_APART))
                 .isEqualTo(caution);
@@ -309,14 +306,10 @@ class BenchPlanTest {
     /** 70.445 mm at 30 °C with 19.4 × 10⁻⁶ /K is 70.431 336 at 20 °C; with the wall's 11.4 it would be 70.436 970. */
     @Test
     void aPistonIsCorrectedWithItsOwnAlloy() {
-        BenchRequest request = new BenchRequest(
-                bench.choice(),
-                Condition.WORN,
+        BenchRequest request = bench.request(
                 bench.pistons("P-050", "70.445"),
                 TwinShop.surveys("-", "-"),
-                bench.ofHoles(),
-                new Measuring(Gauge.Kind.MICROMETER.usual(), at(new BigDecimal("30"))),
-                TwinShop.DAY);
+                new Measuring(Gauge.Kind.MICROMETER.usual(), at(new BigDecimal("30"))));
 
         assertThat(BenchPlan.of(bench.fits(), request).pistons().get(0).diameter())
                 .isEqualTo(mm("70.431336"));

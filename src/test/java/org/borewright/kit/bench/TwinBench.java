@@ -10,6 +10,7 @@ import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
@@ -26,7 +27,15 @@ public final class TwinBench {
 
     public final TwinShop shop = new TwinShop();
     public Gauge gauge = Gauge.Kind.BORE_GAUGE.usual();
+    Climate ofHoles = Climate.at(Temperature.REFERENCE);
     public Condition condition = Condition.WORN;
+    public Weighed weighed = Weighed.BARE;
+    Deck deck = skimmed("0", Optional.empty());
+
+    /** A deck that so much is to be skimmed off, and so much was. */
+    static Deck skimmed(String skim, Optional<Length> before) {
+        return new Deck(Optional.empty(), mm(skim), before);
+    }
 
     /** What fits the engine of the shop. */
     public FitTable fits() {
@@ -57,8 +66,12 @@ public final class TwinBench {
 
     /** The plan for pistons and holes, everything measured at 20 °C. */
     public BenchPlan plan(List<PistonReading> pistons, List<CylinderSurvey> holes) {
-        return BenchPlan.of(
-                fits(), new BenchRequest(choice(), condition, pistons, holes, ofHoles(), ofPistons(), TwinShop.DAY));
+        return BenchPlan.of(fits(), request(pistons, holes, ofPistons()));
+    }
+
+    /** The question of pistons and holes. */
+    BenchRequest request(List<PistonReading> pistons, List<CylinderSurvey> holes, Measuring ofPistons) {
+        return new BenchRequest(choice(), condition, pistons, weighed, holes, deck, ofHoles(), ofPistons, TwinShop.DAY);
     }
 
     /** The plan for holes of one diameter each, {@code -} for one not measured. */
@@ -66,9 +79,9 @@ public final class TwinBench {
         return plan(pistons, TwinShop.surveys(diameters));
     }
 
-    /** The gauge of holes at 20 °C. */
+    /** The gauge of holes, at 20 °C unless told. */
     public Measuring ofHoles() {
-        return new Measuring(gauge, Climate.at(Temperature.REFERENCE));
+        return new Measuring(gauge, ofHoles);
     }
 
     /** A micrometer at 20 °C. */

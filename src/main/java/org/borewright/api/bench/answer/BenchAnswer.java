@@ -19,7 +19,6 @@ import org.borewright.kit.bench.Step;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.FitTable;
-import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -113,7 +112,7 @@ public record BenchAnswer(
                 plan.spare().stream().map(PistonInHand::tag).toList(),
                 plan.holes().stream().map(hole -> HolePlanAnswer.of(hole, unit)).toList(),
                 plan.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
-                operations(shelf, plan),
+                operations(shelf, request, plan),
                 Step.of(shelf.engine()).stream().map(Step::text).toList(),
                 fits.torques().stream()
                         .map(torque -> TorqueAnswer.of(torque, unit))
@@ -121,8 +120,13 @@ public record BenchAnswer(
                 plan.cautions().stream().map(Caution::text).toList());
     }
 
-    private static List<OperationAnswer> operations(Shelf shelf, BenchPlan plan) {
-        return ShopWork.of(shelf, plan.holes().stream().map(HolePlan::fate).toList(), Length.ZERO).lines().stream()
+    private static List<OperationAnswer> operations(Shelf shelf, BenchRequest request, BenchPlan plan) {
+        return ShopWork.of(
+                        shelf,
+                        plan.holes().stream().map(HolePlan::fate).toList(),
+                        request.deck().skim())
+                .lines()
+                .stream()
                 .map(line -> new OperationAnswer(
                         line.operation().code(), line.operation().name(), line.quantity()))
                 .toList();

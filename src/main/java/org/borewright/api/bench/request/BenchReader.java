@@ -7,11 +7,14 @@ import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
+import org.borewright.api.match.request.DeckReader;
 import org.borewright.catalog.Cylinder;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -39,12 +42,17 @@ public class BenchReader {
                 "pistonTemperature",
                 "pistonGauge",
                 "pistons",
-                "cylinders");
+                "weighed",
+                "cylinders",
+                "deckSkim",
+                "skimmedBefore");
         Condition condition = condition(opening.at("condition"));
         List<PistonReading> pistons = new PistonsReader(opening, opening.ruler()).read(opening.at("pistons"));
         Optional<Choice> choice = new ChoiceReader(opening)
                 .read(pistons.stream().map(PistonReading::part).toList());
+        Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
         List<CylinderSurvey> cylinders = cylinders(opening, condition);
+        Deck deck = DeckReader.read(opening.top(), opening.ruler());
         Measuring ofHoles = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
         Measuring ofPistons =
                 opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
@@ -52,7 +60,15 @@ public class BenchReader {
         return Question.of(
                 opening,
                 new BenchRequest(
-                        choice.orElseThrow(), condition, pistons, cylinders, ofHoles, ofPistons, opening.on()));
+                        choice.orElseThrow(),
+                        condition,
+                        pistons,
+                        weighed,
+                        cylinders,
+                        deck,
+                        ofHoles,
+                        ofPistons,
+                        opening.on()));
     }
 
     private static Condition condition(Place place) {

@@ -14,6 +14,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.RingGapIn;
+import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.FittedHole;
 import org.borewright.kit.choice.Choice;
@@ -45,16 +46,16 @@ public class FinishReader {
                 "pistonTemperature",
                 "pistonGauge",
                 "pistons",
+                "weighed",
                 "cylinders");
         PistonsReader reader = new PistonsReader(opening, opening.ruler());
         List<PistonReading> pistons = reader.read(opening.at("pistons"));
+        Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
         List<Fitted> fitted = fitted(opening, reader);
         Optional<Choice> choice = new ChoiceReader(opening).read(inHand(pistons, fitted));
         Optional<RingSet> rings = choice.flatMap(chosen -> rings(opening.at("ringSet"), chosen));
         List<FittedHole> holes = holes(fitted, pistons);
-        Place warm = opening.at("roomTemperature");
-        warm.need("It is not said whether all holes were measured after the block had come to room temperature.");
-        boolean atRoomTemperature = warm.truth().orElse(false);
+        boolean atRoomTemperature = atRoomTemperature(opening.at("roomTemperature"));
         Measuring ofHoles = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
         Measuring ofPistons =
                 opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
@@ -65,6 +66,7 @@ public class FinishReader {
                         choice.orElseThrow(),
                         rings,
                         pistons,
+                        weighed,
                         holes,
                         ofHoles,
                         ofPistons,
@@ -82,6 +84,11 @@ public class FinishReader {
         static Fitted missing(String name) {
             return new Fitted(CylinderSurvey.unsurveyed(name), Optional.empty(), Optional.empty(), Optional.empty());
         }
+    }
+
+    private static boolean atRoomTemperature(Place place) {
+        place.need("It is not said whether all holes were measured after the block had come to room temperature.");
+        return place.truth().orElse(false);
     }
 
     private static List<Fitted> fitted(Opening opening, PistonsReader pistons) {

@@ -14,6 +14,7 @@ import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.UnknownName;
 import org.borewright.catalog.Piston;
 import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.bench.Weighed;
 import org.borewright.measure.Length;
 
 /**
@@ -89,6 +90,11 @@ record PistonsReader(Opening opening, Ruler ruler) {
             opening.shelf().ifPresent(shelf -> place.add(UnknownName.piston(place.pointer(), number.get(), shelf)));
         }
         return piston;
+    }
+
+    /** How the set was weighed: bare unless it is said. */
+    static Weighed weighed(Place place) {
+        return place.word(List.of(Weighed.values()), Weighed::label).orElse(Weighed.BARE);
     }
 
     private static Optional<Long> mass(Place place) {

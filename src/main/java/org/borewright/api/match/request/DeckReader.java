@@ -9,13 +9,14 @@ import org.borewright.kit.request.Deck;
 import org.borewright.measure.Length;
 
 /** Reads what was found of the deck, and what is to be done to it. */
-final class DeckReader {
+public final class DeckReader {
 
     private static final Length DEEPEST_SKIM = Length.ofMicrometres(5_000);
 
     private DeckReader() {}
 
-    static Deck read(Place top, Ruler ruler) {
+    /** What is said of the deck by the members of one object. */
+    public static Deck read(Place top, Ruler ruler) {
         Place flatness = top.at("deckFlatness");
         Place uncertainty = top.at("deckFlatnessUncertainty");
         if (uncertainty.isGiven()) {

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.borewright.catalog.Engine;
 import org.borewright.fit.Check;
-import org.borewright.fit.MassSpread;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.kit.bench.BenchHold;
@@ -53,19 +52,18 @@ public record Finish(
                 .toList();
         List<PistonInHand> fitted =
                 judged.stream().flatMap(hole -> hole.piston().stream()).toList();
-        List<Check> checks = List.of(MassSpread.check(
-                judged.stream()
-                        .map(hole -> hole.piston()
-                                .map(PistonInHand::mass)
-                                .orElse(hole.part().shape().mass()))
-                        .toList(),
-                engine.limits().massSpreadMilligrams()));
-        List<BenchHold> holds = new ArrayList<>(BenchHolds.ofSize(engine, request.choice()));
+        List<Check> checks = List.of(request.weighed()
+                .spread(
+                        judged.stream().map(JudgedHole::piston).toList(),
+                        judged.stream().map(hole -> hole.part().shape().mass()).toList(),
+                        engine.limits().massSpreadMilligrams()));
+        List<BenchHold> holds =
+                new ArrayList<>(BenchHolds.ofSize(request.choice().blocksAsMade(engine)));
         if (!request.atRoomTemperature()) {
             holds.add(BenchHold.of(Reason.NOT_AT_ROOM_TEMPERATURE, List.of()));
         }
         holds.addAll(BenchHolds.ofPistons(fitted));
-        holds.addAll(BenchHolds.ofMasses(checks));
+        holds.addAll(BenchHolds.ofMasses(checks, true));
         boolean besides = !holds.isEmpty();
         holds.addAll(BenchHolds.ofQueries(holes));
         gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.out(rule -> rule == Rule.PISTON_PART));

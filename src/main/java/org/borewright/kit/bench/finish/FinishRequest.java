@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.RingSet;
 import org.borewright.kit.bench.PistonReading;
+import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.choice.Choice;
 import org.borewright.measure.Measuring;
 
@@ -14,6 +15,7 @@ import org.borewright.measure.Measuring;
  * @param choice one maker's pistons at the size the engine went to
  * @param rings the ring set that goes on the pistons; empty when it is not known
  * @param pistons measured, in whatever order; their tags differ
+ * @param weighed how those that were weighed were
  * @param holes in the engine's order, each with its piston
  * @param ofHoles with what and how warm the holes were measured
  * @param ofPistons with what and how warm the pistons were measured
@@ -24,6 +26,7 @@ public record FinishRequest(
         Choice choice,
         Optional<RingSet> rings,
         List<PistonReading> pistons,
+        Weighed weighed,
         List<FittedHole> holes,
         Measuring ofHoles,
         Measuring ofPistons,

@@ -38,6 +38,7 @@ class FaultsOfABenchRequestTest {
                 "/pistons/0 | null | wrong-form | This is nothing where a piston belongs.",
                 "/cylinders/1/cylinder | \"left\" | wrong-cylinders | \"left\" is not known here.",
                 "/cylinders/0/diameter | 10 | bad-reading | The reading is smaller than any hole of this engine.",
+                "/weighed | \"wet\" | unknown-word | \"wet\" is not known here.",
                 "/condition | \"rough\" | unknown-word | \"rough\" is not known here.",
             })
     void aFaultOfThePlanIsToldAtItsPlace(String place, String json, String type, String reason) {
@@ -58,6 +59,17 @@ class FaultsOfABenchRequestTest {
             })
     void aFaultOfTheFinishIsToldAtItsPlace(String place, String json, String type, String reason) {
         isTold("/api/finish", SampleRequest.in(HONED).with(place, json), place, type, reason);
+    }
+
+    /** In the order of the work: measured, skimmed, bored. */
+    @Test
+    void aSkimStandsInItsPlaceAmongTheOperations() {
+        assertThat(given().contentType("application/json")
+                        .body(SampleRequest.in(PLAN).text())
+                        .post("/api/bench")
+                        .jsonPath()
+                        .getList("operations.operation", String.class))
+                .containsSubsequence("tag", "strip", "wash", "survey", "skim", "bore", "hone", "final-wash");
     }
 
     @Test

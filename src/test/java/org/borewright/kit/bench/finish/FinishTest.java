@@ -210,6 +210,7 @@ class FinishTest {
                 bench.choice(),
                 RingGapIn.sets(bench.choice()).stream().findFirst(),
                 pistons,
+                bench.weighed,
                 holes,
                 bench.ofHoles(),
                 TwinBench.ofPistons(),

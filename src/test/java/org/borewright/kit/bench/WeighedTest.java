@@ -1,0 +1,57 @@
+package org.borewright.kit.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
+import org.borewright.kit.bench.BenchHold.Reason;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The numbers allow 200 to 201 g bare; the set may differ by 2 g. */
+class WeighedTest {
+
+    private final TwinBench bench = new TwinBench();
+
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            WEIGHED,            FIRST,  SECOND, OUTCOME, READINESS, HOLD
+            BARE,               200000, 202000, IN,      READY,
+            BARE,               200000, 202001, OUT,     HOLD,      MASSES_APART
+            BARE,               200000, ,       IN,      READY,
+            WITH_PIN_AND_CLIPS, 260000, 262000, IN,      READY,
+            WITH_PIN_AND_CLIPS, 260000, 262001, OUT,     HOLD,      MASSES_APART
+            WITH_PIN_AND_CLIPS, 260000, ,       UNKNOWN, HOLD,      CHECK_UNKNOWN
+            WITH_PIN_AND_CLIPS, ,       260000, UNKNOWN, HOLD,      CHECK_UNKNOWN
+            WITH_PIN_AND_CLIPS, ,       ,       UNKNOWN, HOLD,      CHECK_UNKNOWN
+            """)
+    void bareAndCompleteAreNeverSetAgainstEachOther(
+            Weighed weighed, Long first, Long second, Outcome outcome, Readiness readiness, Reason reason) {
+        bench.weighed = weighed;
+
+        BenchPlan plan = bench.plan(List.of(piston("A", first), piston("B", second)), "-", "-");
+
+        assertThat(plan.checks()).extracting(Check::outcome).containsExactly(outcome);
+        assertThat(plan.readiness()).isEqualTo(readiness);
+        assertThat(plan.holds()).extracting(BenchHold::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    /** The second piston has not come yet. */
+    @ParameterizedTest
+    @CsvSource({"BARE, IN", "WITH_PIN_AND_CLIPS, UNKNOWN"})
+    void whatIsNotInHandYetHoldsNothing(Weighed weighed, Outcome outcome) {
+        bench.weighed = weighed;
+
+        BenchPlan plan = bench.plan(List.of(piston("A", 200_000L)), "-", "-");
+
+        assertThat(plan.checks()).extracting(Check::outcome).containsExactly(outcome);
+        assertThat(plan.readiness()).isEqualTo(Readiness.PROVISIONAL);
+    }
+
+    private PistonReading piston(String tag, Long milligrams) {
+        return bench.piston(tag, "P-050", mm("70.445"), Optional.ofNullable(milligrams));
+    }
+}
