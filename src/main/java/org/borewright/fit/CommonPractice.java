@@ -51,6 +51,11 @@ public final class CommonPractice {
         return Length.ofMicrometres(50);
     }
 
+    /** How much tighter than the smallest hole of its size a hole may once have been finished: 0.02 mm. */
+    public static Length finishedTighter() {
+        return Length.ofMicrometres(20);
+    }
+
     /** How far below the smallest new bore a reading is still believed: 0.10 mm. */
     public static Length believedBelow() {
         return Length.ofMicrometres(100);

@@ -78,6 +78,10 @@ public record Hold(
         SMALLER_THAN_PRESENT_SIZE(
                 "A hole reads smaller than any hole of the present size can be.",
                 "Find out the present size from a measured piston, and read the hole again."),
+        /** The readings contradict the record, or one another. */
+        SMALLER_THAN_WHEN_NEW(
+                "A hole reads smaller throughout than its last finish on record or its unworn wall, and no hole grows smaller.",
+                "Read the hole and its unworn wall again, and see whether the record is of this hole."),
         /** D0 unknown. */
         SIZE_WHEN_NEW_NOT_KNOWN(
                 "The size when new is not known, so the wear may be all on one wall.",

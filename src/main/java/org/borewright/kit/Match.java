@@ -15,7 +15,6 @@ import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
-import org.borewright.fit.CommonPractice;
 import org.borewright.fit.Outcome;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.Kit;
@@ -183,7 +182,9 @@ public record Match(
 
     private static Optional<RingsOnly> ringsOnly(
             FitTable fits, KitFinder kits, MatchRequest request, List<HoleReport> reports, Ruling first) {
-        return request.condition() == Condition.FINISHED || first.isOn(Hold.Reason.SMALLER_THAN_PRESENT_SIZE)
+        return request.condition() == Condition.FINISHED
+                        || first.isOn(Hold.Reason.SMALLER_THAN_PRESENT_SIZE)
+                        || first.isOn(Hold.Reason.SMALLER_THAN_WHEN_NEW)
                 ? Optional.empty()
                 : Optional.of(RingsOnly.of(
                         fits,
@@ -208,9 +209,10 @@ public record Match(
     private static Ruling rule(
             List<Hole> holes, SizeTable sizes, List<SizeRow> table, FitTable fits, MatchRequest request) {
         return beyondMachining(holes, fits.shelf().engine().build().construction())
-                .or(() -> smallerThanPresent(holes, presentLeast(fits, request)))
                 .orElseGet(() -> switch (request.condition()) {
-                    case WORN -> new WornRuling(holes, sizes, table).rule(request.asked());
+                    case WORN ->
+                        Contradiction.in(holes, request.present().reliable().map(fits::smallestHole))
+                                .orElseGet(() -> new WornRuling(holes, sizes, table).rule(request.asked()));
                     case FINISHED -> new FinishedRuling(holes, table).rule(request.asked());
                 });
     }
@@ -229,36 +231,6 @@ public record Match(
                 .flatMap(Optional::stream)
                 .toList();
         return holds.isEmpty() ? Optional.empty() : Optional.of(Ruling.without(Verdict.REFER, holds));
-    }
-
-    private static Optional<Ruling> smallerThanPresent(List<Hole> holes, Optional<Length> presentLeast) {
-        return presentLeast
-                .flatMap(least ->
-                        Hold.where(Hold.Reason.SMALLER_THAN_PRESENT_SIZE, holes, hole -> contradicts(hole, least)))
-                .map(smaller -> {
-                    List<Hold> holds = new ArrayList<>(List.of(smaller));
-                    holds.addAll(Hold.onQueries(holes));
-                    return Ruling.without(Verdict.HOLD, holds);
-                });
-    }
-
-    /**
-     * Whether a hole reads smaller, proven, than is believed of any hole of the present size, by the margin that a reading below any
-     * hole of the engine is not believed by (common practice): the size or the readings are wrong.
-     */
-    private static boolean contradicts(Hole hole, Length presentLeast) {
-        return hole.diameters().isPresent()
-                && hole.diameters()
-                        .get()
-                        .greatest()
-                        .plus(hole.uncertainty())
-                        .isLessThan(presentLeast.minus(CommonPractice.believedBelow()));
-    }
-
-    private static Optional<Length> presentLeast(FitTable fits, MatchRequest request) {
-        return request.condition() == Condition.WORN
-                ? request.present().reliable().map(fits::smallestHole)
-                : Optional.empty();
     }
 
     private static List<Check> checks(Engine engine, SizeRow row) {

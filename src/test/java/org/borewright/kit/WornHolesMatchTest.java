@@ -102,12 +102,12 @@ class WornHolesMatchTest {
         assertThat(TwinShop.named(probed(shop, "35.074720"))).isEqualTo("+0.50");
     }
 
-    /** The smallest hole +0.50 can have had is 70.480 (70.440 + 0.040); 0.10 and U = 0.005 281 below that the size is not believed. */
+    /** The smallest hole +0.50 can have had is 70.480 (70.440 + 0.040); 0.02 and U = 0.005 28 below that it is not of that size. */
     @ParameterizedTest(name = "{0} in an engine recorded as +0.50: {1}")
     @CsvSource({
         "70.150000, SMALLER_THAN_PRESENT_SIZE",
-        "70.374600, SMALLER_THAN_PRESENT_SIZE",
-        "70.374800, ''",
+        "70.454600, SMALLER_THAN_PRESENT_SIZE",
+        "70.454800, ''",
     })
     void readingsSmallerThanThePresentSizeAllowsAreHeld(String diameter, String reason) {
         Match match = new TwinShop().worn("+0.50", diameter, "70.500");
@@ -115,6 +115,33 @@ class WornHolesMatchTest {
         assertThat(match.ruling().holds())
                 .extracting(hold -> hold.reason().name())
                 .filteredOn(name -> name.equals("SMALLER_THAN_PRESENT_SIZE"))
+                .isEqualTo(reason.isEmpty() ? List.of() : List.of(reason));
+    }
+
+    /** U = 0.005 28: what is told of the hole when new may lie so far above its largest reading, and no further. */
+    @ParameterizedTest(name = "{0}, last finish {1}, unworn wall {2}: {3}")
+    @CsvSource({
+        "70.050, 70.0552, , ''",
+        "70.050, 70.0553, , SMALLER_THAN_WHEN_NEW",
+        "70.050, , 70.0552, ''",
+        "70.050, , 70.0553, SMALLER_THAN_WHEN_NEW",
+    })
+    void readingsSmallerThanTheHoleWhenNewAreHeld(String diameter, String finish, String unworn, String reason) {
+        TwinShop shop = new TwinShop();
+        Wall told = new Wall(
+                Optional.ofNullable(finish).map(TwinShop::mm),
+                Optional.ofNullable(unworn).map(TwinShop::mm),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm(diameter)), told, List.of());
+
+        Match match = shop.ask(shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.050"))));
+
+        assertThat(match.ruling().holds())
+                .extracting(hold -> hold.reason().name())
+                .filteredOn(name -> name.equals("SMALLER_THAN_WHEN_NEW"))
                 .isEqualTo(reason.isEmpty() ? List.of() : List.of(reason));
     }
 
