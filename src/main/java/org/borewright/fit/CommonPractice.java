@@ -41,6 +41,11 @@ public final class CommonPractice {
         return Length.ofMicrometres(10);
     }
 
+    /** Expanded uncertainty of a wall measured from outside, with an ultrasonic gauge: 0.05 mm. */
+    public static Length wallUncertainty() {
+        return Length.ofMicrometres(50);
+    }
+
     /** Taper and out-of-round allowed in a freshly honed hole: 0.010 mm each. */
     public static Length finishedShape() {
         return Length.ofMicrometres(10);

@@ -2,6 +2,7 @@ package org.borewright.fit;
 
 import java.util.Optional;
 import org.borewright.fit.shape.WallShape;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Wall;
 
@@ -10,6 +11,11 @@ import org.borewright.measure.survey.Wall;
  * With a sleeve: (outside − finish)/2 − e. Without: surveyed least wall − (finish − present)/2 − e.
  */
 public final class WallLeft {
+
+    private static final String SLEEVE_NOT_KNOWN =
+            "sleeved before: the outside diameter of that sleeve is not known; measure it";
+    private static final String NOT_SURVEYED =
+            "the wall around this hole was not surveyed; measure its least thickness";
 
     private WallLeft() {}
 
@@ -24,25 +30,37 @@ public final class WallLeft {
     }
 
     /**
-     * The wall of one hole against the engine's least; a hold where it cannot be known, nothing where the engine states no least.
+     * The wall of one hole against the engine's least; a hold where it cannot be known, nothing where the engine states no least. A wall or
+     * sleeve that was measured since is known only as well as it was measured; one as made is the maker's.
      *
      * @param present the smallest diameter of the hole now
      */
     public static Optional<Check> check(
             WallShape made, Wall found, Length present, Length finish, Length centringError) {
         return made.wallLeast().map(least -> {
-            Optional<Length> sleeve = found.sleevedBefore() ? found.sleeveOutside() : made.sleeveOutside();
-            Optional<Length> left = sleeve.map(outside -> ofSleeve(outside, finish, centringError))
-                    .or(() -> found.sleevedBefore()
-                            ? Optional.empty()
-                            : found.least().map(wall -> ofSurveyed(wall, present, finish, centringError)));
-            return left.<Check>map(wall -> Rule.WALL_LEFT.atLeast("", wall, least))
-                    .orElseGet(() -> Rule.WALL_LEFT.unknown(
-                            "",
-                            found.sleevedBefore()
-                                    ? "sleeved before: the outside diameter of that sleeve is not known; measure it"
-                                    : "the wall around this hole was not surveyed; measure its least thickness"));
+            if (found.sleevedBefore()) {
+                return found.sleeveOutside()
+                        .<Check>map(outside -> left(ofSleeve(outside, finish, centringError), least)
+                                .within(ofSleeveMeasured().halfRoundedUp()))
+                        .orElseGet(() -> Rule.WALL_LEFT.unknown("", SLEEVE_NOT_KNOWN));
+            }
+            return made.sleeveOutside()
+                    .map(outside -> left(ofSleeve(outside, finish, centringError), least))
+                    .or(() -> found.least()
+                            .map(wall -> left(ofSurveyed(wall, present, finish, centringError), least)
+                                    .within(CommonPractice.wallUncertainty())))
+                    .<Check>map(check -> check)
+                    .orElseGet(() -> Rule.WALL_LEFT.unknown("", NOT_SURVEYED));
         });
+    }
+
+    private static Comparison left(Length wall, Length least) {
+        return Rule.WALL_LEFT.atLeast("", wall, least);
+    }
+
+    /** The expanded uncertainty of the outside of a sleeve, which a micrometer takes: half of it is in the wall. */
+    private static Length ofSleeveMeasured() {
+        return Gauge.Kind.MICROMETER.usual().expandedUncertainty();
     }
 
     /** The wall left of the spigot below the flange; nothing where the engine has none. */
