@@ -28,12 +28,12 @@ class RebuildsLeftMatchTest {
 
     @ParameterizedTest(name = "sleeve of {0} outside: {1}")
     @CsvSource({
-        // (76.090 − 71.050)/2 − 0.02 = 2.5
-        "76.090, 2",
-        "76.089999, 1",
+        // (76.090 − 71.050)/2 − 0.02 = 2.5, the outside known to 0.003
+        "76.093, 2",
+        "76.092999, 1",
         // (75.840 − 70.800)/2 − 0.02 = 2.5
-        "75.840, 1",
-        "75.839999, 0",
+        "75.843, 1",
+        "75.842999, 0",
         // nobody knows the outside of the sleeve
         ", ",
     })
@@ -46,12 +46,12 @@ class RebuildsLeftMatchTest {
 
     @ParameterizedTest(name = "wall of {0}: {1}")
     @CsvSource({
-        // 3.035 − (71.050 − 70.020)/2 − 0.02 = 2.5
-        "3.035, 2",
-        "3.034999, 1",
+        // 3.035 − (71.050 − 70.020)/2 − 0.02 = 2.5, the wall known to 0.05
+        "3.085, 2",
+        "3.084999, 1",
         // 2.91 − (70.800 − 70.020)/2 − 0.02 = 2.5
-        "2.91, 1",
-        "2.909999, 0",
+        "2.96, 1",
+        "2.959999, 0",
         ", ",
     })
     void aWallOfTheBlockCountsAsSurveyedAndNotAtAllWhereItWasNot(String least, Integer byMetal) {

@@ -64,6 +64,7 @@ public record RebuildsLeft(int byMetal, int byPistons) {
                 .orElse(engine.newBore(size).greatest());
     }
 
+    /** Whether the metal bears a finish: a wall too close to call is not counted on. */
     private static Outcome borne(Engine engine, Size size, Length finish, Function<Length, List<Check>> walls) {
         if (!ChoiceFinder.ofSize(engine, size).isEmpty()
                 || !engine.build().construction().mayBeBored()
@@ -71,7 +72,8 @@ public record RebuildsLeft(int byMetal, int byPistons) {
             return Outcome.OUT;
         }
         List<Check> around = walls.apply(finish);
-        if (!Check.ended(around, Outcome.OUT).isEmpty()) {
+        if (!Check.ended(around, Outcome.OUT).isEmpty()
+                || !Check.ended(around, Outcome.TOO_CLOSE).isEmpty()) {
             return Outcome.OUT;
         }
         return Check.allPass(around) ? Outcome.IN : Outcome.UNKNOWN;
