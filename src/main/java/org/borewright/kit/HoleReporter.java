@@ -13,6 +13,7 @@ import org.borewright.fit.FinishedShape;
 import org.borewright.fit.RingGap;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
@@ -91,11 +92,19 @@ final class HoleReporter {
     }
 
     private Optional<Check> cleanUp(Hole hole, HoleAtSize fate) {
-        Length finish = fate.piston().shape().finishForCleanUp();
         return switch (fate.work()) {
-            case REBORE -> byBar(hole, finish.minus(engine.bore().honeStock()));
-            case HONE_ONLY -> hole.honeCleanUp().map(needed -> CleanUpCheck.byHone(needed, finish, hole.uncertainty()));
+            case REBORE -> byBar(hole, fate.finish().minus(engine.bore().honeStock()));
+            case HONE_ONLY ->
+                hole.honeCleanUp()
+                        .map(needed -> CleanUpCheck.byHone(needed, honedAtMost(hole, fate), hole.uncertainty()));
             case AS_IS -> Optional.empty();
+        };
+    }
+
+    private Length honedAtMost(Hole hole, HoleAtSize fate) {
+        return switch (request.condition()) {
+            case WORN -> fate.finish();
+            case FINISHED -> FinishedHoles.honedAtMost(hole, fate.piston());
         };
     }
 

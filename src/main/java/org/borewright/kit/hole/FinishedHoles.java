@@ -10,10 +10,12 @@ import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.survey.Finding;
 
 /**
  * Which pistons already finished holes take: the size of each hole is the one whose clearance window holds it. A finished hole is true, so
- * a larger size owes only the hone its stock: where more than that is left, the bar takes it first; where less is left, the hone alone.
+ * a larger size owes only the hone its stock: where more than that is left, the bar takes it first; where less is left, the hone alone,
+ * and it may go past the target as far as the window holds.
  */
 public final class FinishedHoles {
 
@@ -65,14 +67,26 @@ public final class FinishedHoles {
         if (asItIs != Certainty.NO || !mayBeCut) {
             return HoleAtSize.of(hole, Work.AS_IS, asItIs, piston);
         }
-        Length finish = piston.shape().finishForCleanUp();
+        Length target = piston.shape().finishForCleanUp();
         Length clean = hole.cleanUp().best().orElseThrow();
-        boolean byBar = !finish.minus(clean).minus(honeStock).isLessThan(hole.uncertainty());
-        Certainty clear = byBar
-                ? Certainty.CERTAIN
-                : HoneOnly.at(finish, HoneOnly.cleanUp(clean, Length.ZERO), hole.uncertainty());
-        return HoleAtSize.of(
-                hole, byBar ? Work.REBORE : Work.HONE_ONLY, HoleCleanUp.proven(hole.survey(), clear), piston);
+        if (!target.minus(clean).minus(honeStock).isLessThan(hole.uncertainty())) {
+            return HoleAtSize.of(hole, Work.REBORE, HoleCleanUp.proven(hole.survey(), Certainty.CERTAIN), piston);
+        }
+        Length honed = HoneOnly.cleanUp(clean, Length.ZERO);
+        Certainty clear = HoneOnly.at(honedAtMost(hole, piston), honed, hole.uncertainty());
+        Length finish = clear == Certainty.NO ? target : target.max(honed);
+        return HoleAtSize.of(hole, Work.HONE_ONLY, HoleCleanUp.proven(hole.survey(), clear), piston, finish);
+    }
+
+    /**
+     * The largest a finished hole may be honed to. A true one a little past the target is honed to no more than it needs, and saves the next
+     * size: the window of the smallest such piston still holds it, proven. One with a finding to cut out goes to the target and no further.
+     */
+    public static Length honedAtMost(Hole hole, Piston piston) {
+        PistonShape shape = piston.shape();
+        return hole.survey().has(Finding.Weight.MACHINABLE)
+                ? shape.finishForCleanUp()
+                : shape.diameter().least().plus(shape.clearance().greatest()).minus(hole.uncertainty());
     }
 
     /** How far the mean clearance of a hole lies from the piston's target, doubled so that it stays whole. */

@@ -66,11 +66,7 @@ public record HardestHoles(
     }
 
     private static Loss loss(HoleAtSize there, HoleAtSize alone) {
-        return new Loss(there.cylinder(), finish(there).minus(finish(alone)));
-    }
-
-    private static Length finish(HoleAtSize hole) {
-        return hole.piston().shape().finishForCleanUp();
+        return new Loss(there.cylinder(), there.finish().minus(alone.finish()));
     }
 
     /** Whether the readings that may prove a smaller size are all of these holes. */

@@ -125,7 +125,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
         if (fate.work() == Work.AS_IS) {
             return Optional.of(Reading.of(hole, What.MEASURE_PISTONS));
         }
-        Length finish = fate.piston().shape().finishForCleanUp();
+        Length finish = fate.finish();
         boolean lacksOnlyTheGuard = probed.isPresent()
                 && hole.cleanUp()
                         .worst()

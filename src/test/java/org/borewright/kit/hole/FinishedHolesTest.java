@@ -6,9 +6,11 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Hand;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
+import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
@@ -40,6 +42,31 @@ class FinishedHolesTest {
         assertThat(fate.work()).isEqualTo(work);
         assertThat(fate.certainty().name()).isEqualTo(certainty);
         assertThat(fate.metal()).isEqualTo(Optional.ofNullable(metal).map(TwinShop::mm));
+    }
+
+    /**
+     * Pistons of 69.940 to 69.950 at 0.056, 0.060, 0.100: the target for the smallest is 70.000, no hole below 70.006 − U = 70.000 719 may
+     * be left, and 70.040 − U bears every hone of the largest reading + 0.005.
+     */
+    @ParameterizedTest(name = "{0}: {1} {2} to {3}")
+    @CsvSource({
+        "69.990, HONE_ONLY, CERTAIN, 70.000",
+        "69.995, HONE_ONLY, CERTAIN, 70.000",
+        "69.995001, HONE_ONLY, CERTAIN, 70.000001",
+        "70.000718, HONE_ONLY, CERTAIN, 70.005718",
+        "70.000720, AS_IS, POSSIBLE, 70.000",
+    })
+    void aFinishedHoleIsHonedPastTheTargetWhereTheWindowHoldsItAndNotCutToTheNextSize(
+            String diameter, Work work, String certainty, String finish) {
+        TwinShop shop = new TwinShop();
+        Piston standard = shop.pistons.get(0);
+        shop.pistons.set(0, withLeastClearance(standard, "0.056"));
+
+        HoleAtSize fate = at(shop, diameter, "standard");
+
+        assertThat(fate.work()).isEqualTo(work);
+        assertThat(fate.certainty().name()).isEqualTo(certainty);
+        assertThat(fate.finish()).isEqualTo(mm(finish));
     }
 
     /** Grades A 69.940 to 69.945 and B 69.946 to 69.951, 0.040 to 0.100 mm each: targets 70.002 5 and 70.008 5, turning at 70.005 5. */
@@ -109,18 +136,38 @@ class FinishedHolesTest {
                 .get(0);
     }
 
+    private static Piston withLeastClearance(Piston piston, String least) {
+        ClearanceWindow window = piston.shape().clearance();
+        return like(
+                piston,
+                piston.number(),
+                piston.grade(),
+                piston.shape().diameter(),
+                new ClearanceWindow(mm(least), window.target(), window.greatest()));
+    }
+
     private static Piston graded(Piston piston, String number, String least, String greatest) {
+        return like(
+                piston,
+                TwinShop.no(number),
+                Optional.of(number),
+                new Limits(mm(least), mm(greatest)),
+                piston.shape().clearance());
+    }
+
+    private static Piston like(
+            Piston piston, PartNumber number, Optional<String> grade, Limits diameter, ClearanceWindow clearance) {
         PistonShape shape = piston.shape();
         return new Piston(
-                TwinShop.no(number),
+                number,
                 piston.design(),
                 piston.size(),
                 Hand.ANY,
-                Optional.of(number),
+                grade,
                 new PistonShape(
-                        new Limits(mm(least), mm(greatest)),
+                        diameter,
                         shape.nominalBore(),
-                        shape.clearance(),
+                        clearance,
                         shape.crown(),
                         shape.grooves(),
                         shape.pinSeat(),

@@ -162,7 +162,7 @@ public record CylinderAnswer(
                         .toList(),
                 fate.map(at -> at.work().label()).orElse(null),
                 fate.map(at -> at.piston().number().text()).orElse(null),
-                ShownLength.of(fate.map(at -> at.piston().shape().finishForCleanUp()), unit),
+                ShownLength.of(fate.map(HoleAtSize::finish), unit),
                 ShownLength.of(fate.flatMap(HoleAtSize::metal), unit),
                 fate.map(at -> clearance(hole, at, unit)).orElse(null),
                 report.ringGaps().stream()
