@@ -46,8 +46,8 @@ public record Box(PartNumber number, Kind kind, SortedMap<PartNumber, Integer> c
     }
 
     /**
-     * In how many ways boxes of one size may be taken together, at the most: 1 + the number that can be of use, multiplied over the boxes
-     * that hold several kinds of part. A kit is looked for in all of them.
+     * In how many ways boxes of one size may be taken together, at the most: the kits that parts of the size make, times 1 + the number that
+     * can be of use, multiplied over the boxes that hold several kinds of part. The best kit is looked for in all of them.
      */
     public static int mostWays() {
         return 50_000;

@@ -58,6 +58,14 @@ public record Gaskets(GasketKit kit, Optional<HeadGasket> head, Optional<BaseGas
         return (head.isPresent() ? 1 : 0) + (base.isPresent() ? 1 : 0);
     }
 
+    /** Whether they are another set of the same kit, and more of its own is replaced: all that the other needs, and more. */
+    public boolean needMoreThan(Gaskets other) {
+        return kit.equals(other.kit)
+                && loose() > other.loose()
+                && (other.head.isEmpty() || other.head.equals(head))
+                && (other.base.isEmpty() || other.base.equals(base));
+    }
+
     /** Every part of them: the kit, then what is loose. */
     public Stream<Part> parts() {
         return Stream.of(Optional.of(kit), head, base).flatMap(Optional::stream);

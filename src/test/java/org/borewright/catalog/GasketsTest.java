@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.no;
 
+import java.util.List;
 import java.util.Optional;
 import org.borewright.fit.shape.GasketShape;
 import org.borewright.kit.TwinShop;
@@ -52,6 +53,29 @@ class GasketsTest {
                         own,
                         over(own, limits("0.8", "0.9")),
                         new GasketShape(limits("74.0", "74.2"), limits("1.3", "1.4"), own.baseThickness(), mm("0.6")));
+    }
+
+    /** What another needs and more: never with another kit, or with another gasket in the same place. */
+    @Test
+    void oneSetNeedsMoreThanAnotherWhereItHasAllThatAndMore() {
+        shop.gaskets.add(TwinShop.gasket("GK-2", "73"));
+        List<Gaskets> sets = Gaskets.of(shop.shelf().parts());
+
+        assertThat(sets.stream()
+                        .filter(set -> set.kit().number().equals(no("GK-1")))
+                        .flatMap(set -> sets.stream()
+                                .filter(set::needMoreThan)
+                                .map(less -> set.words() + " > " + less.words())))
+                .containsExactlyInAnyOrder(
+                        "GK-1 with BG-1 > GK-1",
+                        "GK-1 with BG-2 > GK-1",
+                        "GK-1 with HG-1 > GK-1",
+                        "GK-1 with HG-1 with BG-1 > GK-1",
+                        "GK-1 with HG-1 with BG-1 > GK-1 with HG-1",
+                        "GK-1 with HG-1 with BG-1 > GK-1 with BG-1",
+                        "GK-1 with HG-1 with BG-2 > GK-1",
+                        "GK-1 with HG-1 with BG-2 > GK-1 with HG-1",
+                        "GK-1 with HG-1 with BG-2 > GK-1 with BG-2");
     }
 
     /** Middle against middle: 0.85 and 0.35 against 0.50 mm; half a nanometre goes up. */

@@ -124,10 +124,16 @@ public final class KitFinder {
         return known.size();
     }
 
-    /** Sets with more loose gaskets stand later, and none of them comes before a kit that is complete without. */
+    /**
+     * Sets with more loose gaskets stand later, and none of them comes before a kit that is complete without. Nor does a set before one that
+     * needs less of the same: as much is missing at the least, and more is loose.
+     */
     private static Optional<Kit> search(List<GasketFit> ranked, Function<Gaskets, Optional<Kit>> kits) {
         Optional<Kit> best = Optional.empty();
         for (GasketFit fit : ranked) {
+            if (ranked.stream().anyMatch(other -> fit.gaskets().needMoreThan(other.gaskets()))) {
+                continue;
+            }
             if (best.filter(Kit::isComplete)
                     .filter(kit -> kit.gaskets().loose() < fit.gaskets().loose())
                     .isPresent()) {

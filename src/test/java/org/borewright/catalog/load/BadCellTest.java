@@ -9,6 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every kind of cell that cannot stand is told with its file, line, column, value and reason. */
 class BadCellTest {
@@ -94,16 +95,27 @@ class BadCellTest {
                         "boxes.csv", 27, "part", "NH-OS4-C", "a pack holds several of one part, and OVS4-HB is in it"));
     }
 
-    @Test
-    void moreLooseGasketsThanCanBeLookedThroughAreTold() {
+    /** As many as are allowed, and one more. */
+    @ParameterizedTest(name = "{0}: {7}")
+    @CsvSource(delimiter = '|', textBlock = """
+            gaskets.csv | OVS4-H12-%s,OSTRAVEL-4,head,4,79.000,79.150,1.150,1.200, | 1 | 4 | 7 | place | head | at most 4 lines for each engine, place
+            gasket_kits.csv | OVS4-GK-%s,OSTRAVEL-4,4,79.000,79.150,1.150,1.250,0.000,0.000, | 2 | 6 | 10 | engine | OSTRAVEL-4 | at most 6 lines for each engine
+            ring_sets.csv | NH-OS4-R000-%s,NORHEIM-OS4,standard,77.200 | 1 | 3 | 10 | size | standard | at most 3 lines for each design, size
+            pins.csv | NH-OS4-G-%s,NORHEIM-OS4,19.996,20.000,61.800,62.000 | 1 | 2 | 5 | design | NORHEIM-OS4 | at most 2 lines for each design
+            clips.csv | NH-OS4-C-%s,NORHEIM-OS4,1.380,1.400 | 1 | 2 | 5 | design | NORHEIM-OS4 | at most 2 lines for each design
+            bearings.csv | HVT2-SE-%s,HALVERN-T2 | 1 | 2 | 4 | engine | HALVERN-T2 | at most 2 lines for each engine
+            """)
+    void moreOfAKindThanCanBeLookedThroughIsTold(
+            String file, String line, int made, int most, int at, String column, String value, String words) {
         Folder many = Folder.in(folder);
-        for (int made = 2; made <= 5; made++) {
-            many.with("gaskets.csv", "OVS4-H12-%s,OSTRAVEL-4,head,4,79.000,79.150,1.150,1.200,".formatted(made));
+        for (int next = made + 1; next <= most; next++) {
+            many.with(file, line.formatted(next));
         }
+        assertThat(many.delivery().bad()).extracting(BadCell::reason).noneMatch(reason -> reason.contains(words));
 
-        assertThat(many.delivery().bad())
-                .containsExactly(new BadCell(
-                        "gaskets.csv", 7, "place", "head", "is one too many; at most 4 lines for each engine, place"));
+        many.with(file, line.formatted(most + 1));
+
+        assertThat(many.delivery().bad()).contains(new BadCell(file, at, column, value, "is one too many; " + words));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.borewright.kit.bill;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -10,21 +11,33 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.borewright.catalog.BaseGasket;
+import org.borewright.catalog.HeadGasket;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.shape.GasketShape;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.choice.GasketFit;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A standard piston in so many grades that the two holes of the twin can be filled in more ways than kits are remembered. */
 class KitFinderTest {
 
     private static final int GRADES = 20;
+
+    private static final Comparator<Kit> LACKING = Comparator.comparing(
+                    (Kit kit) -> kit.missing().size())
+            .thenComparing(kit -> kit.gaskets().loose())
+            .thenComparing(kit -> kit.leadDays() > 0);
 
     private final TwinShop shop = new TwinShop();
     private final Choice choice = standard();
@@ -99,6 +112,32 @@ class KitFinderTest {
             assertThat(kits.remembered()).isBetween(1, KitFinder.mostRemembered());
         } finally {
             desk.shutdownNow();
+        }
+    }
+
+    /** Whatever is out of stock, no other set of gaskets by itself lacks less, or as much with fewer loose. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "GK-1", "GK-2", "HG-1", "BG-1", "GK-1 GK-2", "GK-1 HG-1", "GK-1 GK-2 BG-1", "BOLT-1"})
+    void noSetOfGasketsThatIsPassedOverWouldLackLess(String gone) {
+        shop.gaskets.add(TwinShop.gasket("GK-2", "73"));
+        GasketShape own = shop.gaskets.get(0).shape();
+        shop.headGaskets.add(new HeadGasket(TwinShop.no("HG-1"), own.opening(), own.headThickness(), own.margin(), 2));
+        shop.baseGaskets.add(new BaseGasket(TwinShop.no("BG-1"), own.baseThickness(), 2));
+        List.of("GK-2", "HG-1", "BG-1").forEach(number -> shop.offer(number, "10", 5));
+        Stream.of(gone.split(" ", -1)).filter(number -> !number.isEmpty()).forEach(number -> shop.lastOf(number, 0));
+        Choice several = FitTable.of(shop.shelf()).at(shop.sizes.get(0)).get(0);
+        List<HoleAtSize> holes = ways().get(0);
+
+        for (List<GasketFit> fitting : List.of(
+                several.gaskets(),
+                several.gaskets().subList(2, 8),
+                several.gaskets().subList(5, 8))) {
+            Kit best = finder().best(several, holes, fitting, Length.ZERO).orElseThrow();
+
+            assertThat(fitting)
+                    .map(set -> finder().best(several, holes, List.of(set), Length.ZERO)
+                            .orElseThrow())
+                    .allMatch(kit -> LACKING.compare(best, kit) <= 0);
         }
     }
 

@@ -7,11 +7,19 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.borewright.catalog.Box;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.catalog.load.rule.Uses.Made;
+import org.borewright.catalog.store.row.BearingRow;
 import org.borewright.catalog.store.row.BoxRow;
+import org.borewright.catalog.store.row.CatalogRow;
+import org.borewright.catalog.store.row.ClipRow;
+import org.borewright.catalog.store.row.GasketKitRow;
+import org.borewright.catalog.store.row.GasketRow;
+import org.borewright.catalog.store.row.PinRow;
 import org.borewright.catalog.store.row.PistonRow;
+import org.borewright.catalog.store.row.RingSetRow;
 import org.borewright.catalog.store.row.WithdrawnRow;
 
 /** What boxes owe: each is packed one way, a pack holds one part, and those of one size are few enough for a match to try them all. */
@@ -63,9 +71,9 @@ final class BoxRules {
         return byEngine;
     }
 
-    /** Boxes that serve several needs are tried together, in every number that can be of use; boxes that serve one need for themselves. */
+    /** For each kit boxes that serve several needs are tried together, in every number that can be of use; those that serve one for themselves. */
     private void few(Made made, Set<String> ofEngine) {
-        long ways = 1;
+        long ways = kits(made);
         Map<String, Integer> alone = new HashMap<>();
         for (String box : ofEngine) {
             List<BoxRow> serving = serving(box, made);
@@ -82,6 +90,32 @@ final class BoxRules {
                 }
             }
         }
+    }
+
+    /**
+     * How many kits a match looks through at the most: every outfit with every set of gaskets, but no set beside one that needs less of the
+     * same. Of h head and b base gaskets that is each alone, or each head with each base.
+     */
+    private long kits(Made made) {
+        long outfits = lines(RingSetRow.class, row -> row.design.equals(made.design()) && row.size.equals(made.size()))
+                * lines(PinRow.class, row -> row.design.equals(made.design()))
+                * lines(ClipRow.class, row -> row.design.equals(made.design()))
+                * lines(BearingRow.class, row -> row.engine.equals(made.engine()));
+        long heads = loose(made, GasketRow.Place.HEAD);
+        long bases = loose(made, GasketRow.Place.BASE);
+        long kits = lines(GasketKitRow.class, row -> row.engine.equals(made.engine()));
+        return outfits * kits * Math.max(1, Math.max(heads * bases, heads + bases));
+    }
+
+    private long loose(Made made, GasketRow.Place place) {
+        return examination.rows(GasketRow.class).stream()
+                .filter(row -> row.engine.equals(made.engine()) && row.place == place)
+                .count();
+    }
+
+    /** How many lines there are to choose from; 1 where there is no choice. */
+    private <R extends CatalogRow> long lines(Class<R> kind, Predicate<R> concerned) {
+        return Math.max(1, examination.rows(kind).stream().filter(concerned).count());
     }
 
     /** What of a box is needed with pistons of a size; nothing where the box holds a piston or a ring set of another. */

@@ -69,7 +69,9 @@ enum Duty {
     /** Of boxes.csv. */
     PACK("a pack holds one part", "a pack holds several of one part, and %s is in it"),
     /** Of boxes.csv: engine boxes and cylinder boxes that a match must try together. */
-    FEW_BOXES("few boxes for one size", "with it the boxes of %s can be taken together in more than %s ways"),
+    FEW_BOXES(
+            "few boxes for one size",
+            "with it the boxes of %s can be taken together in more than %s ways for all its kits"),
     /** Of boxes.csv: packs, and boxes of which no more than one part is of use. */
     FEW_PACKS("few packs of one part", "is beyond the %s packs there may be of %s"),
     /** Of withdrawn.csv: whoever orders a number that was replaced must arrive at one that was not. */

@@ -24,6 +24,9 @@ final class PartTables {
 
     private static final int MOST_LOOSE = 4;
 
+    /** With so many of each, and of ring sets likewise, no pistons of one size can be fitted out in more than 3 × 2 × 2 × 2 ways. */
+    private static final int MOST_OF_A_KIND = 2;
+
     private PartTables() {}
 
     static Table<PinRow> pins() {
@@ -32,7 +35,8 @@ final class PartTables {
                 .needed("design", CODE, (row, code) -> row.design = code)
                 .limits("outside", LENGTH, (row, limits) -> row.outside = limits)
                 .limits("length", LENGTH, (row, limits) -> row.length = limits)
-                .rule(refers("piston_designs.csv", "design"));
+                .rule(refers("piston_designs.csv", "design"))
+                .rule(atMost(MOST_OF_A_KIND, "design"));
     }
 
     static Table<ClipRow> clips() {
@@ -40,14 +44,16 @@ final class PartTables {
                 .needed("clip", NUMBER, (row, number) -> row.clip = number)
                 .needed("design", CODE, (row, code) -> row.design = code)
                 .limits("wire", LENGTH, (row, limits) -> row.wire = limits)
-                .rule(refers("piston_designs.csv", "design"));
+                .rule(refers("piston_designs.csv", "design"))
+                .rule(atMost(MOST_OF_A_KIND, "design"));
     }
 
     static Table<BearingRow> bearings() {
         return Table.of("bearings.csv", BearingRow::new)
                 .needed("bearing", NUMBER, (row, number) -> row.bearing = number)
                 .needed("engine", CODE, (row, code) -> row.engine = code)
-                .rule(refers("engines.csv", "engine"));
+                .rule(refers("engines.csv", "engine"))
+                .rule(atMost(MOST_OF_A_KIND, "engine"));
     }
 
     static Table<GasketKitRow> gasketKits() {

@@ -8,6 +8,7 @@ import static org.borewright.catalog.load.sheet.CellTypes.TEXT;
 import static org.borewright.catalog.load.sheet.CellTypes.figures;
 import static org.borewright.catalog.load.sheet.CellTypes.wholes;
 import static org.borewright.catalog.load.sheet.CellTypes.words;
+import static org.borewright.catalog.load.sheet.SheetRule.atMost;
 import static org.borewright.catalog.load.sheet.SheetRule.gapless;
 import static org.borewright.catalog.load.sheet.SheetRule.refers;
 import static org.borewright.catalog.load.sheet.SheetRule.together;
@@ -31,6 +32,9 @@ final class PistonTables {
     private static final CellType<String> GRADE = words(new String[] {"A", "B", "C"}, Function.identity());
     private static final CellType<RingSection> SECTION = words(RingSection.values(), RingSection::label);
     private static final CellType<RingFace> FACE = words(RingFace.values(), RingFace::label);
+
+    /** Such as with plain, with chromed and with filed rings: each is tried with every pin, clip and bearing. */
+    private static final int MOST_RING_SETS = 3;
 
     private PistonTables() {}
 
@@ -104,7 +108,8 @@ final class PistonTables {
                 .needed("design", CODE, (row, code) -> row.design = code)
                 .needed("size", TEXT, (row, label) -> row.size = label)
                 .needed("nominal_bore_mm", LENGTH, (row, bore) -> row.nominalBore = bore)
-                .rule(refers("piston_designs.csv", "design"));
+                .rule(refers("piston_designs.csv", "design"))
+                .rule(atMost(MOST_RING_SETS, "design", "size"));
     }
 
     static Table<RingRow> rings() {
