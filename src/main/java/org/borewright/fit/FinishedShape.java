@@ -1,12 +1,15 @@
 package org.borewright.fit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Survey;
 
-/** Taper and out-of-round of a freshly honed hole: 0.010 mm each (common practice). */
+/** Taper and out-of-round of a freshly honed hole: 0.010 mm each (common practice), or the choke that the engine maker wants. */
 public final class FinishedShape {
 
     private static final String TOO_LITTLE_READ = "measure the hole at three depths along two axes at the least";
@@ -26,13 +29,29 @@ public final class FinishedShape {
     }
 
     /**
-     * Both figures of a survey: not known where less was read than three depths along two axes (common practice).
+     * The shape of a hole as a grid shows it, whatever its size.
+     *
+     * @param uncertainty of a difference of two readings of one gauge
+     * @param choke that the engine maker wants; empty where the hole is to be straight
+     */
+    public static List<Check> check(Grid grid, Length uncertainty, Optional<Choke> choke) {
+        List<Comparison> straight = check(BoreShape.of(grid), uncertainty);
+        List<Check> checks = new ArrayList<>();
+        choke.ifPresentOrElse(
+                window -> checks.addAll(ChokedShape.check(grid, uncertainty, window)),
+                () -> checks.add(straight.get(0)));
+        checks.add(straight.get(1));
+        return checks;
+    }
+
+    /**
+     * The same of a survey: not known where less was read than three depths along two axes (common practice).
      *
      * @param uncertainty of a difference of two readings of one gauge
      */
-    public static List<? extends Check> check(Survey survey, Length uncertainty) {
+    public static List<? extends Check> check(Survey survey, Length uncertainty, Optional<Choke> choke) {
         return survey instanceof Grid grid && grid.showsShape()
-                ? check(BoreShape.of(grid), uncertainty)
+                ? check(grid, uncertainty, choke)
                 : List.of(
                         Rule.FINISHED_TAPER.unknown("", TOO_LITTLE_READ),
                         Rule.FINISHED_OUT_OF_ROUND.unknown("", TOO_LITTLE_READ));

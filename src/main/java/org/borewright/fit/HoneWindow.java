@@ -29,16 +29,18 @@ public final class HoneWindow {
     /**
      * Whether a hole honed to target will be proven within both limits; where not, the gauge that would prove it.
      *
+     * @param eachWay how far either end of the hole is honed off the target; zero where it is straight
      * @param ofHole the expanded uncertainty of the hole when it will be measured
      * @param ofPiston the expanded uncertainty of the measured piston
      */
-    public static List<Comparison> checkTarget(ClearanceWindow clearance, Length ofHole, Length ofPiston) {
+    public static List<Comparison> checkTarget(
+            ClearanceWindow clearance, Length eachWay, Length ofHole, Length ofPiston) {
         return List.of(
                 Rule.TARGET_LEAST
-                        .atLeast("", clearance.target(), clearance.least())
+                        .atLeast("", clearance.target().minus(eachWay), clearance.least())
                         .within(ofHole, ofPiston),
                 Rule.TARGET_GREATEST
-                        .atMost("", clearance.target(), clearance.greatest())
+                        .atMost("", clearance.target().plus(eachWay), clearance.greatest())
                         .within(ofHole, ofPiston));
     }
 }

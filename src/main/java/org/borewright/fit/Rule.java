@@ -93,6 +93,21 @@ public enum Rule {
     CLEARANCE_GREATEST("greatest clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "take the next size"),
     /** The hole narrows no more than a finished hole may. */
     FINISHED_TAPER("taper after honing", "limit: common practice, 0.010 mm", "hone until straight"),
+    /** The hole is wider at the bottom by the least that its maker wants. */
+    CHOKE_LEAST(
+            "least choke after honing",
+            "limit: engines.csv, bottom minus top; ISO 14253-1",
+            "hone the bottom wider, while the clearance allows"),
+    /** The hole is no wider at the bottom than its maker wants. */
+    CHOKE_GREATEST(
+            "greatest choke after honing",
+            "limit: engines.csv, bottom minus top; ISO 14253-1",
+            "hone the top wider, while the clearance allows"),
+    /** The hole widens evenly from end to end. */
+    CHOKE_EVEN(
+            "evenness of the choke after honing",
+            "limit: common practice, 0.010 mm",
+            "hone until no place is wider or narrower than both ends"),
     /** The hole is round enough for a finished hole. */
     FINISHED_OUT_OF_ROUND("out-of-round after honing", "limit: common practice, 0.010 mm", "hone until round"),
     /** The ring set is made for the piston's bore. */

@@ -65,10 +65,10 @@ final class HoleReporter {
                 cleanUp,
                 fate,
                 fate.flatMap(at -> rings.map(set -> gaps(hole, at, set))).orElse(List.of()),
-                named.map(row -> checks(hole, shape, row, fate)).orElse(List.of()));
+                named.map(row -> checks(hole, row, fate)).orElse(List.of()));
     }
 
-    private List<Check> checks(Hole hole, Optional<BoreShape> shape, SizeRow row, Optional<HoleAtSize> fate) {
+    private List<Check> checks(Hole hole, SizeRow row, Optional<HoleAtSize> fate) {
         List<Check> checks = new ArrayList<>();
         fate.flatMap(at -> cleanUp(hole, at)).ifPresent(checks::add);
         hole.contradictedProbe().ifPresent(checks::add);
@@ -77,7 +77,10 @@ final class HoleReporter {
                 .ifPresent(at -> checks.addAll(asItIs(hole, row, at.piston().shape())));
         if (request.condition() == Condition.FINISHED) {
             Length uncertainty = Uncertainty.ofDifference(request.gauge());
-            shape.ifPresent(found -> checks.addAll(FinishedShape.check(found, uncertainty)));
+            if (hole.at20() instanceof Grid grid) {
+                checks.addAll(
+                        FinishedShape.check(grid, uncertainty, engine.limits().choke()));
+            }
         }
         return checks;
     }

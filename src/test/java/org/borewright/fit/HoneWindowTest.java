@@ -50,7 +50,7 @@ class HoneWindowTest {
             """)
     void aTargetThatCannotBeProvenNamesTheGauge(
             Length hole, Length piston, Outcome least, Outcome greatest, Length gauge) {
-        List<Comparison> checks = HoneWindow.checkTarget(WINDOW, hole, piston);
+        List<Comparison> checks = HoneWindow.checkTarget(WINDOW, Length.ZERO, hole, piston);
         assertThat(checks).extracting(Comparison::rule).containsExactly(Rule.TARGET_LEAST, Rule.TARGET_GREATEST);
         assertThat(checks).extracting(Comparison::outcome).containsExactly(least, greatest);
         assertThat(checks.get(0).settledWithin()).isEqualTo(Optional.ofNullable(gauge));
@@ -77,7 +77,7 @@ class HoneWindowTest {
                 .filter(limits -> limits.hold(mm("70.000")))
                 .isPresent();
         return inside
-                == HoneWindow.checkTarget(WINDOW, nm(ofHole), nm(ofPiston)).stream()
+                == HoneWindow.checkTarget(WINDOW, Length.ZERO, nm(ofHole), nm(ofPiston)).stream()
                         .allMatch(check -> check.outcome() == Outcome.IN);
     }
 }

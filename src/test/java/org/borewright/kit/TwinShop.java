@@ -48,6 +48,7 @@ import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.shape.BoltShape;
 import org.borewright.fit.shape.BoreSurface;
+import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.ClipSeat;
 import org.borewright.fit.shape.ClipShape;
@@ -110,6 +111,8 @@ public final class TwinShop {
     public final Map<PartNumber, Withdrawal> withdrawals = new HashMap<>();
     public final Map<PartNumber, Offer> offers = new HashMap<>();
     public Strokes strokes = Strokes.FOUR;
+    public boolean torquePlate;
+    public Optional<Choke> choke = Optional.empty();
     public Construction construction = Construction.IRON_BARREL;
     public BoreSurface surface = BoreSurface.IRON;
     public RodEnd rodEnd = new RodEnd(
@@ -282,7 +285,7 @@ public final class TwinShop {
     private Engine engine() {
         return new Engine(
                 new EngineName("TWIN-1", "Twin", "Testwright"),
-                new Build(strokes, Layout.PARALLEL_TWIN, construction, surface, LengthUnit.MILLIMETRE),
+                new Build(strokes, Layout.PARALLEL_TWIN, construction, surface, torquePlate, LengthUnit.MILLIMETRE),
                 List.of(new Cylinder("1", Hand.ANY, pitch), new Cylinder("2", Hand.ANY, Optional.empty())),
                 new BoreSpec(
                         mm("70"),
@@ -300,7 +303,7 @@ public final class TwinShop {
                         pistonToHead,
                         new HeadShape(42, true, Optional.of(mm("72")), mm("76"), 9_500_000)),
                 rodEnd,
-                new ServiceLimits(mm("0.1"), mm("0.05"), mm("0.05"), mm("0.05"), mm("0.3"), 2_000));
+                new ServiceLimits(mm("0.1"), mm("0.05"), mm("0.05"), choke, mm("0.05"), mm("0.3"), 2_000));
     }
 
     /** Bolts whose pull the proof loads of ISO 898-1 say nothing of. */

@@ -15,6 +15,7 @@ import org.borewright.catalog.ServiceLimits;
 import org.borewright.catalog.store.row.CylinderRow;
 import org.borewright.catalog.store.row.EngineRow;
 import org.borewright.fit.CommonPractice;
+import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.DeckShape;
 import org.borewright.fit.shape.HeadShape;
 import org.borewright.fit.shape.PinSeat;
@@ -29,7 +30,7 @@ final class EngineOfRows {
     static Engine of(EngineRow row, List<CylinderRow> cylinders) {
         return new Engine(
                 new EngineName(row.engine, row.model, row.maker),
-                new Build(row.strokes, row.layout, row.construction, row.surface, row.steps),
+                new Build(row.strokes, row.layout, row.construction, row.surface, row.torquePlate, row.steps),
                 cylinders.stream()
                         .sorted(comparingInt(hole -> hole.order))
                         .map(EngineOfRows::cylinder)
@@ -89,6 +90,7 @@ final class EngineOfRows {
                 row.wearAllowance,
                 row.taperAllowance,
                 row.outOfRoundAllowance,
+                Optional.ofNullable(row.choke).map(Choke::new),
                 row.deckFlatness,
                 row.skimGreatest,
                 row.massSpread);

@@ -7,6 +7,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.Choke;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
@@ -21,8 +22,9 @@ import org.borewright.measure.Limits;
  * @param piston as measured; empty while it is not, and then all else is provisional
  * @param diameter of the piston: as measured, or its tolerance
  * @param work bored and honed, honed alone, or left
- * @param boreTo hone size less hone stock; empty when it is not bored
- * @param honeTo piston + target clearance, or as much more as the hole needs to come out clean; empty when it is not honed
+ * @param boreTo hone size, of its narrower end, less hone stock; empty when it is not bored
+ * @param honeTo piston + target clearance, or as much more as the hole needs to come out clean; the mean of both ends where it has choke; empty when it is not honed
+ * @param choke how much wider it is honed at the bottom; empty where it is to be straight
  * @param uncertainty of the clearance, hole and piston together
  * @param window the holes in which the clearance is proven; empty where the gauges are too coarse for any
  * @param ringGaps at the ends of the window, of every ring set that goes with the pistons
@@ -36,6 +38,7 @@ public record HolePlan(
         Work work,
         Optional<Length> boreTo,
         Optional<Length> honeTo,
+        Optional<Choke> choke,
         Length uncertainty,
         Optional<Limits> window,
         List<RingGapIn> ringGaps,
@@ -45,6 +48,16 @@ public record HolePlan(
     public HolePlan {
         ringGaps = List.copyOf(ringGaps);
         checks = List.copyOf(checks);
+    }
+
+    /** What it is honed to at the top; empty where it is to be straight, or is not honed. */
+    public Optional<Length> honeTopTo() {
+        return choke.flatMap(window -> honeTo.map(window::atTop));
+    }
+
+    /** What it is honed to at the bottom; empty where it is to be straight, or is not honed. */
+    public Optional<Length> honeBottomTo() {
+        return choke.flatMap(window -> honeTo.map(window::atBottom));
     }
 
     /** What becomes of the hole, for the list of work. */

@@ -13,6 +13,7 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.HoneOnly;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
@@ -32,12 +33,16 @@ final class HolePlanner {
     private final BenchRequest request;
     private final BoreSpec bore;
     private final boolean mayBeCut;
+    private final Optional<Choke> choke;
+    private final Length eachWay;
     private final List<RingSet> rings;
 
     HolePlanner(BenchRequest request, Engine engine) {
         this.request = request;
         this.bore = engine.bore();
         this.mayBeCut = engine.build().construction().mayBeBored();
+        this.choke = engine.limits().choke();
+        this.eachWay = choke.map(Choke::eachWay).orElse(Length.ZERO);
         this.rings = RingGapIn.sets(request.choice());
     }
 
@@ -55,12 +60,11 @@ final class HolePlanner {
         List<Comparison> asItIs = asItIs(hole, diameter, ofPiston, clearance);
         List<Comparison> clean = runs(asItIs) ? List.of() : honedClean(hole, diameter, ofPiston, clearance);
         Length honeTo = hone(hole, target);
-        Work work = runs(asItIs) || !mayBeCut || ended(clean, Outcome.OUT)
-                ? Work.AS_IS
-                : byBarOrHone(hole, honeTo.minus(bore.honeStock()));
+        Length boreTo = honeTo.minus(eachWay).minus(bore.honeStock());
+        Work work = runs(asItIs) || !mayBeCut || ended(clean, Outcome.OUT) ? Work.AS_IS : byBarOrHone(hole, boreTo);
         List<Check> checks = new ArrayList<>();
         if (piston.isPresent() && work != Work.AS_IS) {
-            checks.addAll(HoneWindow.checkTarget(clearance, ofHole, ofPiston));
+            checks.addAll(HoneWindow.checkTarget(clearance, eachWay, ofHole, ofPiston));
         }
         checks.addAll(asItIs);
         checks.addAll(clean);
@@ -72,8 +76,9 @@ final class HolePlanner {
                 piston,
                 diameter,
                 work,
-                Optional.of(honeTo.minus(bore.honeStock())).filter(to -> work == Work.REBORE),
+                Optional.of(boreTo).filter(to -> work == Work.REBORE),
                 Optional.of(honeTo).filter(to -> work != Work.AS_IS),
+                choke,
                 together,
                 window,
                 window.map(holes -> RingGapIn.of(holes, rings)).orElse(List.of()),
@@ -88,9 +93,12 @@ final class HolePlanner {
                 .toList());
     }
 
-    /** The target, or what a hole that is past it needs to come out clean. */
-    private static Length hone(Hole hole, Length target) {
-        return clean(hole).filter(clean -> clean.isMoreThan(target)).orElse(target);
+    /** The target, or what a hole that is past it needs to come out clean, at its narrower end where it has choke. */
+    private Length hone(Hole hole, Length target) {
+        return clean(hole)
+                .map(clean -> clean.plus(eachWay))
+                .filter(mean -> mean.isMoreThan(target))
+                .orElse(target);
     }
 
     private static Optional<Length> clean(Hole hole) {
@@ -116,6 +124,7 @@ final class HolePlanner {
         Limits largest = Limits.exactly(piston.greatest());
         return clean(hole)
                 .filter(clean -> mayBeCut)
+                .map(clean -> clean.plus(eachWay.doubled()))
                 .map(clean -> Clearance.check(Limits.exactly(clean), hole.uncertainty(), largest, ofPiston, window))
                 .map(both -> List.of(both.get(1).at("honed clean")))
                 .orElse(List.of());

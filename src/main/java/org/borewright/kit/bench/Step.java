@@ -11,12 +11,16 @@ import org.borewright.catalog.Strokes;
 public enum Step {
     /** A head pulls the hole out of round. */
     TORQUE_PLATE(
-            "Where the engine maker asks for a torque plate, bore, hone and measure with it on, tightened as the head is.",
-            engine -> engine.build().construction().mayBeBored()),
+            "Bolt the torque plate on, with a head gasket and tightened as the head is, before the bar goes in: bore, hone and measure with it on.",
+            engine -> engine.build().torquePlate()),
     /** Edges before the finish. */
     CHAMFER(
             "Chamfer the mouth of each hole, and every port, before the finish hone.",
             engine -> engine.build().construction().mayBeBored()),
+    /** Wider at one end on purpose. */
+    CHOKE(
+            "Hone the choke of this barrel: top and bottom each to its own size, widening evenly from the one to the other.",
+            engine -> engine.limits().choke().isPresent()),
     /** Nothing of the stone stays. */
     WASH("Wash with hot water and soap until a white cloth stays white, then oil at once.", engine -> true),
     /** Warm holes read large. */

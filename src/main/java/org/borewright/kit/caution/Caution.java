@@ -33,6 +33,9 @@ public enum Caution {
     /** An iron sleeve in aluminium. */
     SLEEVE_IN_ALUMINIUM(
             "An iron sleeve in aluminium lets go as the barrel warms: bore and hone it cold, and measure cold."),
+    /** A block that its head pulls out of round. */
+    TORQUE_PLATE(
+            "This block is bored, honed and measured with a torque plate on, tightened as the head is: without it the holes are not those that the pistons run in."),
     /** A wall that is never cut. */
     NEVER_BORED("This wall is never bored or honed: only a set of the same size or a grade of it may go on."),
     /** Ports in a wall that is bored or honed. */

@@ -52,6 +52,7 @@ public final class Cautions {
     public Cautions ofBuild(Engine engine, boolean cut) {
         Build build = engine.build();
         return when(build.construction() == Construction.SLEEVED_ALUMINIUM_BARREL, Caution.SLEEVE_IN_ALUMINIUM)
+                .when(build.torquePlate(), Caution.TORQUE_PLATE)
                 .when(!build.construction().mayBeBored(), Caution.NEVER_BORED)
                 .when(build.strokes() == Strokes.TWO, Caution.RING_PEGS)
                 .when(build.strokes() == Strokes.TWO && cut, Caution.PORTS)

@@ -163,8 +163,10 @@ final class Conditions {
             return;
         }
         ServiceLimits limits = engine.limits();
-        checks.addAll(ServiceShape.check(
-                shape.get(), Uncertainty.ofDifference(request.gauge()), limits.taper(), limits.outOfRound()));
+        Length uncertainty = Uncertainty.ofDifference(request.gauge());
+        checks.addAll(limits.choke()
+                .map(choke -> ServiceShape.checkChoked(grid, choke, uncertainty, limits.taper(), limits.outOfRound()))
+                .orElseGet(() -> ServiceShape.check(shape.get(), uncertainty, limits.taper(), limits.outOfRound())));
     }
 
     private void addAsFound(List<Check> checks, AsFound found) {

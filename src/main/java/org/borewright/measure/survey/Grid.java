@@ -89,6 +89,14 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         return profile;
     }
 
+    /** The readings along each axis that has two at the least, from the deck down. */
+    public List<List<Length>> profiles() {
+        return IntStream.range(0, axes.size())
+                .mapToObj(this::profile)
+                .filter(profile -> profile.size() > 1)
+                .toList();
+    }
+
     /** The readings at one depth. */
     List<Length> section(int depth) {
         List<Length> section = new ArrayList<>(axes.size());

@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param work what is done to the hole
  * @param boreTo hone size less hone stock; absent when it is not bored
  * @param honeTo piston + target, or as much more as the hole needs; absent when it is not honed
+ * @param honeTopTo the same at the top; absent where the hole is to be straight
+ * @param honeBottomTo the same at the bottom; absent where the hole is to be straight
  * @param window the holes in which the clearance is proven; absent where the gauges are too coarse
  * @param uncertainty expanded uncertainty of the clearance, hole and piston together
  * @param ringGaps at the ends of the window
@@ -43,6 +45,8 @@ record HolePlanAnswer(
         String work,
         @Nullable ShownLength boreTo,
         @Nullable ShownLength honeTo,
+        @Nullable ShownLength honeTopTo,
+        @Nullable ShownLength honeBottomTo,
         @Nullable ShownLimits window,
         ShownLength uncertainty,
         List<SetGapAnswer> ringGaps,
@@ -60,6 +64,8 @@ record HolePlanAnswer(
                 plan.work().label(),
                 ShownLength.of(plan.boreTo(), unit),
                 ShownLength.of(plan.honeTo(), unit),
+                ShownLength.of(plan.honeTopTo(), unit),
+                ShownLength.of(plan.honeBottomTo(), unit),
                 plan.window().map(window -> ShownLimits.of(window, unit)).orElse(null),
                 ShownLength.of(plan.uncertainty(), unit, Flattery.UNCERTAINTY),
                 SetGapAnswer.of(plan.ringGaps(), unit),

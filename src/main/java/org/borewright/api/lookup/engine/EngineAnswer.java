@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param construction how the holes are made
  * @param mayBeBored whether bar and hone may touch the wall
  * @param surface what the rings run on
+ * @param torquePlate whether it is bored, honed and measured with a plate on, tightened as the head is
  * @param steps the unit its oversizes step in
  * @param displacement of the whole engine at standard in cm³
  * @param cylinders in the maker's order
@@ -45,6 +46,7 @@ public record EngineAnswer(
         String construction,
         boolean mayBeBored,
         String surface,
+        boolean torquePlate,
         String steps,
         BigDecimal displacement,
         List<CylinderAnswer> cylinders,
@@ -106,6 +108,7 @@ public record EngineAnswer(
                 engine.build().construction().label(),
                 engine.build().construction().mayBeBored(),
                 engine.build().surface().label(),
+                engine.build().torquePlate(),
                 engine.build().steps().symbol(),
                 EngineSearch.displacement(engine),
                 engine.cylinders().stream()

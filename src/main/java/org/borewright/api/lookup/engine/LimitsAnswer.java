@@ -1,11 +1,14 @@
 package org.borewright.api.lookup.engine;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.api.shown.ShownLimits;
 import org.borewright.catalog.ServiceLimits;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The limits of an engine in service, as allowances over the present size.
@@ -13,14 +16,17 @@ import org.borewright.measure.LengthUnit;
  * @param wear of the largest diameter
  * @param taper between depths along one axis
  * @param outOfRound between axes at one depth
+ * @param choke how much wider a finished hole is at the bottom; absent where it is to be straight
  * @param deckFlatness of the gasket face
  * @param skimGreatest the most that may be skimmed off the deck in all
  * @param massSpread in grams: the most one piston may be heavier than another
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record LimitsAnswer(
         ShownLength wear,
         ShownLength taper,
         ShownLength outOfRound,
+        @Nullable ShownLimits choke,
         ShownLength deckFlatness,
         ShownLength skimGreatest,
         BigDecimal massSpread) {
@@ -30,6 +36,9 @@ public record LimitsAnswer(
                 most(limits.wear(), unit),
                 most(limits.taper(), unit),
                 most(limits.outOfRound(), unit),
+                limits.choke()
+                        .map(choke -> ShownLimits.of(choke.bottomMinusTop(), unit))
+                        .orElse(null),
                 most(limits.deckFlatness(), unit),
                 most(limits.skimGreatest(), unit),
                 BigDecimal.valueOf(limits.massSpreadMilligrams(), 3));

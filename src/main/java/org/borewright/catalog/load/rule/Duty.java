@@ -20,6 +20,8 @@ enum Duty {
     HOLES("as many holes as the layout says", "has %s cylinders, cylinders.csv names %s"),
     /** Of engines.csv: a pitch in cylinders.csv asks for it. */
     BRIDGE("a least bridge where holes share metal", "is empty, and cylinders.csv gives a pitch"),
+    /** Of engines.csv: a plate is for bar and hone. */
+    PLATE("a torque plate where the wall is cut", "a wall that is %s is never bored or honed"),
     /** Of cylinders.csv. */
     PITCH("a pitch leads to a next hole", "is the pitch to a next hole, and %s is the last"),
     /** Of sizes.csv, by value and not by how it is typed. */
@@ -30,6 +32,10 @@ enum Duty {
     CLEARANCES("clearances rise", "out of order: %s"),
     /** Of piston_designs.csv: what is allowed in a finished hole is allowed in service. */
     WEAR_LIMIT("wear limit not below greatest clearance", "is less than the greatest clearance of a finished hole"),
+    /** Of piston_designs.csv: both ends of the hole must lie in the window. */
+    CHOKE(
+            "a choke that the clearances have room for",
+            "the ends of the hole differ by %s at the least, the clearances by %s"),
     /** Of piston_designs.csv. */
     CLIP_GROOVES(
             "clip grooves unless the pin is pressed in the rod",

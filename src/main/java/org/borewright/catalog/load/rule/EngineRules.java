@@ -26,6 +26,7 @@ final class EngineRules {
     static void check(Examination examination) {
         EngineRules rules = new EngineRules(examination);
         for (EngineRow engine : examination.rows(EngineRow.class)) {
+            rules.plate(engine);
             if (examination.isWhole(CylinderRow.class, "engine", engine.engine)) {
                 rules.layout(engine);
                 rules.bridge(engine);
@@ -34,6 +35,12 @@ final class EngineRules {
             if (examination.isWhole(SizeRow.class, "engine", engine.engine)) {
                 rules.standard(engine);
             }
+        }
+    }
+
+    private void plate(EngineRow engine) {
+        if (engine.torquePlate && !engine.construction.mayBeBored()) {
+            examination.bad(engine, "torque_plate", Duty.PLATE, engine.construction.label());
         }
     }
 

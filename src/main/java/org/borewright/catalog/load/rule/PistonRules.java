@@ -16,6 +16,7 @@ import org.borewright.catalog.store.row.PistonDesignRow;
 import org.borewright.catalog.store.row.PistonRow;
 import org.borewright.catalog.store.row.RingSetRow;
 import org.borewright.catalog.store.row.SizeRow;
+import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.measure.Length;
 
@@ -52,9 +53,19 @@ final class PistonRules {
             if (design.clearanceWear != null && design.clearanceWear.isLessThan(window.greatest())) {
                 examination.bad(design, "clearance_wear_mm", Duty.WEAR_LIMIT);
             }
+            choke(design, window.greatest().minus(window.least()));
         } catch (IllegalArgumentException falling) {
             examination.bad(design, "clearance_target_mm", Duty.CLEARANCES, String.valueOf(falling.getMessage()));
         }
+    }
+
+    private void choke(PistonDesignRow design, Length room) {
+        Optional.ofNullable(engines.get(design.engine))
+                .flatMap(engine -> Optional.ofNullable(engine.choke))
+                .map(window -> new Choke(window).leastDifference())
+                .filter(difference -> difference.isMoreThan(room))
+                .ifPresent(
+                        difference -> examination.bad(design, "clearance_greatest_mm", Duty.CHOKE, difference, room));
     }
 
     private void clips(PistonDesignRow design) {

@@ -40,7 +40,10 @@ final class EngineTables {
         hole(table);
         metal(table);
         deck(table);
-        return rodAndLimits(table).rule(unique("engine")).rule(together("spigot_outside_mm", "spigot_wall_least_mm"));
+        return rodAndLimits(table)
+                .rule(unique("engine"))
+                .rule(together("spigot_outside_mm", "spigot_wall_least_mm"))
+                .rule(together("choke_least_mm", "choke_greatest_mm"));
     }
 
     private static Table<EngineRow> build(Table<EngineRow> table) {
@@ -60,6 +63,7 @@ final class EngineTables {
                         "surface",
                         words(BoreSurface.values(), BoreSurface::label),
                         (row, surface) -> row.surface = surface)
+                .needed("torque_plate", YES_NO, (row, plate) -> row.torquePlate = plate)
                 .needed("steps", words(LengthUnit.values(), LengthUnit::symbol), (row, unit) -> row.steps = unit);
     }
 
@@ -108,6 +112,7 @@ final class EngineTables {
                 .needed("wear_allowance_mm", LENGTH, (row, most) -> row.wearAllowance = most)
                 .needed("taper_allowance_mm", LENGTH, (row, most) -> row.taperAllowance = most)
                 .needed("out_of_round_allowance_mm", LENGTH, (row, most) -> row.outOfRoundAllowance = most)
+                .column(Column.maybeLimits("choke", lengths("-1", "1"), (row, limits) -> row.choke = limits))
                 .needed("deck_flatness_mm", LENGTH, (row, most) -> row.deckFlatness = most)
                 .needed("skim_greatest_mm", LENGTH, (row, most) -> row.skimGreatest = most)
                 .needed("mass_spread_g", counts(3, "0", "10000"), (row, most) -> row.massSpread = most);

@@ -38,6 +38,8 @@ public class EngineRow extends CatalogRow {
     @Enumerated(EnumType.STRING)
     public BoreSurface surface;
 
+    public boolean torquePlate;
+
     @Enumerated(EnumType.STRING)
     public LengthUnit steps;
 
@@ -103,6 +105,8 @@ public class EngineRow extends CatalogRow {
     public Length taperAllowance;
 
     public Length outOfRoundAllowance;
+
+    public Limits choke;
 
     public Length deckFlatness;
 

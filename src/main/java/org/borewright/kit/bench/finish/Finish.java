@@ -46,7 +46,7 @@ public record Finish(
                 fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
         List<Hole> holes = BenchPlan.holes(
                 engine, request.holes().stream().map(FittedHole::survey).toList(), request.ofHoles());
-        FinishJudge judge = new FinishJudge(request, pistons);
+        FinishJudge judge = new FinishJudge(request, engine.limits().choke(), pistons);
         List<JudgedHole> judged = IntStream.range(0, holes.size())
                 .mapToObj(i -> judge.judge(holes.get(i), request.holes().get(i)))
                 .toList();

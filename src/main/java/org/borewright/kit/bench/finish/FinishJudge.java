@@ -14,6 +14,7 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonPart;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Unchecked;
+import org.borewright.fit.shape.Choke;
 import org.borewright.kit.bench.PistonInHand;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.choice.RingChecks;
@@ -28,10 +29,12 @@ import org.borewright.measure.survey.Grid;
 final class FinishJudge {
 
     private final FinishRequest request;
+    private final Optional<Choke> choke;
     private final Map<String, PistonInHand> byTag = new TreeMap<>();
 
-    FinishJudge(FinishRequest request, List<PistonInHand> pistons) {
+    FinishJudge(FinishRequest request, Optional<Choke> choke, List<PistonInHand> pistons) {
         this.request = request;
+        this.choke = choke;
         pistons.forEach(piston -> byTag.put(piston.tag(), piston));
     }
 
@@ -46,7 +49,7 @@ final class FinishJudge {
         checks.add(place(hole, part));
         checks.addAll(clearances(hole, part, diameter, piston));
         checks.addAll(FinishedShape.check(
-                hole.at20(), Uncertainty.ofDifference(request.ofHoles().gauge())));
+                hole.at20(), Uncertainty.ofDifference(request.ofHoles().gauge()), choke));
         checks.addAll(ringGaps(hole, part));
         return new JudgedHole(
                 hole,

@@ -13,6 +13,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.Choke;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchHold.Reason;
@@ -21,6 +22,7 @@ import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.bench.TwinBench;
 import org.borewright.kit.caution.Caution;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -63,6 +65,26 @@ class FinishTest {
         assertThat(finish.judgement()).isEqualTo(Judgement.TOO_CLOSE);
         assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.PISTON_OPEN);
         assertThat(finish.holes().get(0).judgement()).isEqualTo(Judgement.TOO_CLOSE);
+    }
+
+    /** Wider at the bottom by 0.010 to 0.014: a straight hole is no better than one with too much. */
+    @ParameterizedTest
+    @CsvSource({
+        "70.500 70.500 70.506 70.506 70.512 70.512, PASS,",
+        "70.505 70.505 70.505 70.505 70.505 70.505, HOLD, CHOKE_LEAST",
+        "70.498 70.498 70.506 70.506 70.514 70.514, HOLD, CHOKE_GREATEST",
+        "70.500 70.500 70.506 70.506 70.510 70.512, TOO_CLOSE, CHOKE_LEAST"
+    })
+    void aHoleWithChokeIsJudgedByItsWindow(String readings, Judgement judgement, Rule rule) {
+        bench.shop.choke = Optional.of(new Choke(new Limits(mm("0.010"), mm("0.014"))));
+
+        Finish finish = judge(true, readings, "70.501 70.501 70.506 70.506 70.513 70.513");
+
+        assertThat(finish.judgement()).isEqualTo(judgement);
+        assertThat(finish.holds())
+                .flatExtracting(BenchHold::checks)
+                .extracting(Check::rule)
+                .isEqualTo(rule == null ? List.of() : List.of(rule));
     }
 
     @Test
