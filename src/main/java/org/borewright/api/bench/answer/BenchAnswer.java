@@ -3,7 +3,6 @@ package org.borewright.api.bench.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.borewright.api.match.answer.TorqueAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.shown.ShownCheck;
@@ -141,17 +140,17 @@ public record BenchAnswer(
                                     + next.certainty().label() + ".")
                             .orElse("");
         }
-        if (plan.readiness() == Readiness.TOO_CLOSE) {
-            return "Too close to call: " + plan.holds().get(0).says();
-        }
         List<String> without = plan.holes().stream()
                 .filter(hole -> hole.piston().isEmpty())
                 .map(hole -> hole.hole().name())
                 .toList();
+        String missing = "o measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ")
+                + String.join(", ", without) + ". Bore, and hone only once the piston is measured.";
+        if (plan.readiness() == Readiness.TOO_CLOSE) {
+            return "Too close to call: " + plan.holds().get(0).says() + (without.isEmpty() ? "" : " N" + missing);
+        }
         return without.isEmpty()
                 ? "Ready: every hole has its measured piston, and its size and window stand with it."
-                : "Provisional: no measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ")
-                        + without.stream().collect(Collectors.joining(", "))
-                        + ". Bore, and hone only once the piston is measured.";
+                : "Provisional: n" + missing;
     }
 }

@@ -61,6 +61,23 @@ class FaultsOfABenchRequestTest {
         isTold("/api/finish", SampleRequest.in(HONED).with(place, json), place, type, reason);
     }
 
+    /** The reading lies less than U from its tolerance. */
+    @Test
+    void aPlanThatIsTooCloseToCallStillSaysWhichHoleHasNoPiston() {
+        String body = """
+                {"engine": "HALVERN-T2", "unit": "mm", "size": "+0.50", "temperature": 20, "pistonTemperature": 20,
+                 "pistons": [{"tag": "A", "piston": "TV-HT2-050L", "diameter": 60.898}]}""";
+
+        Response answer = given().contentType("application/json").body(body).post("/api/bench");
+
+        assertThat(answer.jsonPath().getString("readiness")).isEqualTo("too close to call");
+        assertThat(answer.jsonPath().getString("says"))
+                .startsWith("Too close to call: ")
+                .contains("; piston A.")
+                .endsWith(
+                        " No measured piston yet for cylinder right. Bore, and hone only once the piston is measured.");
+    }
+
     /** In the order of the work: measured, skimmed, bored. */
     @Test
     void aSkimStandsInItsPlaceAmongTheOperations() {
