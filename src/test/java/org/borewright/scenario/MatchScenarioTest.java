@@ -8,7 +8,10 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ExtractableResponse;
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
+import java.time.LocalDate;
 import java.util.List;
 import org.borewright.kit.caution.Caution;
 import org.junit.jupiter.api.Test;
@@ -46,6 +49,28 @@ class MatchScenarioTest {
                 .body("cylinders[1].cleanUp.worst.nm", equalTo(77_580_000))
                 .body("bill.complete", equalTo(true))
                 .body("bill.lines.number", hasItem("OVS4-GK"));
+    }
+
+    /** Two makers' +0.50: 61.800 on a later day, 61.855 at once. The shelf decides the day, not the metal. */
+    @Test
+    void ofTwoMakersAtOneSizeTheOneThatTakesLessMetalGoesInThoughLater() {
+        ExtractableResponse<Response> answer = match("""
+                {"engine":"TORRESK-F4","unit":"mm","condition":"worn","date":"2026-03-02","temperature":20,
+                 "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[
+                 {"cylinder":"1","diameter":61.400},{"cylinder":"2","diameter":61.400},
+                 {"cylinder":"3","diameter":61.400},{"cylinder":"4","diameter":61.400}]}""")
+                .statusCode(200)
+                .body("size.size", equalTo("+0.50"))
+                .body("size.maker", equalTo("Norheim"))
+                .extract();
+
+        String row = "sizes.find { it.size.size == '+0.50' && it.size.maker == '%s' }.%s";
+        assertThat(answer.path(String.format(row, "Norheim", "finish.nm")).toString())
+                .isEqualTo("61800000");
+        assertThat(answer.path(String.format(row, "Kelvarn", "finish.nm")).toString())
+                .isEqualTo("61855000");
+        assertThat(LocalDate.parse(answer.path(String.format(row, "Norheim", "kit.date"))))
+                .isAfter(LocalDate.parse(answer.path(String.format(row, "Kelvarn", "kit.date"))));
     }
 
     /**

@@ -119,11 +119,17 @@ public record SizeRow(
                 .min(Comparator.comparing((SizeRow row) -> !row.isOpen()).thenComparing(SizeRow::size));
     }
 
-    /** The row of a size that serves with the best kit; empty when none of the size serves. */
+    /**
+     * The row of a size that serves, of two makers' pistons the one whose kit can be completed, then the one that takes out less metal: the
+     * shelf decides the day, not the hole; then the one with the better kit. Empty when none of the size serves.
+     */
     public static Optional<SizeRow> bestAt(Size size, List<SizeRow> table) {
         return table.stream()
                 .filter(row -> row.size().equals(size) && row.serves())
-                .min(Comparator.comparing((SizeRow row) -> row.kit().isEmpty())
+                .min(Comparator.comparing((SizeRow row) ->
+                                row.kit().filter(Kit::isComplete).isEmpty())
+                        .thenComparing(row -> row.choice().orElseThrow().finish())
+                        .thenComparing(row -> row.kit().isEmpty())
                         .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
     }
 }
