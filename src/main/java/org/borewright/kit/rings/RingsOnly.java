@@ -23,10 +23,11 @@ import org.borewright.measure.survey.BoreShape;
  * nobody told is not known, and then it is possible at the best.
  *
  * @param holes the conditions of every hole, in the engine's order
+ * @param deck its flatness or the skim that is to make it flat, and what keeps every set of gaskets from fitting
  * @param rings the ring set they were asked for; empty where the present pistons are not known, or none is supplied for them
  * @param job rings, gaskets and bolts with the work; none without rings, no kit where no gasket kit fits
  */
-public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job job) {
+public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<RingSet> rings, Job job) {
 
     /** The more certain first, then what there is a kit for, then the better kit. */
     static final Comparator<RingsOnly> PREFERENCE = Comparator.comparing(RingsOnly::certainty)
@@ -36,9 +37,10 @@ public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job jo
                     : KitFinder.PREFERENCE.compare(
                             one.job.kit().get(), other.job.kit().orElseThrow()));
 
-    /** Copies the holes. */
+    /** Copies the lists. */
     public RingsOnly {
         holes = List.copyOf(holes);
+        deck = List.copyOf(deck);
     }
 
     /**
@@ -71,9 +73,9 @@ public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job jo
                 .min(PREFERENCE);
     }
 
-    /** Certain when it is in every hole. */
+    /** Certain when it is in every hole, and nothing is open of the deck, which new pistons would not put right either. */
     public Certainty certainty() {
-        Certainty least = Certainty.CERTAIN;
+        Certainty least = Check.allPass(deck) ? Certainty.CERTAIN : Certainty.POSSIBLE;
         for (RingsInHole hole : holes) {
             least = least.and(hole.certainty());
         }
@@ -83,8 +85,10 @@ public record RingsOnly(List<RingsInHole> holes, Optional<RingSet> rings, Job jo
     /** What rules it out in some hole, else what is not met or not known, each once, in the order it is asked. */
     public List<String> open() {
         boolean ruledOut = certainty() == Certainty.NO;
-        return holes.stream()
-                .flatMap(hole -> (ruledOut ? hole.ruledOut() : Check.holding(hole.checks())).stream())
+        Stream<Check> ofDeck = ruledOut ? Stream.of() : Check.holding(deck).stream();
+        Stream<Check> ofHoles =
+                holes.stream().flatMap(hole -> (ruledOut ? hole.ruledOut() : Check.holding(hole.checks())).stream());
+        return Stream.concat(ofHoles, ofDeck)
                 .map(Check::rule)
                 .distinct()
                 .sorted()

@@ -1,9 +1,11 @@
 package org.borewright.kit.rings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.borewright.catalog.PistonDesign;
+import org.borewright.fit.Check;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.bill.ShopWork;
@@ -33,8 +35,7 @@ record RingsTrial(
     /** With the set that suits the pistons of a choice best. */
     RingsOnly of(Choice choice) {
         Conditions conditions = new Conditions(fits, request, Optional.of(choice.design()), Optional.of(choice));
-        List<GasketFit> gaskets =
-                GasketFit.fitting(fits.gaskets(choice, request.deck().lowered()));
+        List<GasketFit> gaskets = fits.gaskets(choice, request.deck().lowered());
         return choice.outfits().stream()
                 .map(outfit -> of(choice, outfit, conditions, gaskets))
                 .min(RingsOnly.PREFERENCE)
@@ -49,6 +50,7 @@ record RingsTrial(
     private RingsOnly nothing(Conditions conditions) {
         return new RingsOnly(
                 conditions.of(holes, shapes, Optional.empty()),
+                deck(),
                 Optional.empty(),
                 new Job(Optional.empty(), new ShopWork(List.of())));
     }
@@ -57,10 +59,20 @@ record RingsTrial(
         List<RingsInHole> asked = conditions.of(holes, shapes, Optional.of(outfit.rings()));
         List<HoleAtSize> stay = stay(choice, asked);
         Length skim = request.deck().skim();
+        List<GasketFit> fitting = GasketFit.fitting(gaskets);
+        List<Check> deck = new ArrayList<>(deck());
+        if (fitting.isEmpty()) {
+            gaskets.stream().findFirst().ifPresent(preferred -> deck.addAll(Check.holding(preferred.checks())));
+        }
         return new RingsOnly(
                 asked,
+                deck,
                 Optional.of(outfit.rings()),
-                new Job(kits.ofRings(outfit, stay, gaskets, skim), ShopWork.of(fits.shelf(), stay, skim)));
+                new Job(kits.ofRings(outfit, stay, fitting, skim), ShopWork.of(fits.shelf(), stay, skim)));
+    }
+
+    private List<Check> deck() {
+        return request.deck().checks(fits.shelf().engine().limits());
     }
 
     /** The holes as they are, with the pistons that are in them. */
