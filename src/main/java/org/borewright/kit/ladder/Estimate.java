@@ -14,6 +14,7 @@ import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.kit.table.SizeRow;
+import org.borewright.measure.Length;
 
 /**
  * What an engine may come to before it is measured: each rung of its ladder with parts, work, days and rebuilds left, and the reading that
@@ -21,20 +22,25 @@ import org.borewright.kit.table.SizeRow;
  *
  * @param match of what is known
  * @param branches the rungs, those that take least metal first
+ * @param skim taken off a deck that is not proven flat, though nobody asked for so much; empty where the deck needs no more than is asked
  */
-public record Estimate(Match match, List<Branch> branches) {
+public record Estimate(Match match, List<Branch> branches, Optional<Length> skim) {
 
     /** Copies the branches. */
     public Estimate {
         branches = List.copyOf(branches);
     }
 
-    /** The estimate for worn holes of which little or nothing is measured. */
-    public static Estimate of(FitTable fits, KitFinder kits, MatchRequest request) {
+    /**
+     * The estimate for worn holes of which little or nothing is measured. A deck that is known to be out of flat is reckoned as skimmed, for
+     * that is what the job will come to.
+     */
+    public static Estimate of(FitTable fits, KitFinder kits, MatchRequest told) {
         Engine engine = fits.shelf().engine();
+        MatchRequest request = told.with(told.deck().skimmedFlat(engine.limits()));
         Match match = Match.of(fits, kits, request);
         Optional<RingsOnly> rings = match.ringsOnly()
-                .filter(told -> told.job().kit().isPresent())
+                .filter(found -> found.job().kit().isPresent())
                 .or(() -> RingsOnly.supposing(fits, kits, request, match.surveyed(), match.shapes()));
         LargestHoles largest = new LargestHoles(fits, request, match);
         List<Branch> branches = Ladder.of(engine, request, match).stream()
@@ -51,7 +57,11 @@ public record Estimate(Match match, List<Branch> branches) {
                             case SLEEVE -> new Branch(rung, Optional.empty(), Optional.empty(), Optional.empty());
                         })
                 .toList();
-        return new Estimate(match, branches);
+        return new Estimate(
+                match,
+                branches,
+                Optional.of(request.deck().skim())
+                        .filter(skim -> skim.isMoreThan(told.deck().skim())));
     }
 
     private static Branch toSize(Rung rung, FitTable fits, MatchRequest request, LargestHoles largest) {

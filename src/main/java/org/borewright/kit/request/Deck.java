@@ -38,6 +38,13 @@ public record Deck(Optional<DeckFlatness> flatness, Length skim, Optional<Length
         return isFlat(limits) ? Optional.empty() : flatness.map(DeckFlatness::leastSkim);
     }
 
+    /** The same deck skimmed as it must be: by the least that makes it flat, where it is not proven flat and less is asked. */
+    public Deck skimmedFlat(ServiceLimits limits) {
+        return leastSkim(limits)
+                .map(least -> new Deck(flatness, skim.max(least), skimmedBefore))
+                .orElse(this);
+    }
+
     private Optional<Outcome> outcome(ServiceLimits limits) {
         return flatness.map(found -> found.check(limits.deckFlatness()).outcome());
     }

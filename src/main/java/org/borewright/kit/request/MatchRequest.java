@@ -71,4 +71,9 @@ public record MatchRequest(
     public Measuring measuring() {
         return new Measuring(gauge, climate);
     }
+
+    /** The same question of a deck that is otherwise. */
+    public MatchRequest with(Deck other) {
+        return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, on);
+    }
 }

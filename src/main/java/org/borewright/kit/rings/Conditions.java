@@ -139,9 +139,12 @@ final class Conditions {
                 : new Suitability(Rule.NOTHING_TO_CUT, "", found, NOTHING_FOUND.asked(), false);
     }
 
+    /** By the bar or by the hone: a poor surface is honed, and a hone takes metal too. */
     private boolean isToBeCut(Finding finding) {
         Finding.Weight weight = finding.weightIn(engine.build().construction().mayBeBored());
-        return weight == Finding.Weight.MACHINABLE || weight == Finding.Weight.BEYOND_MACHINING;
+        return weight == Finding.Weight.MACHINABLE
+                || weight == Finding.Weight.BEYOND_MACHINING
+                || weight == Finding.Weight.HONE;
     }
 
     private Check wear(Hole hole) {

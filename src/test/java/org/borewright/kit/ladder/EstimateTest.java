@@ -1,6 +1,7 @@
 package org.borewright.kit.ladder;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.surveys;
 
 import java.util.List;
@@ -12,6 +13,7 @@ import org.borewright.catalog.Offers;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.ServiceWear;
 import org.borewright.kit.Match;
@@ -21,6 +23,8 @@ import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
+import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -38,6 +42,30 @@ class EstimateTest {
                 FitTable.of(shelf),
                 new KitFinder(shelf, new Offers(shop.offers)),
                 shop.request(Condition.WORN, "standard", surveys(diameters)));
+    }
+
+    /** 0.06 mm out of flat against 0.05, known to 0.010: 0.07 mm comes off, a skim at 40, and the day it takes. */
+    @Test
+    void aDeckOutOfFlatIsReckonedAsSkimmed() {
+        Shelf shelf = shop.shelf();
+        MatchRequest flat = shop.request(Condition.WORN, "standard", surveys("-", "-"));
+        Deck warped = new Deck(
+                Optional.of(new DeckFlatness(mm("0.06"), Optional.empty())), Length.ZERO, Optional.of(Length.ZERO));
+
+        Estimate estimate =
+                Estimate.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(shop.offers)), flat.with(warped));
+
+        assertThat(estimate.skim()).contains(mm("0.07"));
+        assertThat(totals(estimate)).isEqualTo("172.00 296.00 366.00 366.00");
+        assertThat(totals(estimate("-", "-"))).isEqualTo("132.00 256.00 326.00 326.00");
+        assertThat(estimate("-", "-").skim()).isEmpty();
+    }
+
+    private static String totals(Estimate estimate) {
+        return estimate.branches().stream()
+                .flatMap(branch -> branch.job().flatMap(Job::total).stream())
+                .map(total -> total.amount().toPlainString())
+                .collect(Collectors.joining(" "));
     }
 
     private static String name(Branch branch) {

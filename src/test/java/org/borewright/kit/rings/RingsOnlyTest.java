@@ -14,6 +14,7 @@ import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
+import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.RingShape;
@@ -25,6 +26,7 @@ import org.borewright.kit.request.AsFound.Glaze;
 import org.borewright.kit.request.AsFound.Grooves;
 import org.borewright.kit.request.AsFound.Ridge;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Climate;
@@ -68,6 +70,8 @@ class RingsOnlyTest {
     private Optional<Ridge> ridge = Optional.of(Ridge.OFF);
     private Optional<Glaze> glaze = Optional.of(Glaze.BROKEN);
 
+    private Deck deck = TwinShop.skimmed("0");
+
     private static Grid grid(String rows) {
         List<List<Optional<Length>>> cells = Arrays.stream(rows.split(" / ", -1))
                 .map(row -> Arrays.stream(row.split(" ", -1))
@@ -107,7 +111,7 @@ class RingsOnlyTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                plain.deck(),
+                deck,
                 plain.asked(),
                 List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD")),
                 plain.on()));
@@ -367,5 +371,34 @@ class RingsOnlyTest {
         read = new SingleDiameter(mm("70.005"));
 
         assertThat(match().ringsOnly()).isEmpty();
+    }
+
+    /** The deck bears 0.05 mm, known to 0.010; a skim makes it flat that takes off what was found and 0.010; 0.3 mm in all are borne. */
+    @ParameterizedTest(name = "{0} out of flat, {1} skimmed, {2} before: {3} {4}")
+    @CsvSource({
+        "0.040, 0, 0, CERTAIN, ''",
+        "0.040001, 0, 0, POSSIBLE, DECK_FLATNESS",
+        "0.060, 0, 0, POSSIBLE, DECK_FLATNESS",
+        "0.060, 0.069999, 0, POSSIBLE, SKIM_TO_FLAT",
+        "0.060, 0.070, 0, CERTAIN, ''",
+        "0.020, 0, 0.300, CERTAIN, ''",
+        "0.020, 0, 0.300001, POSSIBLE, DECK_SKIM",
+    })
+    void theDeckMustBeFlatAndHighEnoughForRingsAloneToo(
+            Length found, Length skim, Length before, Certainty certainty, String open) {
+        deck = new Deck(Optional.of(new DeckFlatness(found, Optional.empty())), skim, Optional.of(before));
+
+        assertThat(ask().certainty()).isEqualTo(certainty);
+        assertThat(open(ask()))
+                .isEqualTo(open.isEmpty() ? "" : Rule.valueOf(open).title());
+    }
+
+    /** A poor surface is honed, and a hone takes metal: that is the next way, not this one. */
+    @Test
+    void aPoorSurfaceRulesRingsAloneOut() {
+        findings = List.of(new Finding(Finding.Kind.FINISH_POOR, Optional.empty(), Optional.empty()));
+
+        assertThat(ask().certainty()).isEqualTo(Certainty.NO);
+        assertThat(open(ask())).isEqualTo(Rule.NOTHING_TO_CUT.title());
     }
 }

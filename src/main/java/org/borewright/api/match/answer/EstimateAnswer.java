@@ -52,7 +52,7 @@ public record EstimateAnswer(
                 stencils.unit().symbol(),
                 on,
                 stamp,
-                EstimateSentence.of(stamp, estimate, on),
+                EstimateSentence.of(stamp, estimate, on, stencils.unit()),
                 estimate.branches().stream()
                         .map(branch -> BranchAnswer.of(branch, on, stencils))
                         .toList(),

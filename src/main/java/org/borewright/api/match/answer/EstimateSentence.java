@@ -22,12 +22,16 @@ final class EstimateSentence {
 
     private EstimateSentence() {}
 
-    static String of(EstimateAnswer.StampAnswer stamp, Estimate estimate, LocalDate on) {
+    static String of(EstimateAnswer.StampAnswer stamp, Estimate estimate, LocalDate on, LengthUnit unit) {
         List<Branch> priced = estimate.branches().stream()
                 .filter(branch -> branch.job().flatMap(Job::kit).isPresent())
                 .toList();
         return "The stamp " + stamp.text() + " is read as " + stamp.size() + " (" + stamp.readAs()
                 + "). This is an estimate: what the holes read decides."
+                + estimate.skim()
+                        .map(skim ->
+                                " The deck is not proven flat, so a skim of " + shown(skim, unit) + " is reckoned in.")
+                        .orElse("")
                 + (priced.isEmpty() ? "" : " " + priced(priced.get(0), on))
                 + (priced.size() < 2 ? "" : " " + priced(priced.get(priced.size() - 1), on));
     }

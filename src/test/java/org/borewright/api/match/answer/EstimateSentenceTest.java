@@ -9,6 +9,7 @@ import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.Condition;
+import org.borewright.measure.LengthUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -33,7 +34,7 @@ class EstimateSentenceTest {
                 new KitFinder(shelf, new Offers(shop.offers)),
                 shop.request(Condition.WORN, "standard", TwinShop.surveys("-", "-")));
 
-        assertThat(EstimateSentence.of(STAMP, estimate, TwinShop.DAY))
+        assertThat(EstimateSentence.of(STAMP, estimate, TwinShop.DAY, LengthUnit.MILLIMETRE))
                 .endsWith("what the holes read decides. " + says
                         + " Rebore to +0.50 would come to 326.00 EUR, out on 2026-03-05.");
     }
