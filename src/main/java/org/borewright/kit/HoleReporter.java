@@ -16,6 +16,7 @@ import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.ShapeInService;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -75,12 +76,14 @@ final class HoleReporter {
         sizes.wall(hole, row).ifPresent(checks::add);
         fate.filter(at -> at.work() == Work.AS_IS && hole.diameters().isPresent())
                 .ifPresent(at -> checks.addAll(asItIs(hole, row, at.piston().shape())));
-        if (request.condition() == Condition.FINISHED) {
+        if (request.condition() == Condition.FINISHED && hole.at20() instanceof Grid grid) {
             Length uncertainty = Uncertainty.ofDifference(request.gauge());
-            if (hole.at20() instanceof Grid grid) {
-                checks.addAll(
-                        FinishedShape.check(grid, uncertainty, engine.limits().choke()));
-            }
+            checks.addAll(FinishedShape.check(grid, uncertainty, engine.limits().choke()));
+        }
+        boolean runsOn = request.condition() == Condition.WORN
+                && fate.filter(at -> at.work() == Work.AS_IS).isPresent();
+        if (runsOn && hole.at20() instanceof Grid grid) {
+            checks.addAll(ShapeInService.check(grid, request.gauge(), engine.limits()));
         }
         return checks;
     }

@@ -36,7 +36,6 @@ import org.borewright.kit.table.SizeTable;
 import org.borewright.kit.table.TurningPoint;
 import org.borewright.kit.table.TurningPoints;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 
@@ -118,11 +117,6 @@ public record Match(
         return holes.stream().map(HoleReport::hole).toList();
     }
 
-    /** The shapes of the holes; empty for one without a grid. */
-    public List<Optional<BoreShape>> shapes() {
-        return holes.stream().map(HoleReport::shape).toList();
-    }
-
     /** The kit of the size named, and the work; no kit where no size is named. */
     public Job job() {
         return new Job(ruling.row().flatMap(SizeRow::kit), work);
@@ -190,8 +184,7 @@ public record Match(
                         fits,
                         kits,
                         request,
-                        reports.stream().map(HoleReport::hole).toList(),
-                        reports.stream().map(HoleReport::shape).toList()));
+                        reports.stream().map(HoleReport::hole).toList()));
     }
 
     private static List<Hole> holes(FitTable fits, MatchRequest request) {

@@ -13,7 +13,11 @@ import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling;
 import org.borewright.measure.Length;
+import org.borewright.measure.survey.Axis;
+import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -259,5 +263,36 @@ class HoldsMatchTest {
     private static Hold only(Match match) {
         assertThat(match.ruling().holds()).hasSize(1);
         return match.ruling().holds().get(0);
+    }
+
+    /** A plated hole runs on, so it bears the allowances of service: here 0.020 mm of each, a difference of two readings known to 0.000 817. */
+    @ParameterizedTest(name = "out of round by {0}, taper {1}: {2}")
+    @CsvSource({
+        "0.019183, 0, ''",
+        "0.019184, 0, CHECK_OPEN",
+        "0.020816, 0, CHECK_OPEN",
+        "0.020817, 0, CHECK_OUT",
+        "0, 0.019183, ''",
+        "0, 0.020817, CHECK_OUT",
+    })
+    void aWornPlatedHoleMustBeRoundAndStraightEnoughToRunOn(Length outOfRound, Length taper, String reason) {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+        shop.shapeAllowed = mm("0.020");
+        Length small = mm("69.998");
+        Optional<Length> top = Optional.of(small.plus(taper));
+        Optional<Length> rest = Optional.of(small);
+        Grid grid = new Grid(
+                List.of(mm("10"), mm("60"), mm("110")),
+                List.of(Axis.THRUST, Axis.PIN),
+                List.of(List.of(top, top), List.of(rest, rest), List.of(Optional.of(small.plus(outOfRound)), rest)));
+        CylinderSurvey first = new CylinderSurvey("1", grid, Wall.UNKNOWN, List.of());
+
+        Match match =
+                shop.ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.010"))));
+
+        assertThat(match.ruling().holds())
+                .extracting(hold -> hold.reason().name())
+                .isEqualTo(reason.isEmpty() ? List.of() : List.of(reason));
     }
 }

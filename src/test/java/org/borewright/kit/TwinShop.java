@@ -120,6 +120,7 @@ public final class TwinShop {
     public WallShape wall = new WallShape(
             Optional.of(mm("78")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
     public Optional<Length> pitch = Optional.empty();
+    public Length shapeAllowed = mm("0.05");
     public Length largestOversize = mm("1");
     public Optional<Length> wearLimit = Optional.of(mm("0.140"));
     private Optional<MetricThread> boltThread = Optional.of(new MetricThread(mm("8"), mm("1.25")));
@@ -303,7 +304,7 @@ public final class TwinShop {
                         pistonToHead,
                         new HeadShape(42, true, Optional.of(mm("72")), mm("76"), 9_500_000)),
                 rodEnd,
-                new ServiceLimits(mm("0.1"), mm("0.05"), mm("0.05"), choke, mm("0.05"), mm("0.3"), 2_000));
+                new ServiceLimits(mm("0.1"), shapeAllowed, shapeAllowed, choke, mm("0.05"), mm("0.3"), 2_000));
     }
 
     /** Bolts whose pull the proof loads of ISO 898-1 say nothing of. */

@@ -7,11 +7,9 @@ import java.util.stream.Collectors;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.RingSet;
-import org.borewright.catalog.ServiceLimits;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
-import org.borewright.fit.ServiceShape;
 import org.borewright.fit.ServiceWear;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
@@ -19,11 +17,10 @@ import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.ShapeInService;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
-import org.borewright.measure.Uncertainty;
-import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.QueriedGrid;
@@ -107,14 +104,14 @@ final class Conditions {
     }
 
     /** The conditions of every hole, the gaps for one ring set. */
-    List<RingsInHole> of(List<Hole> holes, List<Optional<BoreShape>> shapes, Optional<RingSet> rings) {
+    List<RingsInHole> of(List<Hole> holes, Optional<RingSet> rings) {
         List<RingsInHole> asked = new ArrayList<>(holes.size());
         for (Hole hole : holes) {
             int index = asked.size();
             List<Check> checks = new ArrayList<>(16);
             checks.add(findings(hole));
             checks.add(wear(hole));
-            addShape(checks, hole, shapes.get(index));
+            addShape(checks, hole);
             checks.add(pistons.kind(index).orElse(NO_PISTON));
             checks.add(pistons.clearance(index, hole).orElse(NO_CLEARANCE));
             addAsFound(checks, request.asFound().get(index));
@@ -159,17 +156,13 @@ final class Conditions {
                 .orElse(NO_PRESENT_SIZE);
     }
 
-    private void addShape(List<Check> checks, Hole hole, Optional<BoreShape> shape) {
-        if (shape.isEmpty() || !(hole.at20() instanceof Grid grid) || !grid.showsShape()) {
+    private void addShape(List<Check> checks, Hole hole) {
+        if (!(hole.at20() instanceof Grid grid) || !grid.showsShape()) {
             checks.add(NO_TAPER);
             checks.add(NO_OUT_OF_ROUND);
             return;
         }
-        ServiceLimits limits = engine.limits();
-        Length uncertainty = Uncertainty.ofDifference(request.gauge());
-        checks.addAll(limits.choke()
-                .map(choke -> ServiceShape.checkChoked(grid, choke, uncertainty, limits.taper(), limits.outOfRound()))
-                .orElseGet(() -> ServiceShape.check(shape.get(), uncertainty, limits.taper(), limits.outOfRound())));
+        checks.addAll(ShapeInService.check(grid, request.gauge(), engine.limits()));
     }
 
     private void addAsFound(List<Check> checks, AsFound found) {

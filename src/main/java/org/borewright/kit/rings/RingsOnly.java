@@ -16,7 +16,6 @@ import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.measure.survey.BoreShape;
 
 /**
  * New rings on the pistons that are in the engine: the way to restore it that takes no metal out, and so the first that is tried. What
@@ -47,11 +46,9 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
      * Asks every condition of every hole.
      *
      * @param holes as surveyed
-     * @param shapes of the holes; empty for one without a grid
      */
-    public static RingsOnly of(
-            FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
-        RingsTrial trial = new RingsTrial(fits, kits, request, holes, shapes);
+    public static RingsOnly of(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
+        RingsTrial trial = new RingsTrial(fits, kits, request, holes);
         Optional<PistonDesign> design = designOf(request);
         return design.flatMap(known -> choices(fits, request)
                         .filter(choice -> choice.design().equals(known))
@@ -64,9 +61,8 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
      * What it would come to where nobody knows yet whose pistons are in the engine: with those of the present size for which rings are best
      * to be had; empty where the present size is not known, or no rings are supplied for it.
      */
-    public static Optional<RingsOnly> supposing(
-            FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
-        RingsTrial trial = new RingsTrial(fits, kits, request, holes, shapes);
+    public static Optional<RingsOnly> supposing(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
+        RingsTrial trial = new RingsTrial(fits, kits, request, holes);
         return choices(fits, request)
                 .map(trial::of)
                 .filter(rings -> rings.rings().isPresent())

@@ -18,7 +18,6 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.BoreShape;
 
 /**
  * Tries rings on pistons that stay where they are.
@@ -27,10 +26,8 @@ import org.borewright.measure.survey.BoreShape;
  * @param kits finds kits
  * @param request what is asked
  * @param holes as surveyed
- * @param shapes of the holes; empty for one without a grid
  */
-record RingsTrial(
-        FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes, List<Optional<BoreShape>> shapes) {
+record RingsTrial(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
 
     /** With the set that suits the pistons of a choice best. */
     RingsOnly of(Choice choice) {
@@ -49,14 +46,14 @@ record RingsTrial(
 
     private RingsOnly nothing(Conditions conditions) {
         return new RingsOnly(
-                conditions.of(holes, shapes, Optional.empty()),
+                conditions.of(holes, Optional.empty()),
                 deck(),
                 Optional.empty(),
                 new Job(Optional.empty(), new ShopWork(List.of())));
     }
 
     private RingsOnly of(Choice choice, Outfit outfit, Conditions conditions, List<GasketFit> gaskets) {
-        List<RingsInHole> asked = conditions.of(holes, shapes, Optional.of(outfit.rings()));
+        List<RingsInHole> asked = conditions.of(holes, Optional.of(outfit.rings()));
         List<HoleAtSize> stay = stay(choice, asked);
         Length skim = request.deck().skim();
         List<GasketFit> fitting = GasketFit.fitting(gaskets);
