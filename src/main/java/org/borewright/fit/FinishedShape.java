@@ -14,6 +14,11 @@ public final class FinishedShape {
 
     private static final String TOO_LITTLE_READ = "measure the hole at three depths along two axes at the least";
 
+    /** Where a single diameter, or nothing, was read. */
+    public static final List<Unchecked> NOT_CHECKED = List.of(
+            Rule.FINISHED_TAPER.notChecked("", TOO_LITTLE_READ),
+            Rule.FINISHED_OUT_OF_ROUND.notChecked("", TOO_LITTLE_READ));
+
     private FinishedShape() {}
 
     /**

@@ -76,16 +76,27 @@ final class HoleReporter {
         sizes.wall(hole, row).ifPresent(checks::add);
         fate.filter(at -> at.work() == Work.AS_IS && hole.diameters().isPresent())
                 .ifPresent(at -> checks.addAll(asItIs(hole, row, at.piston().shape())));
-        if (request.condition() == Condition.FINISHED && hole.at20() instanceof Grid grid) {
-            Length uncertainty = Uncertainty.ofDifference(request.gauge());
-            checks.addAll(FinishedShape.check(grid, uncertainty, engine.limits().choke()));
-        }
-        boolean runsOn = request.condition() == Condition.WORN
-                && fate.filter(at -> at.work() == Work.AS_IS).isPresent();
-        if (runsOn && hole.at20() instanceof Grid grid) {
-            checks.addAll(ShapeInService.check(grid, request.gauge(), engine.limits()));
-        }
+        checks.addAll(shape(hole, fate));
         return checks;
+    }
+
+    /** Of a hole that is finished already, and of a worn one that is left as it is; what was too little read is named, and holds nothing. */
+    private List<? extends Check> shape(Hole hole, Optional<HoleAtSize> fate) {
+        boolean runsOn = fate.filter(at -> at.work() == Work.AS_IS).isPresent();
+        if (request.condition() == Condition.FINISHED) {
+            return hole.at20() instanceof Grid grid
+                    ? FinishedShape.check(
+                            grid,
+                            Uncertainty.ofDifference(request.gauge()),
+                            engine.limits().choke())
+                    : FinishedShape.NOT_CHECKED;
+        }
+        if (!runsOn) {
+            return List.of();
+        }
+        return hole.at20() instanceof Grid grid
+                ? ShapeInService.check(grid, request.gauge(), engine.limits())
+                : ShapeInService.NOT_CHECKED;
     }
 
     private static List<Check> asItIs(Hole hole, SizeRow row, PistonShape piston) {
