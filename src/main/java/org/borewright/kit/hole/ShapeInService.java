@@ -1,0 +1,37 @@
+package org.borewright.kit.hole;
+
+import java.util.List;
+import org.borewright.catalog.ServiceLimits;
+import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
+import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.fit.ServiceShape;
+import org.borewright.fit.Unchecked;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.BoreShape;
+import org.borewright.measure.survey.Grid;
+
+/** Taper and out-of-round of a worn hole that is to run on as it is, against what the engine's maker allows; a choke of his counts as straight. */
+public final class ShapeInService {
+
+    private static final String TOO_LITTLE_READ = "measure the hole at three depths along two axes at the least";
+
+    /** Where a single diameter, or nothing, was read. */
+    public static final List<Check> NOT_CHECKED = List.of(
+            new Unchecked(Rule.SERVICE_TAPER, "", Outcome.NOT_CHECKED, TOO_LITTLE_READ),
+            new Unchecked(Rule.SERVICE_OUT_OF_ROUND, "", Outcome.NOT_CHECKED, TOO_LITTLE_READ));
+
+    private ShapeInService() {}
+
+    /** Both figures of a grid that shows the shape, read with one gauge. */
+    public static List<Comparison> check(Grid grid, Gauge gauge, ServiceLimits limits) {
+        Length uncertainty = Uncertainty.ofDifference(gauge);
+        return limits.choke()
+                .map(choke -> ServiceShape.checkChoked(grid, choke, uncertainty, limits.taper(), limits.outOfRound()))
+                .orElseGet(
+                        () -> ServiceShape.check(BoreShape.of(grid), uncertainty, limits.taper(), limits.outOfRound()));
+    }
+}
