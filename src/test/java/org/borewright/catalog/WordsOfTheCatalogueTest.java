@@ -3,7 +3,7 @@ package org.borewright.catalog;
 import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The words a catalogue file is written in, as its README lists them, and what is counted from them. */
 class WordsOfTheCatalogueTest {
 
-    @ParameterizedTest
+    @ParameterizedTest(name = "{2}")
     @MethodSource
-    void aWordIsWrittenAsInTheTrade(String words, String inOrder) {
-        assertThat(words).isEqualTo(inOrder);
+    <T> void aWordIsWrittenAsInTheTrade(List<T> values, Function<T, String> label, String inOrder) {
+        assertThat(values.stream().map(label).collect(joining(", "))).isEqualTo(inOrder);
     }
 
     static Stream<Arguments> aWordIsWrittenAsInTheTrade() {
@@ -44,7 +44,7 @@ class WordsOfTheCatalogueTest {
     }
 
     private static <T> Arguments words(T[] values, Function<T, String> label, String inOrder) {
-        return Arguments.of(Arrays.stream(values).map(label).collect(joining(", ")), inOrder);
+        return Arguments.of(List.of(values), label, inOrder);
     }
 
     @ParameterizedTest

@@ -3,12 +3,12 @@ package org.borewright.kit;
 import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
+import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.hole.WhenNew;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.ladder.Way;
@@ -18,15 +18,16 @@ import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.table.Settling;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The words and sentences in which a match is asked and answered. */
 class WordsOfTheKitTest {
 
-    @ParameterizedTest
+    @ParameterizedTest(name = "{2}")
     @MethodSource
-    void aWordIsWrittenAsInTheTrade(String words, String inOrder) {
-        assertThat(words).isEqualTo(inOrder);
+    <T> void aWordIsWrittenAsInTheTrade(List<T> values, Function<T, String> label, String inOrder) {
+        assertThat(values.stream().map(label).collect(joining("; "))).isEqualTo(inOrder);
     }
 
     static Stream<Arguments> aWordIsWrittenAsInTheTrade() {
@@ -53,6 +54,10 @@ class WordsOfTheKitTest {
                         WhenNew.From::label,
                         "recorded finish of the last visit; unworn wall; smallest hole of the present size; smallest reading"),
                 words(
+                        ReadingLimit.Read.values(),
+                        ReadingLimit.Read::label,
+                        "largest diameter; largest diameter at the finding; probed wall"),
+                words(
                         Settling.What.values(),
                         Settling.What::label,
                         "put right first, then measure again; measure the hole; read the queried places again; measure the depth of the finding; "
@@ -63,33 +68,31 @@ class WordsOfTheKitTest {
     }
 
     private static <T> Arguments words(T[] values, Function<T, String> label, String inOrder) {
-        return Arguments.of(Arrays.stream(values).map(label).collect(joining("; ")), inOrder);
+        return Arguments.of(List.of(values), label, inOrder);
     }
 
-    @ParameterizedTest
+    @ParameterizedTest(name = "{0}")
     @MethodSource
-    void whatStandsInTheWayIsToldInSentencesOfItsOwn(List<String> sentences) {
-        assertThat(sentences).doesNotHaveDuplicates().allMatch(sentence -> sentence.matches("[A-Z].+[a-z]\\."));
+    <T> void whatStandsInTheWayIsToldInSentencesOfItsOwn(List<T> values, Function<T, String> sentence) {
+        assertThat(values.stream().map(sentence))
+                .doesNotHaveDuplicates()
+                .allMatch(told -> told.matches("[A-Z].+[a-z]\\."));
     }
 
-    static Stream<List<String>> whatStandsInTheWayIsToldInSentencesOfItsOwn() {
+    static Stream<Arguments> whatStandsInTheWayIsToldInSentencesOfItsOwn() {
         return Stream.of(
-                told(Hold.Reason.values(), Hold.Reason::sentence),
-                told(Hold.Reason.values(), Hold.Reason::wayOut),
-                told(Caution.values(), Caution::text));
+                sentences(Hold.Reason.values(), Hold.Reason::sentence),
+                sentences(Hold.Reason.values(), Hold.Reason::wayOut),
+                sentences(Caution.values(), Caution::text));
     }
 
-    private static <T> List<String> told(T[] values, Function<T, String> sentence) {
-        return Arrays.stream(values).map(sentence).toList();
+    private static <T> Arguments sentences(T[] values, Function<T, String> sentence) {
+        return Arguments.of(List.of(values), sentence);
     }
 
     @ParameterizedTest
-    @MethodSource
-    void aBlockIsToldAfterTheNameOfTheSize(String sentence) {
-        assertThat(sentence).matches("[a-z][a-z ,;]+[a-z]");
-    }
-
-    static Stream<String> aBlockIsToldAfterTheNameOfTheSize() {
-        return Arrays.stream(Block.Reason.values()).map(Block.Reason::sentence);
+    @EnumSource
+    void aBlockIsToldAfterTheNameOfTheSize(Block.Reason reason) {
+        assertThat(reason.sentence()).matches("[a-z][a-z ,;]+[a-z]");
     }
 }

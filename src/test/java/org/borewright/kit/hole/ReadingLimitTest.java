@@ -1,0 +1,183 @@
+package org.borewright.kit.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.BoreSpec;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.hole.ReadingLimit.Read;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
+import org.borewright.measure.Length;
+import org.borewright.measure.SettingRing;
+import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grids;
+import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * How much a hole of the twin may read, new at 70.000 mm: by the bar 2·D − 70.000 + 0.04 + 2d + 2U ≤ finish − 0.05, so that D may be (finish
+ * + 69.910)/2 − d − U; by the hone D + 0.005 + 2d + U ≤ finish. U is 0.005 281 mm up to 70.115, 0.005 282 up to
+ * 70.260 and 0.005 283 above.
+ */
+class ReadingLimitTest {
+
+    private static final Optional<Length> NONE = Optional.empty();
+
+    private final TwinShop shop = new TwinShop();
+    private final BoreSpec bore = shop.shelf().engine().bore();
+    private final MatchRequest request = shop.request(Condition.WORN, "standard", List.of());
+
+    /** U is that of the limit, not of the reading: at 70.200 a nanometre more than at 70.060, at 70.080 two less than at 70.300. */
+    @ParameterizedTest(name = "{0} at {1}: {2} by the bar, {3} by the hone")
+    @CsvSource({
+        "70.060, 70.250, 70.074719, 70.239718",
+        "70.060, 70.500, 70.199718, 70.489716",
+        "70.300, 70.250, 70.074719, 70.239718",
+        "70.060, 70.100, 69.999719, 70.089719",
+    })
+    void theLargestDiameterCountsTwiceForTheBarAndOnceForTheHone(
+            String diameter, Length finish, Length byBar, Length byHone) {
+        Hole hole = hole(Grids.grid("70.005 70.010 / " + diameter + " 70.010"), Wall.UNKNOWN);
+
+        assertThat(ReadingLimit.byBar(hole, finish, request, bore))
+                .contains(new ReadingLimit(Read.LARGEST_DIAMETER, byBar));
+        assertThat(ReadingLimit.byHone(hole, finish, request, bore))
+                .contains(new ReadingLimit(Read.LARGEST_DIAMETER, byHone));
+    }
+
+    /** Read as 70.010 at 10 mm from the deck, 70.140 at 20 and 70.020 at 30; finished at 70.500. */
+    @ParameterizedTest(name = "scored {0} at {1}: {2}, {3} by the bar; {4}, {5} by the hone")
+    @CsvSource({
+        "0.06, 30, LARGEST_DIAMETER, 70.199718, LARGEST_DIAMETER, 70.489716",
+        // as much as the largest place for the hone, for which a depth counts twice; and a little more
+        "0.060001, 30, LARGEST_DIAMETER, 70.199718, DIAMETER_AT_FINDING, 70.369715",
+        "0.12, 30, LARGEST_DIAMETER, 70.199718, DIAMETER_AT_FINDING, 70.249718",
+        "0.120001, 30, DIAMETER_AT_FINDING, 70.079717, DIAMETER_AT_FINDING, 70.249716",
+        // the limit lies below the largest place, and that still tells U: 69.905 − 0.005 282
+        "0.3, 30, DIAMETER_AT_FINDING, 69.899718, DIAMETER_AT_FINDING, 69.889718",
+        // at the largest place it is the largest diameter
+        "0.01, 20, LARGEST_DIAMETER, 70.189718, LARGEST_DIAMETER, 70.469716",
+        "0.01, , LARGEST_DIAMETER, 70.189718, LARGEST_DIAMETER, 70.469716",
+    })
+    void theDeepestPlaceDecidesWhereItLies(
+            Length depth, Length height, Read read, Length byBar, Read readByHone, Length byHone) {
+        Hole hole = hole(
+                Grids.grid("70.010 70.005 / 70.140 70.005 / 70.020 70.005"),
+                Wall.UNKNOWN,
+                new Finding(Finding.Kind.SCORED, Optional.of(depth), Optional.ofNullable(height)));
+
+        assertThat(ReadingLimit.byBar(hole, mm("70.500"), request, bore)).contains(new ReadingLimit(read, byBar));
+        assertThat(ReadingLimit.byHone(hole, mm("70.500"), request, bore))
+                .contains(new ReadingLimit(readByHone, byHone));
+    }
+
+    @ParameterizedTest(name = "{0}, {1} deep")
+    @CsvSource({
+        "SCORED, , false, false",
+        "SLEEVE_LOOSE, , false, false",
+        "SEIZED, 0, true, false",
+        "SCORED, 0, true, true"
+    })
+    void noReadingDecidesWhileTheDepthIsOpenNorForAHoneWhereTheBarMustCut(
+            Finding.Kind kind, Length depth, boolean byBar, boolean byHone) {
+        Hole hole =
+                hole(Grids.grid("70.060 70.010"), Wall.UNKNOWN, new Finding(kind, Optional.ofNullable(depth), NONE));
+
+        assertThat(ReadingLimit.byBar(hole, mm("70.250"), request, bore).isPresent())
+                .isEqualTo(byBar);
+        assertThat(ReadingLimit.byHone(hole, mm("70.250"), request, bore).isPresent())
+                .isEqualTo(byHone);
+    }
+
+    /** A radius may be (70.250 − 0.05)/2 − U, less 0.02 of centring error where it was not taken from the bar's own axis. */
+    @ParameterizedTest(name = "{0}, wall at {1}, from the bar''s axis {2}: {3}")
+    @CsvSource({
+        "70.110, 35.060, true, 35.094719",
+        "70.110, 35.060, false, 35.074719",
+        "-, 35.060, true, 35.094718",
+        // 2 × 35.055 is no more than the diameter asks for by itself
+        "70.110, 35.055, true, ",
+        "70.110, 35.055001, true, 35.094719",
+    })
+    void aProbedWallDecidesAloneWhereTheDiametersAskForLess(
+            String diameter, Length radius, boolean fromBarAxis, Length most) {
+        Survey read = diameter.equals("-") ? new NotMeasured() : Grids.grid(diameter + " 70.010");
+
+        assertThat(ReadingLimit.byBar(hole(read, probed(radius, fromBarAxis)), mm("70.250"), request, bore))
+                .isEqualTo(Optional.ofNullable(most).map(limit -> new ReadingLimit(Read.PROBED_WALL, limit)));
+    }
+
+    /** A single reading below what the present size can have had is the size when new as well: to move it moves both. */
+    @ParameterizedTest(name = "{0}: decides {1}")
+    @CsvSource({
+        "69.980, false",
+        "69.980 69.980, false",
+        "69.980 70.060, true",
+        "70.000, true",
+        "70.060, true",
+    })
+    void aReadingThatIsTheSizeWhenNewAsWellDecidesNothing(String readings, boolean decides) {
+        Hole hole = hole(Grids.grid(readings), Wall.UNKNOWN);
+
+        assertThat(ReadingLimit.byBar(hole, mm("70.250"), request, bore).isPresent())
+                .isEqualTo(decides);
+    }
+
+    /**
+     * At 30 °C a hole of 70 mm has grown by 70 × 10 × 11.4 = 7 980 nm and a radius of 35 mm by 3 990; on a ring that had grown by 70 × 10 ×
+     * 11.5 = 8 050 nm the gauge shows so much less, and a probe does not.
+     */
+    @ParameterizedTest(name = "{0} {1} at {2} °C, ring at {3} °C: {4}")
+    @CsvSource({
+        "LARGEST_DIAMETER, 70, 20, 20, 70",
+        "LARGEST_DIAMETER, 70, 30, 20, 70.007980",
+        "LARGEST_DIAMETER, 70, 30, 30, 69.999930",
+        "DIAMETER_AT_FINDING, 70, 20, 30, 69.991950",
+        "PROBED_WALL, 35, 30, 30, 35.003990",
+        "PROBED_WALL, 35, 20, 30, 35",
+    })
+    void aLimitIsToldAsItWouldBeRead(Read read, Length at20, BigDecimal warm, BigDecimal ring, Length asRead) {
+        Gauge gauge = Gauge.Kind.BORE_GAUGE
+                .usual()
+                .zeroedOn(Optional.of(new SettingRing(mm("70"), celsius(ring), SettingRing.STEEL)));
+        MatchRequest warmed = new MatchRequest(
+                request.condition(),
+                request.present(),
+                request.cylinders(),
+                gauge,
+                Climate.at(celsius(warm)),
+                request.deck(),
+                request.asked(),
+                request.on());
+
+        assertThat(new ReadingLimit(read, at20).asRead(warmed, bore)).isEqualTo(asRead);
+    }
+
+    private static Temperature celsius(BigDecimal degrees) {
+        return Temperature.parse(degrees, Temperature.Scale.CELSIUS);
+    }
+
+    private static Wall probed(Length radius, boolean fromBarAxis) {
+        return new Wall(NONE, NONE, Optional.of(new Wall.Reach(radius, fromBarAxis)), NONE, NONE, false);
+    }
+
+    private Hole hole(Survey read, Wall wall, Finding... findings) {
+        return Hole.of(
+                bore,
+                shop.shelf().engine().cylinders().get(0),
+                new CylinderSurvey("1", read, wall, List.of(findings)),
+                request.measuring(),
+                Optional.of(mm("70.000")));
+    }
+}
