@@ -32,9 +32,7 @@ public final class WornHoles {
      * where nothing is cut, the one nearest to its target.
      */
     public HoleAtSize at(Choice choice, Hole hole, List<Piston> pistons) {
-        if (pistons.size() > 1
-                && workFor(choice.size()) == Work.AS_IS
-                && hole.diameters().isPresent()) {
+        if (workFor(choice.size()) == Work.AS_IS && hole.diameters().isPresent()) {
             return pistons.stream()
                     .map(piston -> at(choice.size(), hole, piston))
                     .min(FinishedHoles.bestFitting(hole))
