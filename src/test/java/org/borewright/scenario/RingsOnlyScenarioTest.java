@@ -42,7 +42,7 @@ class RingsOnlyScenarioTest {
         match(SMOKES)
                 .body("ringsOnly.certainty", equalTo("certain"))
                 .body("ringsOnly.rings", equalTo("KV-DS1-R000"))
-                .body("ringsOnly.bill.lines.number", equalTo(List.of("KV-DS1-R000", "DLS1-GK")))
+                .body("ringsOnly.bill.lines.number", equalTo(List.of("KV-DS1-R000", "KV-DS1-C", "DLS1-GK")))
                 .body("ringsOnly.bill.complete", equalTo(true))
                 .body(check("largest diameter in service") + "figures.limit.nm", equalTo(88_400_000))
                 .body(check("clearance in service") + "figures.value.nm", equalTo(139_000))

@@ -12,12 +12,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.borewright.catalog.Clip;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.PartNumber;
-import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.GasketFit;
@@ -68,23 +68,24 @@ public final class KitFinder {
     }
 
     /**
-     * The best kit of new rings alone: gaskets and the bolts that are touched besides, but no piston, pin or clip; empty when no set of
-     * gaskets fits.
+     * The best kit of new rings alone: clips, gaskets and the bolts that are touched besides, but no piston, pin or bearing; empty when no
+     * set of gaskets fits.
      *
-     * @param outfit whose rings are fitted
+     * @param outfit whose rings and clips are fitted
      * @param holes as they are, with the pistons that stay
      */
     public Optional<Kit> ofRings(Outfit outfit, List<HoleAtSize> holes, List<GasketFit> gaskets, Length skim) {
-        RingSet rings = outfit.rings();
-        Key key = new Key(
-                rings.design(), List.of(rings.number()), numbers(gaskets), Set.of(), skim.isMoreThan(Length.ZERO));
+        List<PartNumber> parts = Stream.concat(
+                        Stream.of(outfit.rings().number()), outfit.clip().map(Clip::number).stream())
+                .toList();
+        Key key = new Key(outfit.rings().design(), parts, numbers(gaskets), Set.of(), skim.isMoreThan(Length.ZERO));
         return remembered(key, () -> {
             List<Fastener> touched = touched(holes, skim);
             KitAssembly assembly = new KitAssembly(shelf, offers);
             return search(
                     gaskets,
                     set -> Optional.of(
-                            assembly.of(Needs.ofRings(shelf.engine(), holes, rings, set, touched), outfit, set)));
+                            assembly.of(Needs.ofRings(shelf.engine(), holes, outfit, set, touched), outfit, set)));
         });
     }
 

@@ -9,7 +9,6 @@ import org.borewright.catalog.Engine;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Part;
-import org.borewright.catalog.RingSet;
 import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.HoleAtSize;
 
@@ -28,9 +27,8 @@ final class Needs {
         Needs needs = new Needs();
         holes.forEach(hole -> needs.add(hole.piston(), hole.cylinder(), 1));
         for (HoleAtSize hole : holes) {
-            needs.add(outfit.rings(), hole.cylinder(), 1);
+            needs.addRings(outfit, hole);
             needs.add(outfit.pin(), hole.cylinder(), 1);
-            outfit.clip().ifPresent(clip -> needs.add(clip, hole.cylinder(), CLIPS_PER_PISTON));
             outfit.bearing().ifPresent(bearing -> needs.add(bearing, hole.cylinder(), 1));
         }
         return needs.with(engine, gaskets, touched);
@@ -38,10 +36,16 @@ final class Needs {
 
     /** The needs of new rings on pistons that stay, in the same order. */
     static List<Need> ofRings(
-            Engine engine, List<HoleAtSize> holes, RingSet rings, Gaskets gaskets, List<Fastener> touched) {
+            Engine engine, List<HoleAtSize> holes, Outfit outfit, Gaskets gaskets, List<Fastener> touched) {
         Needs needs = new Needs();
-        holes.forEach(hole -> needs.add(rings, hole.cylinder(), 1));
+        holes.forEach(hole -> needs.addRings(outfit, hole));
         return needs.with(engine, gaskets, touched);
+    }
+
+    /** Rings, and the clips that are new whenever a piston was out (common practice). */
+    private void addRings(Outfit outfit, HoleAtSize hole) {
+        add(outfit.rings(), hole.cylinder(), 1);
+        outfit.clip().ifPresent(clip -> add(clip, hole.cylinder(), CLIPS_PER_PISTON));
     }
 
     /** These and what belongs to no hole. */

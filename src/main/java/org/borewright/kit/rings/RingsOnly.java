@@ -24,7 +24,7 @@ import org.borewright.kit.request.MatchRequest;
  * @param holes the conditions of every hole, in the engine's order
  * @param deck its flatness or the skim that is to make it flat, and what keeps every set of gaskets from fitting
  * @param rings the ring set they were asked for; empty where the present pistons are not known, or none is supplied for them
- * @param job rings, gaskets and bolts with the work; none without rings, no kit where no gasket kit fits
+ * @param job rings, clips, gaskets and bolts with the work; none without rings, no kit where no gasket kit fits
  */
 public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<RingSet> rings, Job job) {
 

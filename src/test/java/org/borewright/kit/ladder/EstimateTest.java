@@ -56,8 +56,8 @@ class EstimateTest {
                 Estimate.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(shop.offers)), flat.with(warped));
 
         assertThat(estimate.skim()).contains(mm("0.07"));
-        assertThat(totals(estimate)).isEqualTo("172.00 296.00 366.00 366.00");
-        assertThat(totals(estimate("-", "-"))).isEqualTo("132.00 256.00 326.00 326.00");
+        assertThat(totals(estimate)).isEqualTo("174.00 296.00 366.00 366.00");
+        assertThat(totals(estimate("-", "-"))).isEqualTo("134.00 256.00 326.00 326.00");
         assertThat(estimate("-", "-").skim()).isEmpty();
     }
 
@@ -97,7 +97,7 @@ class EstimateTest {
                                         .map(left -> ", left " + left)
                                         .orElse(""))
                         .collect(Collectors.joining("; ")))
-                .isEqualTo("rings only 132.00 in 1, left 4; hone only standard 256.00 in 2, left 4;"
+                .isEqualTo("rings only 134.00 in 1, left 4; hone only standard 256.00 in 2, left 4;"
                         + " rebore +0.25 326.00 in 3, left 3; rebore +0.50 326.00 in 3, left 2; sleeve");
     }
 

@@ -11,12 +11,14 @@ import java.util.OptionalInt;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
+import org.borewright.catalog.RodEnd;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
@@ -148,22 +150,34 @@ class RingsOnlyTest {
                                 Rule.SERVICE_RING_GAP));
     }
 
-    /** Two sets at 20, a gasket kit at 30 and six bolts at 2, with one day of stripping at 50: no piston, no pin, no clip. */
     @Test
     void nothingIsSaidOfRingsWhereThePresentSizeCannotBeRight() {
         assertThat(new TwinShop().worn("+0.50", "70.060", "70.060").ringsOnly()).isEmpty();
     }
 
+    /** Two sets at 20, four clips at 0.50, a gasket kit at 30 and six bolts at 2, with one day of stripping at 50: no piston, no pin. */
     @Test
-    void theKitHoldsRingsGasketsAndBoltsAlone() {
+    void theKitHoldsRingsClipsGasketsAndBolts() {
         RingsOnly rings = ask();
         Kit kit = rings.job().kit().orElseThrow();
 
         assertThat(kit.lines())
                 .extracting(line -> line.box().number().text() + " × " + line.quantity())
-                .containsExactly("R-STD × 2", "GK-1 × 1", "BOLT-1 × 6");
-        assertThat(rings.job().total()).contains(TwinShop.money("132"));
+                .containsExactly("R-STD × 2", "CLIP-1 × 4", "GK-1 × 1", "BOLT-1 × 6");
+        assertThat(rings.job().total()).contains(TwinShop.money("134"));
         assertThat(rings.job().days()).isEqualTo(OptionalInt.of(1));
+    }
+
+    @Test
+    void aPinThatIsPressedIntoTheRodHasNoClips() {
+        shop.rodEnd = new RodEnd(
+                new PinSeat(new Limits(mm("17.970"), mm("17.980")), new Limits(mm("-0.035"), mm("-0.012"))),
+                true,
+                false);
+
+        assertThat(ask().job().kit().orElseThrow().needs())
+                .extracting(need -> need.part().kind().label())
+                .containsExactly("ring set", "gasket kit", "single-use bolt");
     }
 
     /** Nobody told: what is not known is never met. */
