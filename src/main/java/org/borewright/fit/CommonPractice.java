@@ -46,6 +46,11 @@ public final class CommonPractice {
         return Length.ofMicrometres(50);
     }
 
+    /** How far from 20 °C a room that people work in may be: 15 K. */
+    public static int roomWithinKelvins() {
+        return 15;
+    }
+
     /** Taper and out-of-round allowed in a freshly honed hole: 0.010 mm each. */
     public static Length finishedShape() {
         return Length.ofMicrometres(10);

@@ -27,6 +27,7 @@ public final class BenchHolds {
         add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
         add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
+        add(holds, Reason.CHECK_UNKNOWN, plans, plan -> plan.ended(Outcome.UNKNOWN));
         add(holds, Reason.CHECK_OPEN, plans, HolePlan::open);
         holds.addAll(ofOpenPistons(
                 plans.stream().flatMap(plan -> plan.piston().stream()).toList()));

@@ -171,6 +171,10 @@ public record BenchPlan(
                         request.deck().isToBeSkimmed()
                                 && request.deck().skimmedBefore().isEmpty(),
                         Caution.EARLIER_SKIMS_NOT_STATED)
+                .when(
+                        request.condition() == Condition.WORN
+                                && plans.stream().anyMatch(plan -> plan.work() == Work.REBORE),
+                        Caution.CLEAN_UP_NOT_ASKED)
                 .ofInstruments(request.ofHoles(), pistons, request.on());
         plans.forEach(plan -> cautions.ofSurvey(plan.hole().at20()).ofChecks(plan.checks()));
         return cautions.told();

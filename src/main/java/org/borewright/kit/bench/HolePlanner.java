@@ -13,6 +13,8 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.HoneOnly;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
+import org.borewright.fit.Unchecked;
 import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.kit.choice.RingChecks;
@@ -26,9 +28,15 @@ import org.borewright.measure.Uncertainty;
 /**
  * Plans one hole for its piston. A hole that is past the target is honed as much further as brings it clean, while its clearance allows.
  * While no piston is measured the bar goes no further than the smallest piston in tolerance allows, so that whichever comes can still be
- * honed for; and a hole is called too large only if it is so for the largest.
+ * honed for, and nobody is told what to hone to; and a hole is called too large only if it is so for the largest.
  */
 final class HolePlanner {
+
+    private static final Check NOT_MEASURED = new Unchecked(
+            Rule.CLEARANCE_LEAST,
+            "",
+            Outcome.UNKNOWN,
+            "measure the hole: it is finished or never cut, and runs as it is or not at all");
 
     private final BenchRequest request;
     private final BoreSpec bore;
@@ -63,10 +71,13 @@ final class HolePlanner {
         Length boreTo = honeTo.minus(eachWay).minus(bore.honeStock());
         Work work = runs(asItIs) || !mayBeCut || ended(clean, Outcome.OUT) ? Work.AS_IS : byBarOrHone(hole, boreTo);
         List<Check> checks = new ArrayList<>();
-        if (piston.isPresent() && work != Work.AS_IS) {
+        if (work != Work.AS_IS) {
             checks.addAll(HoneWindow.checkTarget(clearance, eachWay, ofHole, ofPiston));
         }
         checks.addAll(asItIs);
+        if (stays() && hole.diameters().isEmpty()) {
+            checks.add(NOT_MEASURED);
+        }
         checks.addAll(clean);
         window.ifPresent(
                 holes -> rings.forEach(set -> checks.addAll(RingChecks.gapsIn(holes, Length.ZERO, set, part.shape()))));
@@ -77,7 +88,7 @@ final class HolePlanner {
                 diameter,
                 work,
                 Optional.of(boreTo).filter(to -> work == Work.REBORE),
-                Optional.of(honeTo).filter(to -> work != Work.AS_IS),
+                Optional.of(honeTo).filter(to -> work != Work.AS_IS && piston.isPresent()),
                 choke,
                 together,
                 window,
@@ -107,11 +118,14 @@ final class HolePlanner {
 
     /** The clearances of a hole that is finished, or is never cut. */
     private List<Comparison> asItIs(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
-        boolean stays = request.condition() == Condition.FINISHED || !mayBeCut;
         return hole.diameters()
-                .filter(measured -> stays)
+                .filter(measured -> stays())
                 .map(measured -> Clearance.check(measured, hole.uncertainty(), piston, ofPiston, window))
                 .orElse(List.of());
+    }
+
+    private boolean stays() {
+        return request.condition() == Condition.FINISHED || !mayBeCut;
     }
 
     /** Whether a finished hole is left as it is: anything but proven too tight. */

@@ -8,6 +8,9 @@ public enum Caution {
     /** On every answer. */
     TRAINED_PEOPLE(
             "Work on engines and machine tools is for trained people with eye and hand protection; local rules apply."),
+    /** A plan for worn holes knows of their wear, findings and walls nothing but what it is told. */
+    CLEAN_UP_NOT_ASKED(
+            "Whether the worn holes come out clean at this size is for a match to prove, and is not asked here: bore only what a match has passed."),
     /** Two axes or fewer. */
     TWO_AXES("Two axes miss an oval at 45°, and a two-point gauge misses lobes."),
     /** One diameter only. */

@@ -27,7 +27,7 @@ public final class TwinBench {
 
     public final TwinShop shop = new TwinShop();
     public Gauge gauge = Gauge.Kind.BORE_GAUGE.usual();
-    Climate ofHoles = Climate.at(Temperature.REFERENCE);
+    public Climate ofHoles = Climate.at(Temperature.REFERENCE);
     public Condition condition = Condition.WORN;
     public Weighed weighed = Weighed.BARE;
     Deck deck = skimmed("0", Optional.empty());

@@ -59,9 +59,10 @@ public record Finish(
                         engine.limits().massSpreadMilligrams()));
         List<BenchHold> holds =
                 new ArrayList<>(BenchHolds.ofSize(request.choice().blocksAsMade(engine)));
-        if (!request.atRoomTemperature()) {
+        if (!request.isAtRoomTemperature()) {
             holds.add(BenchHold.of(Reason.NOT_AT_ROOM_TEMPERATURE, List.of()));
         }
+        boolean ofEngine = !holds.isEmpty();
         holds.addAll(BenchHolds.ofPistons(fitted));
         holds.addAll(BenchHolds.ofMasses(checks, true));
         boolean besides = !holds.isEmpty();
@@ -73,7 +74,12 @@ public record Finish(
         holds.addAll(BenchHolds.ofOpenPistons(fitted));
         Judgement ofHoles = judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
         return new Finish(
-                besides ? Judgement.HOLD : ofHoles, pistons, judged, checks, holds, cautions(fits, request, judged));
+                besides ? Judgement.HOLD : ofHoles,
+                pistons,
+                ofEngine ? judged.stream().map(JudgedHole::held).toList() : judged,
+                checks,
+                holds,
+                cautions(fits, request, judged));
     }
 
     private static void gather(

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.RingSet;
+import org.borewright.fit.CommonPractice;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.choice.Choice;
@@ -37,5 +38,11 @@ public record FinishRequest(
     public FinishRequest {
         pistons = List.copyOf(pistons);
         holes = List.copyOf(holes);
+    }
+
+    /** Whether it was, and no temperature that was stated says otherwise. */
+    boolean isAtRoomTemperature() {
+        return atRoomTemperature
+                && !ofHoles.climate().temperature().isFurtherFromReferenceThan(CommonPractice.roomWithinKelvins());
     }
 }

@@ -41,6 +41,11 @@ public record JudgedHole(
         checks = List.copyOf(checks);
     }
 
+    /** The same hole where something stands against the whole engine: no hole of it passes. */
+    JudgedHole held() {
+        return new JudgedHole(hole, part, piston, clearance, shape, ringGaps, checks, Judgement.HOLD);
+    }
+
     /** The checks that ended so. */
     List<Check> ended(Outcome outcome) {
         return Check.ended(checks, outcome);

@@ -3,6 +3,7 @@ package org.borewright.kit.bench.finish;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -21,8 +22,10 @@ import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.bench.TwinBench;
 import org.borewright.kit.caution.Caution;
+import org.borewright.measure.Climate;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -93,7 +96,18 @@ class FinishTest {
 
         assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
         assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.NOT_AT_ROOM_TEMPERATURE);
-        assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.PASS);
+        assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.HOLD);
+    }
+
+    /** A room lies within 15 K of 20 °C (common practice): a block that is stated warmer or colder has not come to it. */
+    @ParameterizedTest(name = "stated {0} °C: {1}")
+    @CsvSource({"35, true", "35.001, false", "5, true", "4.999, false", "80, false"})
+    void aStatedTemperatureThatNoRoomHasIsNoRoomTemperature(BigDecimal celsius, boolean room) {
+        bench.ofHoles = Climate.at(Temperature.parse(celsius, Temperature.Scale.CELSIUS));
+
+        assertThat(judge(true, GOOD, GOOD_TOO).holds().stream()
+                        .anyMatch(hold -> hold.reason() == Reason.NOT_AT_ROOM_TEMPERATURE))
+                .isNotEqualTo(room);
     }
 
     /** Piston 70.445: least 0.040 at 70.485, greatest 0.100 at 70.545, each guarded by hole and piston together. */
