@@ -12,12 +12,10 @@ import org.borewright.measure.survey.Survey;
 /** Taper and out-of-round of a freshly honed hole: 0.010 mm each (common practice), or the choke that the engine maker wants. */
 public final class FinishedShape {
 
-    private static final String TOO_LITTLE_READ = "measure the hole at three depths along two axes at the least";
-
     /** Where a single diameter, or nothing, was read. */
     public static final List<Unchecked> NOT_CHECKED = List.of(
-            Rule.FINISHED_TAPER.notChecked("", TOO_LITTLE_READ),
-            Rule.FINISHED_OUT_OF_ROUND.notChecked("", TOO_LITTLE_READ));
+            Rule.FINISHED_TAPER.notChecked("", ShapeShown.TOO_LITTLE_READ),
+            Rule.FINISHED_OUT_OF_ROUND.notChecked("", ShapeShown.TOO_LITTLE_READ));
 
     private FinishedShape() {}
 
@@ -50,15 +48,16 @@ public final class FinishedShape {
     }
 
     /**
-     * The same of a survey: not known where less was read than three depths along two axes (common practice).
+     * The same of a survey: not known where too little was read.
      *
      * @param uncertainty of a difference of two readings of one gauge
+     * @param stroke of the engine, half of which is to be read
      */
-    public static List<? extends Check> check(Survey survey, Length uncertainty, Optional<Choke> choke) {
-        return survey instanceof Grid grid && grid.showsShape()
+    public static List<? extends Check> check(Survey survey, Length uncertainty, Optional<Choke> choke, Length stroke) {
+        return survey instanceof Grid grid && ShapeShown.by(survey, stroke)
                 ? check(grid, uncertainty, choke)
                 : List.of(
-                        Rule.FINISHED_TAPER.unknown("", TOO_LITTLE_READ),
-                        Rule.FINISHED_OUT_OF_ROUND.unknown("", TOO_LITTLE_READ));
+                        Rule.FINISHED_TAPER.unknown("", ShapeShown.TOO_LITTLE_READ),
+                        Rule.FINISHED_OUT_OF_ROUND.unknown("", ShapeShown.TOO_LITTLE_READ));
     }
 }

@@ -11,13 +11,14 @@ import org.borewright.fit.CleanUpCheck;
 import org.borewright.fit.Clearance;
 import org.borewright.fit.FinishedShape;
 import org.borewright.fit.RingGap;
+import org.borewright.fit.ShapeShown;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.ShapeInService;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.hole.WornShape;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
@@ -80,8 +81,20 @@ final class HoleReporter {
         return checks;
     }
 
-    /** Of a hole that is finished already, and of a worn one that is left as it is; what was too little read is named, and holds nothing. */
+    /**
+     * Of a hole that is finished already, and of a worn one that is left as it is. What was too little read is named, and holds nothing: it
+     * may still prove that a hole is bad, but never that it is good.
+     */
     private List<? extends Check> shape(Hole hole, Optional<HoleAtSize> fate) {
+        List<? extends Check> asked = shapeAsRead(hole, fate);
+        return ShapeShown.by(hole.at20(), engine.deck().stroke())
+                ? asked
+                : asked.stream()
+                        .map(check -> check.outcome().holds() ? check : ShapeShown.notShown(check.rule()))
+                        .toList();
+    }
+
+    private List<? extends Check> shapeAsRead(Hole hole, Optional<HoleAtSize> fate) {
         boolean runsOn = fate.filter(at -> at.work() == Work.AS_IS).isPresent();
         if (request.condition() == Condition.FINISHED) {
             return hole.at20() instanceof Grid grid
@@ -95,8 +108,8 @@ final class HoleReporter {
             return List.of();
         }
         return hole.at20() instanceof Grid grid
-                ? ShapeInService.check(grid, request.gauge(), engine.limits())
-                : ShapeInService.NOT_CHECKED;
+                ? WornShape.check(grid, request.gauge(), engine.limits())
+                : WornShape.NOT_CHECKED;
     }
 
     private static List<Check> asItIs(Hole hole, SizeRow row, PistonShape piston) {

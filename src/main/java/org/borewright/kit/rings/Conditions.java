@@ -11,13 +11,14 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceWear;
+import org.borewright.fit.ShapeShown;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
-import org.borewright.kit.hole.ShapeInService;
+import org.borewright.kit.hole.WornShape;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
@@ -37,10 +38,8 @@ final class Conditions {
     private static final Check QUERIED = unknown(Rule.SERVICE_WEAR, "read the queried places again");
     private static final Check NO_PRESENT_SIZE =
             unknown(Rule.SERVICE_WEAR, "find out the present size: from a record, or from a measured piston");
-    private static final Check NO_TAPER =
-            unknown(Rule.SERVICE_TAPER, "measure the hole along two axes at three depths at the least");
-    private static final Check NO_OUT_OF_ROUND =
-            unknown(Rule.SERVICE_OUT_OF_ROUND, "measure the hole along two axes at three depths at the least");
+    private static final Check NO_TAPER = unknown(Rule.SERVICE_TAPER, ShapeShown.TOO_LITTLE_READ);
+    private static final Check NO_OUT_OF_ROUND = unknown(Rule.SERVICE_OUT_OF_ROUND, ShapeShown.TOO_LITTLE_READ);
     private static final Check NO_PISTON =
             unknown(Rule.PRESENT_PISTON, "find out which piston is in the hole: its number, or whose design it is");
     private static final Check NO_CLEARANCE =
@@ -157,12 +156,13 @@ final class Conditions {
     }
 
     private void addShape(List<Check> checks, Hole hole) {
-        if (!(hole.at20() instanceof Grid grid) || !grid.showsShape()) {
+        if (!(hole.at20() instanceof Grid grid)
+                || !ShapeShown.by(grid, engine.deck().stroke())) {
             checks.add(NO_TAPER);
             checks.add(NO_OUT_OF_ROUND);
             return;
         }
-        checks.addAll(ShapeInService.check(grid, request.gauge(), engine.limits()));
+        checks.addAll(WornShape.check(grid, request.gauge(), engine.limits()));
     }
 
     private void addAsFound(List<Check> checks, AsFound found) {
@@ -189,7 +189,7 @@ final class Conditions {
     private void addGaps(List<Check> checks, Hole hole, int index, Optional<RingSet> rings) {
         if (rings.isEmpty()) {
             checks.add(choice.isEmpty() ? NO_RING : NO_RING_SUPPLIED);
-        } else if (!(hole.at20() instanceof Grid grid) || !grid.showsShape()) {
+        } else if (!ShapeShown.by(hole.at20(), engine.deck().stroke())) {
             checks.add(NO_GRID);
         } else {
             checks.addAll(RingChecks.gapsInService(

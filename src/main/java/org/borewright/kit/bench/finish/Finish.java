@@ -46,7 +46,7 @@ public record Finish(
                 fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
         List<Hole> holes = BenchPlan.holes(
                 engine, request.holes().stream().map(FittedHole::survey).toList(), request.ofHoles());
-        FinishJudge judge = new FinishJudge(request, engine.limits().choke(), pistons);
+        FinishJudge judge = new FinishJudge(request, engine, pistons);
         List<JudgedHole> judged = IntStream.range(0, holes.size())
                 .mapToObj(i -> judge.judge(holes.get(i), request.holes().get(i)))
                 .toList();
@@ -72,14 +72,17 @@ public record Finish(
         gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
         gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
         holds.addAll(BenchHolds.ofOpenPistons(fitted));
-        Judgement ofHoles = judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
         return new Finish(
-                besides ? Judgement.HOLD : ofHoles,
+                besides ? Judgement.HOLD : all(judged),
                 pistons,
                 ofEngine ? judged.stream().map(JudgedHole::held).toList() : judged,
                 checks,
                 holds,
                 cautions(fits, request, judged));
+    }
+
+    private static Judgement all(List<JudgedHole> judged) {
+        return judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
     }
 
     private static void gather(

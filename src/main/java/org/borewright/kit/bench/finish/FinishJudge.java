@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.borewright.catalog.Engine;
 import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
@@ -14,7 +15,6 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonPart;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Unchecked;
-import org.borewright.fit.shape.Choke;
 import org.borewright.kit.bench.PistonInHand;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.choice.RingChecks;
@@ -29,12 +29,12 @@ import org.borewright.measure.survey.Grid;
 final class FinishJudge {
 
     private final FinishRequest request;
-    private final Optional<Choke> choke;
+    private final Engine engine;
     private final Map<String, PistonInHand> byTag = new TreeMap<>();
 
-    FinishJudge(FinishRequest request, Optional<Choke> choke, List<PistonInHand> pistons) {
+    FinishJudge(FinishRequest request, Engine engine, List<PistonInHand> pistons) {
         this.request = request;
-        this.choke = choke;
+        this.engine = engine;
         pistons.forEach(piston -> byTag.put(piston.tag(), piston));
     }
 
@@ -49,7 +49,10 @@ final class FinishJudge {
         checks.add(place(hole, part));
         checks.addAll(clearances(hole, part, diameter, piston));
         checks.addAll(FinishedShape.check(
-                hole.at20(), Uncertainty.ofDifference(request.ofHoles().gauge()), choke));
+                hole.at20(),
+                Uncertainty.ofDifference(request.ofHoles().gauge()),
+                engine.limits().choke(),
+                engine.deck().stroke()));
         checks.addAll(ringGaps(hole, part));
         return new JudgedHole(
                 hole,

@@ -7,6 +7,7 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceShape;
+import org.borewright.fit.ShapeShown;
 import org.borewright.fit.Unchecked;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
@@ -15,16 +16,14 @@ import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
 
 /** Taper and out-of-round of a worn hole that is to run on as it is, against what the engine's maker allows; a choke of his counts as straight. */
-public final class ShapeInService {
-
-    private static final String TOO_LITTLE_READ = "measure the hole at three depths along two axes at the least";
+public final class WornShape {
 
     /** Where a single diameter, or nothing, was read. */
     public static final List<Check> NOT_CHECKED = List.of(
-            new Unchecked(Rule.SERVICE_TAPER, "", Outcome.NOT_CHECKED, TOO_LITTLE_READ),
-            new Unchecked(Rule.SERVICE_OUT_OF_ROUND, "", Outcome.NOT_CHECKED, TOO_LITTLE_READ));
+            new Unchecked(Rule.SERVICE_TAPER, "", Outcome.NOT_CHECKED, ShapeShown.TOO_LITTLE_READ),
+            new Unchecked(Rule.SERVICE_OUT_OF_ROUND, "", Outcome.NOT_CHECKED, ShapeShown.TOO_LITTLE_READ));
 
-    private ShapeInService() {}
+    private WornShape() {}
 
     /** Both figures of a grid that shows the shape, read with one gauge. */
     public static List<Comparison> check(Grid grid, Gauge gauge, ServiceLimits limits) {
