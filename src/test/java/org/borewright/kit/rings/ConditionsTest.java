@@ -28,6 +28,7 @@ import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
@@ -43,7 +44,7 @@ class ConditionsTest {
 
     private final TwinShop shop = new TwinShop();
     private String present = "standard";
-    private Survey read = Grids.grid(WORN);
+    private Survey read = grid(WORN);
     private List<Finding> findings = List.of();
     private AsFound found = AsFound.NOT_TOLD;
     private boolean knownDesign;
@@ -173,7 +174,14 @@ class ConditionsTest {
         if (rows.equals("-")) {
             return new NotMeasured();
         }
-        return rows.contains(" ") ? Grids.grid(rows) : new SingleDiameter(mm(rows));
+        return rows.contains(" ") ? grid(rows) : new SingleDiameter(mm(rows));
+    }
+
+    /** At 10, 60 and 110 mm from the deck. */
+    private static Grid grid(String rows) {
+        Grid read = Grids.grid(rows);
+        return new Grid(
+                List.of(mm("10"), mm("60"), mm("110")).subList(0, read.depths().size()), read.axes(), read.rows());
     }
 
     private static String told(Check check) {

@@ -65,6 +65,18 @@ class HardestHolesTest {
                 .isTrue();
     }
 
+    /** 70.400 needs +1.00 and 70.250 alone +0.75; +0.50 is to be had only by a probe of both. */
+    @Test
+    void aReadingOfTheOtherTooSparesNothing() {
+        Match match = shop.worn("standard", "70.400", "70.250");
+
+        assertThat(match.settling().orElseThrow().readings())
+                .extracting(Settling.Reading::cylinder)
+                .containsExactly("1", "2");
+        assertThat(match.hardest().orElseThrow().isSpared(match.settling().orElseThrow()))
+                .isFalse();
+    }
+
     @Test
     void finishedHolesDragNothing() {
         assertThat(shop.finished("70.000", "70.000").hardest()).isEmpty();

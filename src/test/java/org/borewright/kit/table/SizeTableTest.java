@@ -112,6 +112,28 @@ class SizeTableTest {
                 .isEqualTo(reason == null ? List.of() : List.of("cylinder 1"));
     }
 
+    /** Outside 78.000 as made the wall bears +1.00: (78.000 − 71.050)/2 − 0.02 = 3.455; a sleeve of 75.593 bears no more than +0.50. */
+    @ParameterizedTest(name = "sleeve of {0}: {1} left after standard")
+    @CsvSource({", 4", "75.593, 2"})
+    void aSleeveFittedSinceTakesRebuildsWithIt(Length outside, int left) {
+        Wall wall = new Wall(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.ofNullable(outside),
+                Optional.empty(),
+                outside != null);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
+
+        assertThat(shop.ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.020"))))
+                        .table()
+                        .get(0)
+                        .left()
+                        .orElseThrow()
+                        .byMetal())
+                .isEqualTo(left);
+    }
+
     @Test
     void aSizeWithoutPistonsKeepsItsRowAndItsRebuilds() {
         shop.pistons.removeIf(piston -> piston.size().equals("+0.50"));
@@ -124,7 +146,7 @@ class SizeTableTest {
         assertThat(match.table().get(2).left().orElseThrow().byMetal()).isEqualTo(2);
     }
 
-    /** 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. */
+    /** 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. No rebuild is counted on +0.75, too close to 3.5. */
     @Test
     void theWallOfAHoleNotMeasuredIsReckonedFromItsPresentSize() {
         Optional<Length> none = Optional.empty();
@@ -142,6 +164,21 @@ class SizeTableTest {
                 .filteredOn(row -> row.blocks().stream().anyMatch(block -> block.reason() == Block.Reason.WALL))
                 .extracting(row -> row.size().label())
                 .containsExactly("+1.00");
+        assertThat(match.table())
+                .extracting(row -> row.left().orElseThrow().byMetal())
+                .containsExactly(2, 1, 0, 0, 0);
+    }
+
+    /** +0.50 needs an opening of 70.550 + 2 × 0.5 mm; what does not fit is shown all the same. */
+    @Test
+    void theGasketsThatDoNotFitAreShownWithTheSize() {
+        shop.gaskets.set(0, TwinShop.gasket("GK-1", "71.549999"));
+
+        SizeRow half = shop.worn("standard", "70.110", "70.020").table().get(2);
+
+        assertThat(half.kit()).isEmpty();
+        assertThat(half.gasket().orElseThrow().gaskets().kit().number()).hasToString("GK-1");
+        assertThat(half.gasket().orElseThrow().fits()).isFalse();
     }
 
     private List<String> labels() {

@@ -1,11 +1,24 @@
 package org.borewright.kit.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
+import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.TwoMakers;
+import org.borewright.kit.request.Condition;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,6 +27,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * (finish + 69.910)/2 − U, with U = 0.00528 mm at such a diameter; by the hone alone D + 0.005 + U ≤ finish.
  */
 class TurningPointsTest {
+
+    private static final Optional<Length> NONE = Optional.empty();
 
     private final TwinShop shop = new TwinShop();
 
@@ -33,10 +48,90 @@ class TurningPointsTest {
                 "70.060 | -      | ''",
             })
     void aReadingThatWouldChangeTheSizeIsNamed(String first, String second, String points) {
-        assertThat(shop.worn("standard", first, second).turningPoints().stream()
-                        .map(TurningPointsTest::inWords)
-                        .collect(Collectors.joining("; ")))
-                .isEqualTo(points);
+        assertThat(told(shop.worn("standard", first, second))).isEqualTo(points);
+    }
+
+    /**
+     * An engine at +0.25, the smallest such hole 70.230: the hone bears 70.239 7; the bar at +0.34, which finishes at 70.340, no more than
+     * (70.290 + 70.230 − 0.04)/2 − U = 70.234 7, and at +0.50 it bears 70.314 7.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // a larger size that bears less is passed over
+                "70.232 | 70.231 | 1 above 70.2397 +0.50; 2 above 70.2397 +0.50",
+                // and of two smaller sizes the one that bears more is named
+                "70.245 | 70.232 | 1 above 70.3147 +0.75; 1 at most 70.2397 +0.25; 2 above 70.3147 +0.75",
+                "70.245 | 70.245 | 1 above 70.3147 +0.75; 2 above 70.3147 +0.75",
+            })
+    void theHoneOfThePresentSizeMayBearMoreThanTheBarOfTheNext(String first, String second, String points) {
+        shop.sizes.add(2, new Size("+0.34", mm("0.34"), false));
+        shop.pistons.add(TwinShop.piston("P-034", "+0.34", "0.34", Optional.empty()));
+        shop.rings.add(new RingSet(
+                TwinShop.no("R-034"),
+                "DESIGN-1",
+                "+0.34",
+                mm("70.34"),
+                shop.rings.get(0).rings()));
+
+        assertThat(told(shop.worn("+0.25", first, second))).isEqualTo(points);
+    }
+
+    /** The second maker's +0.25 finishes at 70.240 and bears 70.069 7: a size that serves already is no smaller one. */
+    @Test
+    void anotherMakersPistonsOfTheSameSizeTurnNothing() {
+        TwoMakers makers = new TwoMakers(shop, "0.240", "40");
+
+        assertThat(told(makers.ask(shop.request(Condition.WORN, "standard", TwinShop.surveys("70.072", "70.050")))))
+                .isEqualTo("1 above 70.0747 +0.50; 2 above 70.0747 +0.50");
+    }
+
+    /** At +0.25 a hole new at D₀ may read (70.200 + D₀ − 0.04)/2 − 0.005 28: never less than D₀ was, which is 70.149 4 at the most. */
+    @ParameterizedTest(name = "new at {0}, reads {1}, wall {2}, scored {3}: {4}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "70.149 | 70.160 |       |      | 70.1492",
+                "70.150 | 70.160 |       |      | -",
+                "70.149 | 70.160 | 3.500 |      | -",
+                "70.000 | 70.100 |       | 0    | 70.0747",
+                "70.000 | 70.100 |       | 0.01 | -",
+            })
+    void noReadingIsNamedThatTheHoleCannotHaveOrThatTellsNothingAlone(
+            Length whenNew, Length diameter, Length leastWall, Length depth, String most) {
+        Wall wall = new Wall(Optional.of(whenNew), NONE, Optional.empty(), NONE, Optional.ofNullable(leastWall), false);
+        List<Finding> scored =
+                depth == null ? List.of() : List.of(new Finding(Finding.Kind.SCORED, Optional.of(depth), NONE));
+
+        assertThat(smaller(new CylinderSurvey("1", new SingleDiameter(diameter), wall, scored)))
+                .isEqualTo(most);
+    }
+
+    /** A wall may lie 35.094 7 off the bar's own axis, and never nearer than half the diameter. */
+    @ParameterizedTest(name = "{0}, wall at {1}: {2}")
+    @CsvSource({"70.189, 35.097, 35.0947", "70.1894, 35.097, 35.0947", "70.1895, 35.097, -", "70.110, 35.097, 35.0947"})
+    void aProbedWallTurnsTheSizeNoNearerThanHalfTheDiameter(Length diameter, Length radius, String most) {
+        Wall wall = new Wall(NONE, NONE, Optional.of(new Wall.Reach(radius, true)), NONE, NONE, false);
+
+        assertThat(smaller(new CylinderSurvey("1", new SingleDiameter(diameter), wall, List.of())))
+                .isEqualTo(most);
+    }
+
+    /** The reading of the first hole that brings +0.25, the second being good for it. */
+    private String smaller(CylinderSurvey first) {
+        return shop
+                .ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.010"))))
+                .turningPoints()
+                .stream()
+                .filter(point -> point.side() == TurningPoint.Side.AT_MOST)
+                .map(point -> String.format(Locale.ROOT, "%.4f", point.limit().toMillimetres()))
+                .collect(Collectors.collectingAndThen(
+                        Collectors.joining(" "), points -> points.isEmpty() ? "-" : points));
+    }
+
+    private static String told(Match match) {
+        return match.turningPoints().stream().map(TurningPointsTest::inWords).collect(Collectors.joining("; "));
     }
 
     private static String inWords(TurningPoint point) {
