@@ -121,7 +121,7 @@ public record Stamp(String text) {
     }
 
     private static void step(Map<Size, Reading> bySize, Shelf shelf, int number) {
-        if (number > 0 && number < shelf.sizes().size()) {
+        if (number < shelf.sizes().size()) {
             Size size = shelf.sizes().get(number);
             bySize.putIfAbsent(size, new Reading(size, "oversize number " + number));
         }

@@ -131,17 +131,10 @@ public final class SizeTable {
         if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
             return choice.wallAsMade();
         }
-        return statesLeastWall() ? wall(hole, choice.largest().shape().largestFinish()) : Optional.empty();
-    }
-
-    private boolean statesLeastWall() {
-        return fits.shelf().engine().wall().wallLeast().isPresent();
+        return wall(hole, choice.largest().shape().largestFinish());
     }
 
     private Optional<Check> wall(Hole hole, Length finish) {
-        if (!statesLeastWall()) {
-            return Optional.empty();
-        }
         Engine engine = fits.shelf().engine();
         Length present = hole.diameters()
                 .map(Limits::least)
