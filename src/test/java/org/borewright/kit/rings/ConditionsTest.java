@@ -115,10 +115,10 @@ class ConditionsTest {
     @ParameterizedTest(name = "{0}: {1}, {2}")
     @CsvSource(delimiter = '|', textBlock = """
             70.060 70.045 / 70.050 70.040 / 70.030 70.025 | 0.030 mm | 0.015 mm
-            70.060 70.045 / 70.050 70.040                 | measure the hole along two axes at three depths at the least | measure the hole along two axes at three depths at the least
-            70.060                                        | measure the hole along two axes at three depths at the least | measure the hole along two axes at three depths at the least
+            70.060 70.045 / 70.050 70.040                 | measure the hole at three depths at the least, over half the stroke or more, along two axes 45° apart or more | measure the hole at three depths at the least, over half the stroke or more, along two axes 45° apart or more
+            70.060                                        | measure the hole at three depths at the least, over half the stroke or more, along two axes 45° apart or more | measure the hole at three depths at the least, over half the stroke or more, along two axes 45° apart or more
             """)
-    void theShapeWantsAGridOfThreeDepthsAndTwoAxes(String rows, String taper, String outOfRound) {
+    void theShapeWantsEnoughOfTheHoleRead(String rows, String taper, String outOfRound) {
         read = read(rows);
 
         assertThat(told(asked(Rule.SERVICE_TAPER))).isEqualTo(taper);
