@@ -22,7 +22,7 @@ class EstimateSentenceTest {
     /** A sum that leaves out what is short would be too low. */
     @ParameterizedTest(name = "{0} ring sets left of two")
     @CsvSource({
-        "2, 'Rings only would come to 132.00 EUR, out on 2026-03-03.'",
+        "2, 'Rings only would come to 134.00 EUR, out on 2026-03-03.'",
         "1, 'Rings only is short of parts that cannot be had, and has no total.'"
     })
     void aWayThatIsShortHasNoTotal(int rings, String says) {
