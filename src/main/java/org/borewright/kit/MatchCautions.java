@@ -11,6 +11,7 @@ import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Length;
+import org.borewright.measure.Measuring;
 
 /** Decides which cautions a match carries. */
 final class MatchCautions {
@@ -32,10 +33,19 @@ final class MatchCautions {
         ofDeck(cautions, engine, request.deck());
         cautions.when(portsHigher.isPresent(), Caution.PORT_TIMING);
         holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
-        if (HoleReport.isGaugeUsed(holes)) {
-            cautions.ofGauge(request.gauge(), request.on());
-        }
+        ofInstruments(cautions, request, HoleReport.isGaugeUsed(holes));
         return cautions.told();
+    }
+
+    /** A gauge that measured nothing needs no caution. */
+    private static void ofInstruments(Cautions cautions, MatchRequest request, boolean holesMeasured) {
+        Measuring holes = request.measuring();
+        if (holesMeasured) {
+            cautions.ofInstruments(holes, Optional.empty(), request.on());
+        }
+        request.ofPistons()
+                .forEach(pistons ->
+                        cautions.ofInstruments(holesMeasured ? holes : pistons, Optional.of(pistons), request.on()));
     }
 
     /** Whether some hole is bored or honed at the size named. */

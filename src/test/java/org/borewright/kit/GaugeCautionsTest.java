@@ -5,14 +5,20 @@ import static org.borewright.kit.TwinShop.mm;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.fit.Rule;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentPiston;
+import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
+import org.borewright.measure.Measuring;
 import org.borewright.measure.SettingRing;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Temperature.Scale;
@@ -24,6 +30,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of the gauge, and what its ring does to a reading. */
 class GaugeCautionsTest {
+
+    private static final Set<Caution> OF_INSTRUMENTS = EnumSet.of(
+            Caution.GAUGE_NOT_STATED,
+            Caution.CALIBRATION_OVERDUE,
+            Caution.TEMPERATURE_FAR,
+            Caution.TEMPERATURE_NOT_STATED,
+            Caution.MEASURED_WARM_APART);
 
     @ParameterizedTest
     @CsvSource({
@@ -45,6 +58,46 @@ class GaugeCautionsTest {
         Match match = ask(diameter, gauge(mm("0.005"), due, Optional.empty()));
 
         assertThat(match.cautions().contains(Caution.CALIBRATION_OVERDUE)).isEqualTo(caution);
+    }
+
+    /** Beside a hole of 20 °C read with a gauge that is good for years; nothing rests on the piston of a finished hole. */
+    @ParameterizedTest(name = "{0}, U {1}, {2} days left, {3} °C: {4}")
+    @CsvSource({
+        "WORN, 0.003, 0, 20, ''",
+        "WORN, 0.003, -1, 20, CALIBRATION_OVERDUE",
+        "WORN, , 0, 20, GAUGE_NOT_STATED",
+        "WORN, 0.003, 0, 25, ''",
+        "WORN, 0.003, 0, 25.001, TEMPERATURE_FAR MEASURED_WARM_APART",
+        "FINISHED, , -1, 40, ''",
+    })
+    void thePresentPistonAndItsGaugeAreCautionedOfAsTheHolesAre(
+            Condition condition, Length stated, int daysLeft, BigDecimal celsius, String cautions) {
+        MatchRequest plain = request("70.110");
+        Gauge ofPiston = gauge(stated, plain.on().plusDays(daysLeft), Optional.empty());
+        PresentPiston piston = new PresentPiston(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(mm("69.930")),
+                new Measuring(ofPiston, Climate.at(Temperature.parse(celsius, Scale.CELSIUS))));
+        AsFound found = new AsFound(piston, Optional.empty(), Optional.empty(), Optional.empty());
+
+        List<Caution> told = new TwinShop()
+                .ask(new MatchRequest(
+                        condition,
+                        plain.present(),
+                        plain.cylinders(),
+                        gauge(mm("0.005"), plain.on(), Optional.empty()),
+                        plain.climate(),
+                        plain.deck(),
+                        plain.asked(),
+                        List.of(found, AsFound.NOT_TOLD),
+                        plain.on()))
+                .cautions();
+
+        assertThat(told)
+                .filteredOn(OF_INSTRUMENTS::contains)
+                .extracting(Caution::name)
+                .containsExactlyInAnyOrder(cautions.isEmpty() ? new String[0] : cautions.split(" ", -1));
     }
 
     @ParameterizedTest

@@ -11,6 +11,8 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A stationary engine that smokes a little, over real HTTP: 88.262 mm where 88.400 is allowed, its piston 0.139 mm loose where 0.250 is
@@ -50,6 +52,14 @@ class RingsOnlyScenarioTest {
                 .body("ladder[0].way", equalTo("rings only"))
                 .body("ladder[0].certainty", equalTo("certain"))
                 .body("size.size", equalTo("+0.50"));
+    }
+
+    /** 88.251 mm at 35 °C are 88.236441 mm at 20 °C, 88.112 mm of α 21 × 10⁻⁶ /K then 88.084253; at 20 °C they stay. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"'', 152188", "'\"pistonTemperature\": 35,', 152188", "'\"pistonTemperature\": 20,', 124441"})
+    void thePistonIsAsWarmAsTheHolesUnlessItIsSaid(String warm, int clearance) {
+        match(SMOKES.replace("\"temperature\":20,", "\"temperature\":35," + warm))
+                .body(check("clearance in service") + "figures.value.nm", equalTo(clearance));
     }
 
     @Test

@@ -24,7 +24,7 @@ import org.borewright.measure.Temperature.Scale;
  * @param ruler for its lengths
  * @param scale of the temperature of its setting ring; empty when that could not be read
  * @param catalogue whose register a gauge may be named in
- * @param usual the kind it is where nothing is said
+ * @param usual the kind that measures such things, and so the one it is where nothing is said
  */
 public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogue, Kind usual) {
 
@@ -46,7 +46,20 @@ public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogu
             return usual.usual();
         }
         Gauge described = described(place);
-        return described.name().map(name -> called(name, described, place)).orElse(described);
+        Gauge gauge =
+                described.name().map(name -> called(name, described, place)).orElse(described);
+        checkKind(place.at(gauge.statedBy() == Source.REGISTER ? "name" : "kind"), gauge.kind());
+        return gauge;
+    }
+
+    /** What gets into a hole gets round no piston, and the other way round. */
+    private void checkKind(Place place, Kind kind) {
+        if (kind != usual) {
+            place.fault(
+                    ProblemType.WRONG_GAUGE,
+                    "A " + kind.label() + " measures no " + (usual == Kind.BORE_GAUGE ? "hole" : "piston") + ".",
+                    "a " + usual.label());
+        }
     }
 
     /** A gauge that is not in the register must say itself what it is worth: a name misspelt is not passed over in silence. */

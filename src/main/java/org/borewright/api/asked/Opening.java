@@ -75,8 +75,11 @@ public record Opening(
 
     /** With what and how warm things of one kind were measured. */
     public Measuring measuring(Place gauge, Gauge.Kind usual, Place temperature) {
-        return new Measuring(
-                new GaugeReader(ruler(), scale, catalogue, usual).read(gauge),
-                ClimateReader.climate(temperature, scale));
+        return new Measuring(gauge(gauge, usual), ClimateReader.climate(temperature, scale));
+    }
+
+    /** With what things of one kind were measured, and what measures them. */
+    public Gauge gauge(Place place, Gauge.Kind usual) {
+        return new GaugeReader(ruler(), scale, catalogue, usual).read(place);
     }
 }

@@ -155,6 +155,14 @@ public enum ProblemType {
             "The register says otherwise of the gauge",
             "A request that names a gauge of the register describes it too, and not as the register does; nobody can tell which is right.",
             "Name the gauge alone to use what the register says, put the register right, or leave the name out."),
+    /** A bore gauge that is said to have measured a piston, or a micrometer a hole. */
+    WRONG_GAUGE(
+            422,
+            "The gauge does not measure such a thing",
+            "A bore gauge gets into a hole and round no piston, and a micrometer the other way round: what it is said to be, or what the register"
+                    + " says of its name, cannot be what the reading was taken with.",
+            "Name the gauge that took the reading: a bore gauge for a hole, a micrometer for a piston. An inside micrometer is sent as a bore gauge"
+                    + " with its own uncertainty."),
     /** Faults of several kinds. */
     SEVERAL_FAULTS(
             422,

@@ -72,6 +72,16 @@ public record MatchRequest(
         return new Measuring(gauge, climate);
     }
 
+    /** With what and how warm the present pistons were measured, each way once; nothing rests on those of finished holes. */
+    public List<Measuring> ofPistons() {
+        return asFound.stream()
+                .map(AsFound::piston)
+                .filter(piston -> condition == Condition.WORN && piston.asRead().isPresent())
+                .map(PresentPiston::measuring)
+                .distinct()
+                .toList();
+    }
+
     /** The same question of a deck that is otherwise. */
     public MatchRequest with(Deck other) {
         return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, on);

@@ -185,6 +185,7 @@ class HostileFieldsTest {
             SampleRequest whole() {
                 return super.whole()
                         .with("/temperatureUnit", "\"C\"")
+                        .with("/pistonTemperature", "21")
                         .with("/deckFlatness", "0.04")
                         .with("/deckFlatnessUncertainty", "0.005")
                         .with("/deckSkim", "0.05")

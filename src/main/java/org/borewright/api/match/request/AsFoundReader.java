@@ -2,6 +2,7 @@ package org.borewright.api.match.request;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.api.asked.ClimateReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Place;
 import org.borewright.api.problem.ProblemType;
@@ -12,14 +13,25 @@ import org.borewright.kit.request.AsFound.Glaze;
 import org.borewright.kit.request.AsFound.Grooves;
 import org.borewright.kit.request.AsFound.Ridge;
 import org.borewright.kit.request.PresentPiston;
+import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
+import org.borewright.measure.Measuring;
 
 /**
  * Reads what was seen of the piston in a hole and of its wall.
  *
  * @param opening of the question
+ * @param warm how warm the pistons were
  */
-record AsFoundReader(Opening opening) {
+record AsFoundReader(Opening opening, Climate warm) {
+
+    /** The pistons were as warm as the holes, unless it is said how warm they were. */
+    static AsFoundReader of(Opening opening) {
+        Place ofPistons = opening.at("pistonTemperature");
+        return new AsFoundReader(
+                opening,
+                ClimateReader.climate(ofPistons.isGiven() ? ofPistons : opening.at("temperature"), opening.scale()));
+    }
 
     /** What stands beside the survey of a cylinder. */
     AsFound read(Place cylinder) {
@@ -44,7 +56,7 @@ record AsFoundReader(Opening opening) {
                 design,
                 part,
                 opening.ruler().piston(place.at("diameter")),
-                opening.measuring(place.at("gauge"), Gauge.Kind.MICROMETER, opening.at("temperature")));
+                new Measuring(opening.gauge(place.at("gauge"), Gauge.Kind.MICROMETER), warm));
     }
 
     private Optional<Piston> part(Place place) {

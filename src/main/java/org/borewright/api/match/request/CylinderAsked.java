@@ -18,7 +18,7 @@ record CylinderAsked(CylinderSurvey survey, AsFound asFound) {
     /** Reads the holes of a request. */
     static CylindersReader<CylinderAsked> reader(Opening opening, Condition condition) {
         CylinderReader surveys = new CylinderReader(opening.ruler(), condition);
-        AsFoundReader seen = new AsFoundReader(opening);
+        AsFoundReader seen = AsFoundReader.of(opening);
         return new CylindersReader<>(
                 place -> new CylinderAsked(surveys.read(place), seen.read(place)),
                 name -> new CylinderAsked(CylinderSurvey.unsurveyed(name), AsFound.NOT_TOLD),

@@ -3,6 +3,7 @@ package org.borewright.api.match.request;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.catalog.Cylinder;
@@ -36,6 +37,7 @@ public class EstimateReader {
                 body,
                 "stamp",
                 "temperature",
+                "pistonTemperature",
                 "gauge",
                 "deckFlatness",
                 "deckFlatnessUncertainty",
@@ -58,8 +60,9 @@ public class EstimateReader {
     }
 
     private static MatchRequest request(Opening opening, PresentSize stamped) {
+        CylindersReader<CylinderAsked> cylinders = CylinderAsked.reader(opening, Condition.WORN);
         List<CylinderAsked> holes = opening.at("cylinders").isGiven()
-                ? CylinderAsked.reader(opening, Condition.WORN).read(opening.at("cylinders"))
+                ? cylinders.read(opening.at("cylinders"))
                 : opening.engine().stream()
                         .flatMap(engine -> engine.cylinders().stream())
                         .map(EstimateReader::untold)

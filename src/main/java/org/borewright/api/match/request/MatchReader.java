@@ -30,6 +30,7 @@ public class MatchReader {
                 "condition",
                 "presentSize",
                 "temperature",
+                "pistonTemperature",
                 "gauge",
                 "deckFlatness",
                 "deckFlatnessUncertainty",

@@ -38,6 +38,8 @@ class FaultsOfABenchRequestTest {
                 "/pistons/0 | null | wrong-form | This is nothing where a piston belongs.",
                 "/cylinders/1/cylinder | \"left\" | wrong-cylinders | \"left\" is not known here.",
                 "/cylinders/0/diameter | 10 | bad-reading | The reading is smaller than any hole of this engine.",
+                "/pistonGauge/kind | \"bore gauge\" | wrong-gauge | A bore gauge measures no piston.",
+                "/gauge/kind | \"micrometer\" | wrong-gauge | A micrometer measures no hole.",
                 "/weighed | \"wet\" | unknown-word | \"wet\" is not known here.",
                 "/condition | \"rough\" | unknown-word | \"rough\" is not known here.",
             })
