@@ -51,6 +51,16 @@ public record Shelf(
                 .filter(higher -> !higher.equals(Length.ZERO));
     }
 
+    /** Whether a piston of a size was ever made, though none be left: no crown bears the stamp of another. */
+    public boolean wasMade(Size size) {
+        return parts.pistons().stream()
+                .filter(piston -> piston.size().equals(size.label()))
+                .map(piston -> Optional.ofNullable(withdrawals.get(piston.number())))
+                .anyMatch(withdrawal -> withdrawal
+                        .filter(known -> known.state() == Withdrawal.State.NEVER_MADE)
+                        .isEmpty());
+    }
+
     /** The size of a label; empty when the engine has none such. */
     public Optional<Size> size(String label) {
         return sizes.stream().filter(size -> size.label().equals(label)).findFirst();

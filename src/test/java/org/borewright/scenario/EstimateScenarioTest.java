@@ -58,6 +58,8 @@ class EstimateScenarioTest {
     @CsvSource(delimiter = '|', textBlock = """
             1   | OSTRAVEL-4 | +1.00 or +0.25
             020 | OSTRAVEL-4 | standard, +0.25, +0.50, +0.75 or +1.00
+            75  | SELVARRE-3 | standard, +0.25, +0.50 or +1.00
+            3   | SELVARRE-3 | standard, +0.25, +0.50 or +1.00
             """)
     void aStampThatIsNotClearIsAskedBack(String stamp, String engine, String sizes) {
         estimate(engine, stamp)

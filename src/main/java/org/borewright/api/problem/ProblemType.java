@@ -103,7 +103,7 @@ public enum ProblemType {
             422,
             "A stamp cannot be read in one way",
             "A bare figure on a crown may mean millimetres, hundredths of them, thousandths of an inch or a number of steps. It is held against the"
-                    + " sizes the engine has, and only where one of them and no other can be meant is it taken.",
+                    + " sizes that pistons were made in for the engine, and only where one of them and no other can be meant is it taken.",
             "Measure a piston, and send the size as it is labelled."),
     /** A word that is not one of those allowed. */
     UNKNOWN_WORD(
