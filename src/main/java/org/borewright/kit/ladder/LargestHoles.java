@@ -1,6 +1,7 @@
 package org.borewright.kit.ladder;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -28,9 +29,12 @@ import org.borewright.measure.survey.SingleDiameter;
 /**
  * Turns the rules of a match round: how large a hole that nobody measured yet may read, with the gauge and at the temperature of the request.
  * Each diameter is asked of the very rules that the reading will meet, and between one that passes and one that does not the last that
- * passes is sought to the nanometre; more wear never passes where less does not.
+ * passes is sought to the nanometre. Where metal is taken out, more wear never passes where less does not; in a wall that is never cut a
+ * piston passes in a window, too tight below it and too loose above.
  */
 final class LargestHoles {
+
+    private static final Length NEXT = Length.ofNanometres(1);
 
     private final FitTable fits;
     private final Engine engine;
@@ -53,11 +57,77 @@ final class LargestHoles {
     /** For a size; empty where every hole is measured. */
     Optional<LargestHole> of(SizeRow row) {
         Choice choice = row.choice().orElseThrow();
-        return unmeasured.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new LargestHole(
-                        largest(diameter -> leastCertain(choice, diameter) == Certainty.CERTAIN),
-                        largest(diameter -> leastCertain(choice, diameter) != Certainty.NO)));
+        if (unmeasured.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                row.isAsItIs()
+                        ? asItIs(choice)
+                        : new LargestHole(
+                                Optional.empty(),
+                                largest(diameter -> leastCertain(choice, diameter) == Certainty.CERTAIN),
+                                largest(diameter -> leastCertain(choice, diameter) != Certainty.NO)));
+    }
+
+    private LargestHole asItIs(Choice choice) {
+        Optional<Limits> certain = window(choice, certainty -> certainty == Certainty.CERTAIN);
+        return new LargestHole(
+                certain.map(Limits::least).filter(from -> from.isMoreThan(smallestBelieved())),
+                certain.map(Limits::greatest),
+                window(choice, certainty -> certainty != Certainty.NO).map(Limits::greatest));
+    }
+
+    /** What every hole may read; empty where the windows of two holes have nothing in common, or one has none. */
+    private Optional<Limits> window(Choice choice, Predicate<Certainty> passes) {
+        Length least = smallestBelieved();
+        Length greatest = fits.plausible().greatest();
+        for (Hole hole : unmeasured) {
+            Optional<Limits> window = window(choice, hole, passes);
+            least = least.max(window.map(Limits::least).orElse(greatest));
+            greatest = greatest.min(window.map(Limits::greatest).orElse(least));
+            if (window.isEmpty() || least.isMoreThan(greatest)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Limits(least, greatest));
+    }
+
+    /** Of several grades each has its own window: that of the largest, and of those below as far down as each joins the next. */
+    private Optional<Limits> window(Choice choice, Hole hole, Predicate<Certainty> passes) {
+        return pistons(choice, hole).stream()
+                .flatMap(piston -> window(
+                        middle(piston.shape()),
+                        diameter -> passes.test(worn.at(choice, read(hole, diameter), List.of(piston))
+                                .certainty()))
+                        .stream())
+                .sorted(Comparator.comparing(Limits::greatest).reversed())
+                .reduce((upper, lower) -> lower.greatest().plus(NEXT).isLessThan(upper.least())
+                        ? upper
+                        : new Limits(upper.least().min(lower.least()), upper.greatest()));
+    }
+
+    /** What reads as the middle of the holes in which a piston has its clearance: if any passes, that does. */
+    private Length middle(PistonShape piston) {
+        Limits tolerance = piston.diameter();
+        Limits clearance = piston.clearance().limits();
+        Length doubled = tolerance
+                .least()
+                .plus(tolerance.greatest())
+                .plus(clearance.least())
+                .plus(clearance.greatest());
+        return engine.bore()
+                .expansion()
+                .asRead(
+                        doubled.halfRoundedDown(),
+                        request.gauge().ringGrowth(),
+                        request.climate().temperature());
+    }
+
+    private Optional<Limits> window(Length middle, Predicate<Length> passes) {
+        Length from = middle.max(smallestBelieved());
+        return passes.test(from)
+                ? Optional.of(new Limits(smallest(from, passes), largest(from, passes)))
+                : Optional.empty();
     }
 
     private Certainty leastCertain(Choice choice, Length diameter) {
@@ -81,6 +151,7 @@ final class LargestHoles {
         return unmeasured.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new LargestHole(
+                        Optional.empty(),
                         largest(diameter -> unmeasured.stream()
                                 .map(hole -> read(hole, diameter))
                                 .allMatch(hole -> runsOn(hole, rings, piston))),
@@ -110,12 +181,18 @@ final class LargestHoles {
 
     /** From the smallest that is believed; empty where even that does not pass. */
     private Optional<Length> largest(Predicate<Length> passes) {
-        Limits believed = fits.plausible();
-        long least = presentLeast.orElse(believed.least()).nanometres();
-        long most = believed.greatest().nanometres();
-        if (!passes.test(Length.ofNanometres(least))) {
-            return Optional.empty();
-        }
+        Length least = smallestBelieved();
+        return passes.test(least) ? Optional.of(largest(least, passes)) : Optional.empty();
+    }
+
+    private Length smallestBelieved() {
+        return presentLeast.orElseGet(() -> fits.plausible().least());
+    }
+
+    /** From one that passes. */
+    private Length largest(Length from, Predicate<Length> passes) {
+        long least = from.nanometres();
+        long most = fits.plausible().greatest().nanometres();
         while (least < most) {
             long middle = most - (most - least) / 2;
             if (passes.test(Length.ofNanometres(middle))) {
@@ -124,6 +201,21 @@ final class LargestHoles {
                 most = middle - 1;
             }
         }
-        return Optional.of(Length.ofNanometres(least));
+        return Length.ofNanometres(least);
+    }
+
+    /** Down from one that passes. */
+    private Length smallest(Length from, Predicate<Length> passes) {
+        long least = smallestBelieved().nanometres();
+        long most = from.nanometres();
+        while (least < most) {
+            long middle = least + (most - least) / 2;
+            if (passes.test(Length.ofNanometres(middle))) {
+                most = middle;
+            } else {
+                least = middle + 1;
+            }
+        }
+        return Length.ofNanometres(most);
     }
 }

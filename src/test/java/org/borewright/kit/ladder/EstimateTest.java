@@ -2,20 +2,25 @@ package org.borewright.kit.ladder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.no;
 import static org.borewright.kit.TwinShop.surveys;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Hand;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offers;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.ServiceWear;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bill.Job;
@@ -27,8 +32,10 @@ import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The twin of which a crown is stamped, and nothing is measured. */
@@ -121,8 +128,14 @@ class EstimateTest {
     }
 
     private Certainty certainty(Branch branch, Length diameter) {
-        String typed = diameter.toString().replace(" mm", "");
-        Match match = shop.worn("standard", typed, "70.000");
+        return certainty(branch, diameter, mm("70.000"));
+    }
+
+    private Certainty certainty(Branch branch, Length first, Length second) {
+        Match match = shop.worn(
+                "standard",
+                first.toString().replace(" mm", ""),
+                second.toString().replace(" mm", ""));
         return match.table().stream()
                 .filter(row ->
                         row.size().equals(branch.rung().row().orElseThrow().size()))
@@ -138,9 +151,73 @@ class EstimateTest {
 
         assertThat(branches.get(2).largestHole())
                 .contains(
-                        new LargestHole(Optional.of(TwinShop.mm("70.074719")), Optional.of(TwinShop.mm("70.205282"))));
+                        new LargestHole(Optional.empty(), Optional.of(mm("70.074719")), Optional.of(mm("70.205282"))));
         assertThat(branches.get(1).largestHole())
-                .contains(new LargestHole(Optional.empty(), Optional.of(TwinShop.mm("70.000281"))));
+                .contains(new LargestHole(Optional.empty(), Optional.empty(), Optional.of(mm("70.000281"))));
+    }
+
+    /**
+     * In a wall that is never cut a piston from p to q is proven in holes from q + 0.040 + U to p + 0.100 − U, and possible below p + 0.100 + U;
+     * U 0.005 281 mm. Grades whose windows join are one; where a nanometre lies between, only the larger grade counts.
+     */
+    @ParameterizedTest(name = "{0}, {1}: from {2} to {3}, possible to {4}")
+    @CsvSource({
+        "A 69.952 69.962, , 70.007281, 70.046719, 70.057280",
+        "A 69.940 69.950, , , 70.034719, 70.045280",
+        "A 69.950 69.956, B 69.960 69.966, 70.001281, 70.054719, 70.065280",
+        "A 69.950 69.956, B 69.994 69.999439, 70.001281, 70.088719, 70.099280",
+        "A 69.950 69.956, B 69.994 69.999440, 70.044721, 70.088719, 70.099280",
+        "A 69.950 70.010, , , , 70.055280",
+    })
+    void aWallThatIsNeverCutHasAWindow(String first, String second, Length from, Length upTo, Length possible) {
+        shop.construction = Construction.PLATED;
+        shop.pistons.remove(0);
+        grade(first);
+        Optional.ofNullable(second).ifPresent(this::grade);
+
+        Branch branch = estimate("-", "-").branches().get(1);
+
+        assertThat(branch.rung().way()).isEqualTo(Way.NEW_PISTONS);
+        assertThat(branch.largestHole())
+                .contains(new LargestHole(Optional.ofNullable(from), Optional.ofNullable(upTo), Optional.of(possible)));
+        if (from != null) {
+            assertThat(both(branch, from.minus(Length.ofNanometres(1)))).isEqualTo(Certainty.POSSIBLE);
+            assertThat(both(branch, from)).isEqualTo(Certainty.CERTAIN);
+        }
+        if (upTo != null) {
+            assertThat(both(branch, upTo)).isEqualTo(Certainty.CERTAIN);
+            assertThat(both(branch, more(upTo))).isEqualTo(Certainty.POSSIBLE);
+        }
+        assertThat(both(branch, possible)).isEqualTo(Certainty.POSSIBLE);
+        assertThat(both(branch, more(possible))).isEqualTo(Certainty.NO);
+    }
+
+    private Certainty both(Branch branch, Length diameter) {
+        return certainty(branch, diameter, diameter);
+    }
+
+    private void grade(String told) {
+        String[] words = told.split(" ", -1);
+        PistonShape shape =
+                TwinShop.piston("P-STD", "standard", "0", Optional.empty()).shape();
+        shop.pistons.add(
+                0,
+                new Piston(
+                        no("P-" + words[0]),
+                        "DESIGN-1",
+                        "standard",
+                        Hand.ANY,
+                        Optional.of(words[0]),
+                        new PistonShape(
+                                new Limits(mm(words[1]), mm(words[2])),
+                                shape.nominalBore(),
+                                shape.clearance(),
+                                shape.crown(),
+                                shape.grooves(),
+                                shape.pinSeat(),
+                                shape.clipSeat(),
+                                shape.mass())));
+        shop.offer("P-" + words[0], "40", 10);
     }
 
     /** 70.100 mm less U; the gap of the twin's ring, 0.45 mm at 70.000 and 0.80 allowed, is reached at 70.106 only. */

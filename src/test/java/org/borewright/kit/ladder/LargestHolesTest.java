@@ -53,7 +53,8 @@ class LargestHolesTest {
                 : new Finding[] {new Finding(kind, Optional.ofNullable(depth), Optional.empty())};
 
         assertThat(atQuarter(request(TwinShop.survey("1", first, findings), TwinShop.survey("2", second))))
-                .contains(new LargestHole(Optional.ofNullable(certain), Optional.ofNullable(possible)));
+                .contains(
+                        new LargestHole(Optional.empty(), Optional.ofNullable(certain), Optional.ofNullable(possible)));
     }
 
     @ParameterizedTest(name = "{0} and {1}")
@@ -99,7 +100,7 @@ class LargestHolesTest {
                 .orElseThrow();
 
         assertThat(new LargestHoles(FitTable.of(shelf), request, makers.ask(request)).ofRings(set))
-                .contains(new LargestHole(Optional.of(certain), Optional.empty()));
+                .contains(new LargestHole(Optional.empty(), Optional.of(certain), Optional.empty()));
     }
 
     private static Piston bearing(Piston piston, String greatestGap) {

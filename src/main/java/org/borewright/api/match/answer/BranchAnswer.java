@@ -49,20 +49,25 @@ public record BranchAnswer(
     /**
      * How large the largest hole may read, with the gauge and at the temperature of the request.
      *
+     * @param certainFrom how small a hole may read in a wall that is never cut; absent where the smallest of the present size may
      * @param certainUpTo for the way to be certain, all wear on one wall; absent where no reading makes it so
      * @param possibleUpTo for it to be possible, the wear shared evenly; absent where what is certain is all that is possible
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record LargestHoleAnswer(
-            @Nullable ShownLength certainUpTo, @Nullable ShownLength possibleUpTo) {
+            @Nullable ShownLength certainFrom,
+            @Nullable ShownLength certainUpTo,
+            @Nullable ShownLength possibleUpTo) {
 
         private static LargestHoleAnswer of(LargestHole largest, LengthUnit unit) {
-            return new LargestHoleAnswer(upTo(largest.certainUpTo(), unit), upTo(largest.possibleUpTo(), unit));
+            return new LargestHoleAnswer(
+                    shown(largest.certainFrom(), unit, Flattery.LOWER_LIMIT),
+                    shown(largest.certainUpTo(), unit, Flattery.UPPER_LIMIT),
+                    shown(largest.possibleUpTo(), unit, Flattery.UPPER_LIMIT));
         }
 
-        private static @Nullable ShownLength upTo(Optional<Length> limit, LengthUnit unit) {
-            return limit.map(most -> ShownLength.of(most, unit, Flattery.UPPER_LIMIT))
-                    .orElse(null);
+        private static @Nullable ShownLength shown(Optional<Length> limit, LengthUnit unit, Flattery side) {
+            return limit.map(length -> ShownLength.of(length, unit, side)).orElse(null);
         }
     }
 

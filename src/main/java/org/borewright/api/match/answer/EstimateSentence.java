@@ -93,9 +93,13 @@ final class EstimateSentence {
         if (branch.rung().certainty() == Certainty.NO) {
             return label(branch.rung()) + " is ruled out.";
         }
+        Optional<Length> from = branch.largestHole().flatMap(LargestHole::certainFrom);
         Optional<String> certain = branch.largestHole()
                 .flatMap(LargestHole::certainUpTo)
-                .map(most -> "certain if no hole reads more than " + shown(most, unit));
+                .map(most -> "certain if no hole reads "
+                        + from.map(least -> "less than " + ShownLength.of(least, unit, Flattery.LOWER_LIMIT) + " or ")
+                                .orElse("")
+                        + "more than " + shown(most, unit));
         Optional<String> possible = branch.largestHole()
                 .flatMap(LargestHole::possibleUpTo)
                 .map(most -> "possible up to " + shown(most, unit));
