@@ -13,7 +13,7 @@ import org.borewright.measure.LengthUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The twin of which nothing is measured: its ways begin with new rings, at 132.00 with their work, and end before the sleeve with +0.50. */
+/** The twin of which nothing is measured: its ways begin with new rings, at 134.00 with their work, and end before the sleeve with +0.50. */
 class EstimateSentenceTest {
 
     private static final EstimateAnswer.StampAnswer STAMP =
