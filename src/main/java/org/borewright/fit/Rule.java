@@ -203,7 +203,7 @@ public enum Rule {
     DECK_SKIM(
             "all skims of the deck together",
             "limit: engines.csv, or what is left below it from piston to head; geometry",
-            "skim less"),
+            "skim less; where earlier skims leave no less, ask a specialist about another block or barrel"),
     /** The least distance from piston to head. */
     PISTON_TO_HEAD_LEAST(
             "least piston-to-head distance", "limit: engines.csv; geometry", "take a thicker gasket, or skim less"),

@@ -109,6 +109,10 @@ public record Hold(
                 "Once a reading proves it, have pistons made for it, or ask a specialist about a sleeve."),
         /** Only the skim of the deck stands against a size. */
         SKIMMED_TOO_FAR("The deck would be skimmed too far for the size.", "Skim less, or find a thicker gasket."),
+        /** Earlier skims alone stand against a size. */
+        SKIMMED_TOO_FAR_BEFORE(
+                "Earlier skims took more off the deck than the size bears.",
+                "No skim less puts it back: ask a specialist about another block or barrel."),
         /** Only a gasket kit is wanting for a size. */
         NO_GASKET_KIT("No gasket kit fits the size.", "Find a gasket kit that fits: see what it must clear."),
         /** Only parts that go with its pistons are wanting for a size. */
@@ -209,6 +213,7 @@ public record Hold(
                 .map(block -> on(
                         switch (block.reason()) {
                             case SKIM -> Reason.SKIMMED_TOO_FAR;
+                            case SKIMMED_BEFORE -> Reason.SKIMMED_TOO_FAR_BEFORE;
                             case GASKET -> Reason.NO_GASKET_KIT;
                             case PARTS, PARTS_WITHDRAWN -> Reason.PARTS_DO_NOT_FIT;
                             case NEVER_MADE -> Reason.NEVER_MADE;

@@ -35,6 +35,8 @@ public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdraw
         PARTS_WITHDRAWN("a part that goes with this piston is not supplied"),
         /** The deck is skimmed too far for it, and a gasket kit fits when it is skimmed less. */
         SKIM("the deck would be skimmed too far for this size"),
+        /** Earlier skims alone took more than it bears. */
+        SKIMMED_BEFORE("the deck was skimmed too far for this size before"),
         /** No gasket kit fits. */
         GASKET("no gasket kit fits this size");
 
@@ -46,7 +48,7 @@ public record Block(Reason reason, List<Check> checks, List<Withdrawal> withdraw
 
         /** Whether it stays whatever parts are found and however little is skimmed. */
         public boolean stays() {
-            return this != PARTS && this != PARTS_WITHDRAWN && this != SKIM && this != GASKET;
+            return this != PARTS && this != PARTS_WITHDRAWN && this != SKIM && this != SKIMMED_BEFORE && this != GASKET;
         }
 
         /** The reason in words. */

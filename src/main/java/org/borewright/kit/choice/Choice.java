@@ -43,7 +43,7 @@ public record Choice(
     public List<Block> blocksAsMade(Engine engine, List<GasketFit> overPistons) {
         boolean cut =
                 !engine.build().construction().mayBeBored() && size.oversize().isMoreThan(Length.ZERO);
-        return allBlocks(cut, wallAsMade.stream().toList(), overPistons);
+        return allBlocks(cut, wallAsMade.stream().toList(), overPistons, Length.ZERO);
     }
 
     /**
@@ -52,15 +52,17 @@ public record Choice(
      * @param neverBored whether the work would cut a wall that is never bored
      * @param walls the wall left around each hole, where it could be checked
      * @param overPistons every set of gaskets over the pistons, the deck as it will be, the preferred first
+     * @param skimmedBefore what earlier skims took off the deck together
      */
-    public List<Block> allBlocks(boolean neverBored, List<Check> walls, List<GasketFit> overPistons) {
+    public List<Block> allBlocks(
+            boolean neverBored, List<Check> walls, List<GasketFit> overPistons, Length skimmedBefore) {
         List<Block> all = new ArrayList<>(blocks);
         if (neverBored) {
             all.add(Block.of(Block.Reason.NEVER_BORED));
         }
         Block.ofWalls(walls).ifPresent(all::add);
         if (GasketFit.fitting(overPistons).isEmpty()) {
-            all.add(GasketFit.block(overPistons));
+            all.add(GasketFit.block(overPistons, skimmedBefore));
         }
         return all;
     }

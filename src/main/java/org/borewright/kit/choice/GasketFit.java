@@ -156,8 +156,12 @@ public record GasketFit(
         return ranked.subList(0, fitting);
     }
 
-    /** Why none of several fits: what stands against the kits as they come, and the most skim that any set bears. */
-    static Block block(List<GasketFit> none) {
+    /**
+     * Why none of several fits: what stands against the kits as they come, and the most skim that any set bears.
+     *
+     * @param before what earlier skims took off together, for nothing puts that back
+     */
+    static Block block(List<GasketFit> none, Length before) {
         List<Check> told = new ArrayList<>();
         none.stream().filter(fit -> fit.gaskets.loose() == 0).forEach(fit -> told.addAll(Check.holding(fit.checks)));
         none.stream()
@@ -165,8 +169,15 @@ public record GasketFit(
                 .flatMap(GasketFit::tooFar)
                 .max(Comparator.comparingLong(Comparison::margin))
                 .ifPresent(told::add);
-        boolean skimmedTooFar =
-                none.stream().flatMap(GasketFit::tooFar).findFirst().isPresent();
-        return Block.of(skimmedTooFar ? Block.Reason.SKIM : Block.Reason.GASKET, told);
+        return Block.of(reason(none.stream().flatMap(GasketFit::tooFar).toList(), before), told);
+    }
+
+    private static Block.Reason reason(List<Comparison> tooFar, Length before) {
+        if (tooFar.isEmpty()) {
+            return Block.Reason.GASKET;
+        }
+        boolean bearsWhatWasSkimmed =
+                tooFar.stream().anyMatch(skims -> skims.limit().units() >= before.nanometres());
+        return bearsWhatWasSkimmed ? Block.Reason.SKIM : Block.Reason.SKIMMED_BEFORE;
     }
 }

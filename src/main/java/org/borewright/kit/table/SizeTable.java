@@ -86,7 +86,11 @@ public final class SizeTable {
                 fates,
                 walls,
                 left,
-                choice.allBlocks(wouldBeCut(choice.size()), walls, gaskets),
+                choice.allBlocks(
+                        wouldBeCut(choice.size()),
+                        walls,
+                        gaskets,
+                        request.deck().skimmedBefore().orElse(Length.ZERO)),
                 gaskets,
                 gasket,
                 kit);

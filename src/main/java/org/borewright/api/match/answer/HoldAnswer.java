@@ -144,7 +144,13 @@ public record HoldAnswer(
 
     /** The way out of a hold: where the skim is too deep with the most it may be, where clearances are too close with what proves them. */
     static String next(Hold hold, LengthUnit unit) {
-        return hold.reason() == Hold.Reason.CLEARANCE_TOO_CLOSE ? withPistons(hold) : skimmed(hold, unit);
+        return switch (hold.reason()) {
+            case CLEARANCE_TOO_CLOSE -> withPistons(hold);
+            case SKIMMED_TOO_FAR -> skimmed(hold, unit);
+            case SKIMMED_TOO_FAR_BEFORE ->
+                hold.reason().wayOut() + (tooNear(hold) ? " A thicker gasket may rescue it, where one is found." : "");
+            default -> hold.reason().wayOut();
+        };
     }
 
     private static String withPistons(Hold hold) {
@@ -163,7 +169,7 @@ public record HoldAnswer(
 
     private static String skimmed(Hold hold, LengthUnit unit) {
         return hold.checks().stream()
-                .filter(check -> hold.reason() == Hold.Reason.SKIMMED_TOO_FAR && check.rule() == Rule.DECK_SKIM)
+                .filter(check -> check.rule() == Rule.DECK_SKIM)
                 .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
                 .map(most -> Length.ofNanometres(most.units()))
                 .max(Comparator.naturalOrder())

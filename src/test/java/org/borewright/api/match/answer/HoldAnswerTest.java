@@ -5,13 +5,16 @@ import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.surveys;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Limits;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -24,14 +27,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HoldAnswerTest {
 
     /** Source: 0.2 mm = 0.007 874 0… in, which as an upper limit is shown rounded down. */
-    @ParameterizedTest(name = "skim {0} in {2}: {3}")
+    @ParameterizedTest(name = "skim {0} after {1}, in {3}: {4}")
     @CsvSource(delimiter = '|', textBlock = """
-            0.25 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or find a thicker gasket.
-            0.25 | 1.7 | INCH | Skim at most 0.007874 in altogether, or find a thicker gasket.
-            0.25 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket.
-            0.35 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
+            0.25 | 0 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or find a thicker gasket.
+            0.25 | 0 | 1.7 | INCH | Skim at most 0.007874 in altogether, or find a thicker gasket.
+            0.05 | 0.200 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or find a thicker gasket.
+            0.05 | 0.200001 | 1.7 | MILLIMETRE | No skim less puts it back: ask a specialist about another block or barrel. A thicker gasket may rescue it, where one is found.
+            0.25 | 0 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket.
+            0.35 | 0 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
+            0.05 | 0.300 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
+            0 | 0.300001 | 0.6 | MILLIMETRE | No skim less puts it back: ask a specialist about another block or barrel.
             """)
-    void tooDeepASkimSaysHowDeepItMayBe(String skim, String least, LengthUnit unit, String next) {
+    void tooDeepASkimSaysHowDeepItMayBe(String skim, Length before, String least, LengthUnit unit, String next) {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm(least), mm("2.4"));
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
@@ -41,7 +48,7 @@ class HoldAnswerTest {
                 plain.cylinders(),
                 plain.gauge(),
                 plain.climate(),
-                TwinShop.skimmed(skim),
+                new Deck(TwinShop.skimmed(skim).flatness(), mm(skim), Optional.of(before)),
                 plain.asked(),
                 plain.on()));
 
