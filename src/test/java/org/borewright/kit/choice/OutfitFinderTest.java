@@ -25,6 +25,7 @@ import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What goes with the standard pistons of the twin. Pin 17.996 to 18.000 mm thick, 55.2 to 55.4 long; its bore in the piston 18.000 to
@@ -128,9 +129,15 @@ class OutfitFinderTest {
                 .containsExactly("PIN-1 CLIP-1", "PIN-1 CLIP-2", "PIN-2 CLIP-1", "PIN-2 CLIP-2");
     }
 
-    @Test
-    void partsOfAnotherDesignAreNotLookedAt() {
-        shop.pins.set(0, new Pin(no("PIN-1"), "DESIGN-2", shop.pins.get(0).shape()));
+    @ParameterizedTest
+    @ValueSource(strings = {"pin", "clip"})
+    void partsOfAnotherDesignAreNotLookedAt(String part) {
+        if (part.equals("pin")) {
+            shop.pins.set(0, new Pin(no("PIN-1"), "DESIGN-2", shop.pins.get(0).shape()));
+        } else {
+            shop.clips.set(
+                    0, new Clip(no("CLIP-1"), "DESIGN-2", shop.clips.get(0).shape()));
+        }
 
         assertThat(standard().outfits()).isEmpty();
         assertThat(standard().blocks()).containsExactly(Block.of(Block.Reason.PARTS));
@@ -173,6 +180,36 @@ class OutfitFinderTest {
         shop.withdraw(number, state);
 
         assertThat(standard().outfits()).hasSize(outfits);
+    }
+
+    /** Beside the twin's own a spare pin PIN-2, and PIN-9 and CLIP-9 of another design. */
+    @ParameterizedTest(name = "{0} never made, pin pressed {1}, bearing {2}: {3}")
+    @CsvSource({
+        "R-STD, false, false, R-STD",
+        "R-STD R-025, false, false, R-STD",
+        "PIN-1 PIN-2 PIN-9, false, false, PIN-1 PIN-2",
+        "CLIP-1 CLIP-9, false, false, CLIP-1",
+        "R-STD CLIP-1, false, false, R-STD CLIP-1",
+        // a pin that is left still serves
+        "R-STD PIN-2, false, false, R-STD",
+        // a pressed pin wants no clips, a plain rod end no bearing
+        "R-STD CLIP-1, true, false, R-STD",
+        "R-STD BEARING-1, false, false, R-STD",
+        "BEARING-1, false, true, BEARING-1",
+    })
+    void whereAPartIsWantingItIsNamedWithWhatBecameOfIt(String gone, boolean pressed, boolean bearing, String named) {
+        PinShape pin = shop.pins.get(0).shape();
+        shop.pins.add(new Pin(no("PIN-2"), "DESIGN-1", pin));
+        shop.pins.add(new Pin(no("PIN-9"), "DESIGN-2", pin));
+        shop.clips.add(new Clip(no("CLIP-9"), "DESIGN-2", shop.clips.get(0).shape()));
+        shop.bearings.add(new Bearing(no("BEARING-1")));
+        shop.rodEnd = new RodEnd(shop.rodEnd.seat(), pressed, bearing);
+        List.of(gone.split(" ")).forEach(number -> shop.withdraw(number, Withdrawal.State.NEVER_MADE));
+
+        assertThat(standard().blocks()).extracting(Block::reason).containsExactly(Block.Reason.PARTS_WITHDRAWN);
+        assertThat(standard().blocks().get(0).withdrawn())
+                .extracting(withdrawal -> withdrawal.number().text())
+                .containsExactly(named.split(" "));
     }
 
     private Choice standard() {

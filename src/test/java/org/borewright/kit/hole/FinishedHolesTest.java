@@ -79,6 +79,8 @@ class FinishedHolesTest {
         "70.036, P-B, CERTAIN, P-B P-A",
         // B holds it up to 70.046 + U, A no further than 70.040 + U
         "70.045282, P-B, POSSIBLE, P-B",
+        // as it is before any work, though a hone would make it certain for B
+        "69.9852, P-A, POSSIBLE, P-A",
     })
     void ofTwoGradesTheOneProvenAndNearestToTargetGoesInAndTheOtherIsNamed(
             String diameter, String piston, String certainty, String holding) {

@@ -14,6 +14,7 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
+import org.borewright.fit.shape.Choke;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
@@ -26,6 +27,7 @@ import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
@@ -123,6 +125,17 @@ class ConditionsTest {
 
         assertThat(told(asked(Rule.SERVICE_TAPER))).isEqualTo(taper);
         assertThat(told(asked(Rule.SERVICE_OUT_OF_ROUND))).isEqualTo(outOfRound);
+    }
+
+    /** 0.030 mm wider at the bottom across the thrust faces, 0.020 along the pin. */
+    @ParameterizedTest(name = "choke {0} to {1}: {2} beyond it")
+    @CsvSource({"0.020, 0.030, 0.000 mm", "0.020, 0.025, 0.005 mm", "0.022, 0.030, 0.002 mm"})
+    void aChokeOfTheMakersIsNoTaper(Length least, Length greatest, String beyond) {
+        shop.choke = Optional.of(new Choke(new Limits(least, greatest)));
+        read = grid("70.030 70.025 / 70.045 70.035 / 70.060 70.045");
+
+        assertThat(told(asked(Rule.SERVICE_TAPER))).isEqualTo(beyond);
+        assertThat(told(asked(Rule.SERVICE_OUT_OF_ROUND))).isEqualTo("0.015 mm");
     }
 
     @ParameterizedTest(name = "{0}: grooves {1}, ridge {2}, glaze {3}")
