@@ -9,4 +9,7 @@ interface CatalogSettings {
 
     /** The folder of catalogue files that an empty database is filled from. */
     Path folder();
+
+    /** Where the database is. */
+    String database();
 }

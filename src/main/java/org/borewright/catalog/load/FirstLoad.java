@@ -20,8 +20,8 @@ class FirstLoad {
 
     private static final Logger LOG = Logger.getLogger(FirstLoad.class);
 
-    /** The exit code of a start that refused its catalogue. */
-    private static final int REFUSED = 3;
+    /** The exit code of a start that refused its catalogue, or could not have its database. */
+    static final int REFUSED = 3;
 
     private final Shelves shelves;
     private final Acceptance acceptance;

@@ -17,10 +17,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Starts beside a bad catalogue, as whoever installs the service meets them: packaged, and a process of its own. */
+/** Starts beside a bad catalogue or a database that is held, as whoever installs the service meets them: packaged, and a process of its own. */
 class RefusedStartIT {
 
     private static final int REFUSED = 3;
+    private static final String FILE = "jdbc:h2:file:";
 
     @TempDir
     Path home;
@@ -74,6 +75,24 @@ class RefusedStartIT {
         }
     }
 
+    /** The database is asked before the files are read. */
+    @Test
+    void aDatabaseThatARunningStartHoldsIsToldInASentence() throws Exception {
+        Path database = home.resolve("data").resolve("borewright");
+        try (Connection held = DriverManager.getConnection(FILE + database);
+                StartedService refused = StartedService.in(home)) {
+            while (refused.isRunning()) {
+                assertThat(refused.listens()).isFalse();
+            }
+            assertThat(held.isValid(0)).isTrue();
+            assertThat(refused.exitCode()).isEqualTo(REFUSED);
+            assertThat(refused.output())
+                    .contains("The database " + database + " is held by another start of the service that still runs.")
+                    .contains("-Dborewright.home=", "-Dquarkus.http.port=")
+                    .doesNotContain("Caused by", "\tat ");
+        }
+    }
+
     private void repairTheCatalogue() throws IOException {
         try (Stream<Path> spoilt = Files.list(files)) {
             for (Path file : spoilt.toList()) {
@@ -86,8 +105,8 @@ class RefusedStartIT {
     /** The tables of the catalogue with anything in them. */
     private List<String> filledTables() throws SQLException {
         List<String> filled = new ArrayList<>();
-        try (Connection database = DriverManager.getConnection(
-                "jdbc:h2:file:" + home.resolve("data").resolve("borewright") + ";IFEXISTS=TRUE")) {
+        try (Connection database =
+                DriverManager.getConnection(FILE + home.resolve("data").resolve("borewright") + ";IFEXISTS=TRUE")) {
             List<String> tables = new ArrayList<>();
             try (ResultSet found = database.getMetaData().getTables(null, "PUBLIC", "%", new String[] {"BASE TABLE"})) {
                 while (found.next()) {
