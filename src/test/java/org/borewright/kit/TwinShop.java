@@ -113,6 +113,7 @@ public final class TwinShop {
     public Strokes strokes = Strokes.FOUR;
     public boolean torquePlate;
     public Optional<Choke> choke = Optional.empty();
+    public List<Hand> hands = List.of(Hand.ANY, Hand.ANY);
     public Construction construction = Construction.IRON_BARREL;
     public BoreSurface surface = BoreSurface.IRON;
     public RodEnd rodEnd = new RodEnd(
@@ -287,7 +288,7 @@ public final class TwinShop {
         return new Engine(
                 new EngineName("TWIN-1", "Twin", "Testwright"),
                 new Build(strokes, Layout.PARALLEL_TWIN, construction, surface, torquePlate, LengthUnit.MILLIMETRE),
-                List.of(new Cylinder("1", Hand.ANY, pitch), new Cylinder("2", Hand.ANY, Optional.empty())),
+                List.of(new Cylinder("1", hands.get(0), pitch), new Cylinder("2", hands.get(1), Optional.empty())),
                 new BoreSpec(
                         mm("70"),
                         new Limits(mm("70.000"), mm("70.020")),

@@ -22,7 +22,6 @@ import org.borewright.kit.hole.Examination;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
-import org.borewright.measure.Length;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -106,33 +105,18 @@ public record BenchPlan(
             Engine engine, BenchRequest request, List<Hole> holes, List<PistonInHand> pistons) {
         List<PistonInHand> fit =
                 pistons.stream().filter(PistonInHand::mayBeFitted).toList();
+        HolePlanner planner = new HolePlanner(request, engine);
         List<Optional<Integer>> paired = Pairing.of(holes.stream()
                 .map(hole -> fit.stream()
-                        .map(piston -> deviation(engine, request.condition(), hole, piston))
+                        .map(piston -> planner.deviation(hole, piston))
                         .toList())
                 .toList());
-        HolePlanner planner = new HolePlanner(request, engine);
         return IntStream.range(0, holes.size())
                 .mapToObj(i -> {
                     List<Piston> mayGoIn = request.choice().pistons().get(i);
                     return planner.plan(holes.get(i), mayGoIn, paired.get(i).map(fit::get));
                 })
                 .toList();
-    }
-
-    /**
-     * How far a piston is from what a hole needs, doubled so that it stays whole; empty where its hand keeps it out. A hole still to be
-     * honed is honed to its piston, so that only what is too large already counts.
-     */
-    private static Optional<Length> deviation(Engine engine, Condition condition, Hole hole, PistonInHand piston) {
-        if (!piston.part().hand().goesInto(hole.cylinder().hand())) {
-            return Optional.empty();
-        }
-        boolean asItIs = condition == Condition.FINISHED
-                || !engine.build().construction().mayBeBored();
-        return Optional.of(hole.diameters()
-                .map(measured -> asItIs ? piston.offTarget(measured) : piston.past(measured))
-                .orElse(Length.ZERO));
     }
 
     private static Check masses(Engine engine, BenchRequest request, List<HolePlan> plans) {

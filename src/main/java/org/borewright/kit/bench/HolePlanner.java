@@ -96,6 +96,19 @@ final class HolePlanner {
                 checks);
     }
 
+    /**
+     * How far a piston in a hole is from its target clearance, doubled so that it stays whole; empty where its hand keeps it out. A hole
+     * still to be honed is honed to target, so that only what it needs beyond that to come out clean counts.
+     */
+    Optional<Length> deviation(Hole hole, PistonInHand piston) {
+        Length target = piston.target();
+        return Optional.of(
+                        stays()
+                                ? hole.diameters().map(piston::offTarget).orElse(Length.ZERO)
+                                : hone(hole, target).minus(target).doubled())
+                .filter(off -> piston.part().hand().goesInto(hole.cylinder().hand()));
+    }
+
     /** Of all pistons that may go in. */
     private static Limits tolerance(List<Piston> mayGoIn) {
         return Limits.around(mayGoIn.stream()

@@ -91,11 +91,6 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
         return hole.least().plus(hole.greatest()).minus(target().doubled()).absolute();
     }
 
-    /** How far a hole still to be honed is past the size it would be honed to, doubled as above; zero when it is not. */
-    Length past(Limits hole) {
-        return hole.greatest().minus(target()).max(Length.ZERO).doubled();
-    }
-
     /** The hole it has its target clearance in. */
     Length target() {
         return diameter.plus(part().shape().clearance().target());

@@ -6,8 +6,16 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.Hand;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.Check;
+import org.borewright.fit.RingGap;
+import org.borewright.fit.Rule;
+import org.borewright.fit.shape.RingShape;
+import org.borewright.kit.TwinShop;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
@@ -78,5 +86,86 @@ class HolePlannerTest {
         BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), diameter, diameter);
 
         assertThat(plan.cautions().contains(Caution.CLEAN_UP_NOT_ASKED)).isEqualTo(told);
+    }
+
+    /**
+     * Targets of 70.504 and 70.507. A hole is honed at least 0.005 beyond its largest reading: while that reaches no target the first piston
+     * goes first; one nanometre beyond, the larger piston spares hole 1 what hole 2 does not need.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "70.499,    70.495, A, B",
+        "70.499001, 70.495, B, A",
+        "70.503,    70.500, B, A",
+        "70.500,    70.503, A, B"
+    })
+    void aPistonIsJudgedByTheHoleThatIsHonedForIt(String first, String second, String one, String other) {
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.444", "70.447"), first, second);
+
+        assertThat(tags(plan)).containsExactly(one, other);
+    }
+
+    /** Targets of 70.501 and 70.509: a bar would come to both, but a hole that stays as it is must have the nearer. */
+    @ParameterizedTest
+    @CsvSource({"WORN, IRON_BARREL, A, B", "FINISHED, IRON_BARREL, B, A", "WORN, PLATED, B, A"})
+    void aHoleThatStaysAsItIsHasThePistonNearestToIt(
+            Condition condition, Construction construction, String one, String other) {
+        bench.condition = condition;
+        bench.shop.construction = construction;
+
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.441", "70.449"), "70.495", "70.485");
+
+        assertThat(tags(plan)).containsExactly(one, other);
+    }
+
+    /** Smaller than the piston. */
+    @ParameterizedTest
+    @CsvSource({"IRON_BARREL, REBORE, false", "PLATED, AS_IS, true"})
+    void aWornHoleThatIsNeverCutIsHeldAgainstItsClearance(Construction construction, Work work, boolean held) {
+        bench.shop.construction = construction;
+
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), "70.430", "70.420");
+
+        assertThat(plan.holes()).extracting(HolePlan::work).containsOnly(work);
+        assertThat(plan.holds().stream().anyMatch(hold -> hold.reason() == Reason.CHECK_OUT))
+                .isEqualTo(held);
+    }
+
+    @Test
+    void aPistonGoesOnlyWhereItsHandAllows() {
+        bench.shop.hands = List.of(Hand.LEFT, Hand.RIGHT);
+        bench.shop.pistons.removeIf(made -> made.size().equals("+0.50"));
+        bench.shop.pistons.addAll(List.of(handed("P-LEFT", Hand.LEFT), handed("P-RIGHT", Hand.RIGHT)));
+        PistonReading right = bench.piston("A", "P-RIGHT", mm("70.445"), Optional.empty());
+        PistonReading left = bench.piston("B", "P-LEFT", mm("70.445"), Optional.empty());
+
+        assertThat(tags(bench.plan(List.of(right, left), "-", "-"))).containsExactly("B", "A");
+        assertThat(tags(bench.plan(List.of(right), "-", "-"))).containsExactly("-", "A");
+    }
+
+    @Test
+    void theRingGapsAreAskedAtBothEndsOfTheWindow() {
+        HolePlan hole = bench.plan(bench.pistons("P-050", "70.445", "70.445"), "-", "-")
+                .holes()
+                .get(0);
+        RingShape ring = bench.shop.rings.get(2).rings().get(0);
+
+        assertThat(hole.ringGaps())
+                .containsExactly(new RingGapIn(
+                        TwinShop.no("R-050"), "top", RingGap.in(hole.window().orElseThrow(), ring)));
+        assertThat(hole.checks())
+                .extracting(Check::rule)
+                .containsExactly(Rule.TARGET_LEAST, Rule.TARGET_GREATEST, Rule.RING_GAP_LEAST, Rule.RING_GAP_GREATEST);
+    }
+
+    private static Piston handed(String number, Hand hand) {
+        Piston any = TwinShop.piston(number, "+0.50", "0.50", Optional.empty());
+        return new Piston(any.number(), any.design(), any.size(), hand, any.grade(), any.shape());
+    }
+
+    private static List<String> tags(BenchPlan plan) {
+        return plan.holes().stream()
+                .map(hole -> hole.piston().map(PistonInHand::tag).orElse("-"))
+                .toList();
     }
 }
