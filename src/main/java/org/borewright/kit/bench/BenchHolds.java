@@ -16,14 +16,14 @@ public final class BenchHolds {
 
     private BenchHolds() {}
 
-    /** Before honing. */
+    /** Before honing. A piston that is proven wrong stands in the way only while a hole has none. */
     static List<BenchHold> ofPlan(
             List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
         List<BenchHold> holds = new ArrayList<>(ofSize(blocks));
-        holds.addAll(ofPistons(pistons));
+        boolean complete = plans.stream().allMatch(plan -> plan.piston().isPresent());
+        holds.addAll(complete ? List.of() : ofPistons(pistons));
         holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
-        holds.addAll(
-                ofMasses(checks, plans.stream().allMatch(plan -> plan.piston().isPresent())));
+        holds.addAll(ofMasses(checks, complete));
         add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
         add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());

@@ -75,6 +75,11 @@ public record BenchPlan(
         return spare;
     }
 
+    /** Those of them that are proven wrong; where every hole has its piston they stand in nobody's way. */
+    public List<PistonInHand> setAside() {
+        return spare().stream().filter(piston -> !piston.mayBeFitted()).toList();
+    }
+
     /** The pistons as measured, by tag. */
     public static List<PistonInHand> pistons(
             List<PistonDesign> designs, Choice choice, Measuring with, List<PistonReading> noted) {

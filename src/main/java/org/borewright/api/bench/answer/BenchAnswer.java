@@ -147,10 +147,18 @@ public record BenchAnswer(
         String missing = "o measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ")
                 + String.join(", ", without) + ". Bore, and hone only once the piston is measured.";
         if (plan.readiness() == Readiness.TOO_CLOSE) {
-            return "Too close to call: " + plan.holds().get(0).says() + (without.isEmpty() ? "" : " N" + missing);
+            return "Too close to call: " + plan.holds().get(0).says()
+                    + (without.isEmpty() ? aside(plan) : " N" + missing);
         }
         return without.isEmpty()
-                ? "Ready: every hole has its measured piston, and its size and window stand with it."
+                ? "Ready: every hole has its measured piston, and its size and window stand with it." + aside(plan)
                 : "Provisional: n" + missing;
+    }
+
+    private static String aside(BenchPlan plan) {
+        List<String> tags = plan.setAside().stream().map(PistonInHand::tag).toList();
+        return tags.isEmpty()
+                ? ""
+                : " Set aside, for it is proven wrong: piston " + String.join(", piston ", tags) + ".";
     }
 }
