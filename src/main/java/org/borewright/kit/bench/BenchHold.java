@@ -14,7 +14,7 @@ import org.borewright.measure.survey.Query;
  * @param cylinders the holes it concerns
  * @param pistons the tags of the pistons it concerns
  * @param checks the checks it stands on, each with its place
- * @param besides what stands against the size, in words
+ * @param besides what stands against the size, in words that say what its checks say
  * @param queries what is asked about the readings of its one hole
  */
 public record BenchHold(
@@ -125,14 +125,10 @@ public record BenchHold(
 
     /** What holds and where, in one sentence. */
     public String says() {
-        String where = Stream.of(
-                        checks.stream()
-                                .map(check -> check.rule().title())
-                                .distinct()
-                                .collect(Collectors.joining(", ")),
-                        String.join(", ", besides),
-                        named("cylinder", cylinders),
-                        named("piston", pistons))
+        String what = besides.isEmpty()
+                ? checks.stream().map(check -> check.rule().title()).distinct().collect(Collectors.joining(", "))
+                : String.join(", ", besides);
+        String where = Stream.of(what, named("cylinder", cylinders), named("piston", pistons))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("; "));
         String sentence = reason.sentence();
