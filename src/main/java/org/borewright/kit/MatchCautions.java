@@ -11,7 +11,6 @@ import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Length;
-import org.borewright.measure.Measuring;
 
 /** Decides which cautions a match carries. */
 final class MatchCautions {
@@ -39,13 +38,8 @@ final class MatchCautions {
 
     /** A gauge that measured nothing needs no caution. */
     private static void ofInstruments(Cautions cautions, MatchRequest request, boolean holesMeasured) {
-        Measuring holes = request.measuring();
-        if (holesMeasured) {
-            cautions.ofInstruments(holes, Optional.empty(), request.on());
-        }
-        request.ofPistons()
-                .forEach(pistons ->
-                        cautions.ofInstruments(holesMeasured ? holes : pistons, Optional.of(pistons), request.on()));
+        cautions.ofInstruments(
+                Optional.of(request.measuring()).filter(holes -> holesMeasured), request.ofPistons(), request.on());
     }
 
     /** Whether some hole is bored or honed at the size named. */

@@ -34,6 +34,8 @@ class GaugeCautionsTest {
     private static final Set<Caution> OF_INSTRUMENTS = EnumSet.of(
             Caution.GAUGE_NOT_STATED,
             Caution.CALIBRATION_OVERDUE,
+            Caution.PISTON_GAUGE_NOT_STATED,
+            Caution.PISTON_CALIBRATION_OVERDUE,
             Caution.TEMPERATURE_FAR,
             Caution.TEMPERATURE_NOT_STATED,
             Caution.MEASURED_WARM_APART);
@@ -64,8 +66,8 @@ class GaugeCautionsTest {
     @ParameterizedTest(name = "{0}, U {1}, {2} days left, {3} °C: {4}")
     @CsvSource({
         "WORN, 0.003, 0, 20, ''",
-        "WORN, 0.003, -1, 20, CALIBRATION_OVERDUE",
-        "WORN, , 0, 20, GAUGE_NOT_STATED",
+        "WORN, 0.003, -1, 20, PISTON_CALIBRATION_OVERDUE",
+        "WORN, , 0, 20, PISTON_GAUGE_NOT_STATED",
         "WORN, 0.003, 0, 25, ''",
         "WORN, 0.003, 0, 25.001, TEMPERATURE_FAR MEASURED_WARM_APART",
         "FINISHED, , -1, 40, ''",

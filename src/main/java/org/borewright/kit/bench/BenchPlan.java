@@ -151,7 +151,7 @@ public record BenchPlan(
     }
 
     private static List<Caution> cautions(FitTable fits, BenchRequest request, List<HolePlan> plans) {
-        Optional<Measuring> pistons = request.pistons().isEmpty() ? Optional.empty() : Optional.of(request.ofPistons());
+        List<Measuring> pistons = request.pistons().isEmpty() ? List.of() : List.of(request.ofPistons());
         Cautions cautions = new Cautions()
                 .ofBuild(fits.shelf().engine(), plans.stream().anyMatch(plan -> plan.work() != Work.AS_IS))
                 .ofTorques(fits.torques())
@@ -164,7 +164,7 @@ public record BenchPlan(
                         request.condition() == Condition.WORN
                                 && plans.stream().anyMatch(plan -> plan.work() == Work.REBORE),
                         Caution.CLEAN_UP_NOT_ASKED)
-                .ofInstruments(request.ofHoles(), pistons, request.on());
+                .ofInstruments(Optional.of(request.ofHoles()), pistons, request.on());
         plans.forEach(plan -> cautions.ofSurvey(plan.hole().at20()).ofChecks(plan.checks()));
         return cautions.told();
     }

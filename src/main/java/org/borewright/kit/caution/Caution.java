@@ -24,10 +24,17 @@ public enum Caution {
     MEASURED_WARM_APART(
             "Hole and piston were measured more than 5 K apart: a warm piston against a cold hole is the classic wrong clearance; let both come to one temperature."),
     /** Nobody said what the gauge is worth. */
-    GAUGE_NOT_STATED("The calibration uncertainty of a gauge was not stated: the usual one of its kind is taken."),
+    GAUGE_NOT_STATED(
+            "The calibration uncertainty of the gauge of the holes was not stated: the usual one of its kind is taken."),
+    /** The same of the pistons. */
+    PISTON_GAUGE_NOT_STATED(
+            "The calibration uncertainty of the gauge of the pistons was not stated: the usual one of its kind is taken."),
     /** Calibrated too long ago. */
     CALIBRATION_OVERDUE(
-            "The calibration of a gauge is overdue: have it checked before metal is cut on the strength of its readings."),
+            "The calibration of the gauge of the holes is overdue: have it checked before metal is cut on the strength of its readings."),
+    /** The same of the pistons. */
+    PISTON_CALIBRATION_OVERDUE(
+            "The calibration of the gauge of the pistons is overdue: have it checked before metal is cut on the strength of its readings."),
     /** The present size stands on hearsay. */
     PRESENT_SIZE_HEARSAY(
             "The present size is hearsay: a reading alone cannot tell a worn standard hole from a fresh oversize."),

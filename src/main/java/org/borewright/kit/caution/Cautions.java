@@ -87,19 +87,27 @@ public final class Cautions {
                 one.temperature().isFurtherThan(FAR_APART_KELVINS, other.temperature()), Caution.MEASURED_WARM_APART);
     }
 
-    /** Of a gauge that something was read with. */
-    public Cautions ofGauge(Gauge gauge, LocalDate on) {
-        Gauge.Calibration calibration = gauge.calibration();
-        return when(calibration.expandedUncertainty().isEmpty(), Caution.GAUGE_NOT_STATED)
-                .when(calibration.isOverdue(on), Caution.CALIBRATION_OVERDUE);
+    /**
+     * Of what holes and pistons were read with, and of both side by side.
+     *
+     * @param holes empty where none was measured, nor will be
+     * @param pistons empty where none was measured
+     */
+    public Cautions ofInstruments(Optional<Measuring> holes, List<Measuring> pistons, LocalDate on) {
+        holes.ifPresent(with -> ofTemperature(with)
+                .when(isNotStated(with.gauge()), Caution.GAUGE_NOT_STATED)
+                .when(with.gauge().calibration().isOverdue(on), Caution.CALIBRATION_OVERDUE));
+        pistons.forEach(with -> {
+            ofTemperature(with)
+                    .when(isNotStated(with.gauge()), Caution.PISTON_GAUGE_NOT_STATED)
+                    .when(with.gauge().calibration().isOverdue(on), Caution.PISTON_CALIBRATION_OVERDUE);
+            holes.ifPresent(apart -> ofTemperatures(apart.climate(), with.climate()));
+        });
+        return this;
     }
 
-    /** Of what the holes and, where any was measured, the pistons were read with, and of both side by side. */
-    public Cautions ofInstruments(Measuring holes, Optional<Measuring> pistons, LocalDate on) {
-        ofTemperature(holes).ofGauge(holes.gauge(), on);
-        pistons.ifPresent(apart ->
-                ofTemperature(apart).ofGauge(apart.gauge(), on).ofTemperatures(holes.climate(), apart.climate()));
-        return this;
+    private static boolean isNotStated(Gauge gauge) {
+        return gauge.calibration().expandedUncertainty().isEmpty();
     }
 
     /** Of how much of a hole was read. */

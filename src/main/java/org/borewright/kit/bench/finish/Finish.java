@@ -91,11 +91,11 @@ public record Finish(
     }
 
     private static List<Caution> cautions(FitTable fits, FinishRequest request, List<JudgedHole> holes) {
-        Optional<Measuring> pistons = request.pistons().isEmpty() ? Optional.empty() : Optional.of(request.ofPistons());
+        List<Measuring> pistons = request.pistons().isEmpty() ? List.of() : List.of(request.ofPistons());
         Cautions cautions = new Cautions()
                 .ofBuild(fits.shelf().engine(), false)
                 .ofTorques(fits.torques())
-                .ofInstruments(request.ofHoles(), pistons, request.on());
+                .ofInstruments(Optional.of(request.ofHoles()), pistons, request.on());
         holes.forEach(judged -> cautions.ofSurvey(judged.hole().at20()).ofChecks(judged.checks()));
         return cautions.told();
     }
