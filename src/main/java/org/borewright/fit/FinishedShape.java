@@ -7,6 +7,7 @@ import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Survey;
 
 /** Taper and out-of-round of a freshly honed hole: 0.010 mm each (common practice), or the choke that the engine maker wants. */
@@ -54,10 +55,10 @@ public final class FinishedShape {
      * @param stroke of the engine, half of which is to be read
      */
     public static List<? extends Check> check(Survey survey, Length uncertainty, Optional<Choke> choke, Length stroke) {
-        return survey instanceof Grid grid && ShapeShown.by(survey, stroke)
-                ? check(grid, uncertainty, choke)
-                : List.of(
-                        Rule.FINISHED_TAPER.unknown("", ShapeShown.TOO_LITTLE_READ),
-                        Rule.FINISHED_OUT_OF_ROUND.unknown("", ShapeShown.TOO_LITTLE_READ));
+        if (survey instanceof Grid grid && ShapeShown.by(survey, stroke)) {
+            return check(grid, uncertainty, choke);
+        }
+        String why = survey instanceof QueriedGrid ? QueriedGrid.READ_AGAIN : ShapeShown.TOO_LITTLE_READ;
+        return List.of(Rule.FINISHED_TAPER.unknown("", why), Rule.FINISHED_OUT_OF_ROUND.unknown("", why));
     }
 }

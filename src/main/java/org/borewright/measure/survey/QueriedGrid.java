@@ -12,6 +12,10 @@ import org.borewright.measure.Length;
  */
 public record QueriedGrid(List<Query> queries) implements Survey {
 
+    /** Why a check cannot be made for it, and the way out. */
+    public static final String READ_AGAIN =
+            "read the queried places again: nothing is computed from readings that are queried";
+
     /** @throws IllegalArgumentException without a query */
     public QueriedGrid {
         queries = List.copyOf(queries);

@@ -24,6 +24,7 @@ import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.QueriedGrid;
 
 /** Judges each finished hole with its piston. What was not measured is not known, and never a pass. */
 final class FinishJudge {
@@ -89,7 +90,7 @@ final class FinishJudge {
                         diameter,
                         piston.map(PistonInHand::uncertainty).orElse(Length.ZERO),
                         part.shape().clearance()))
-                .orElseGet(() -> List.of(unknown(Rule.CLEARANCE_LEAST, "the hole was not measured")));
+                .orElseGet(() -> List.of(unread(Rule.CLEARANCE_LEAST, hole)));
     }
 
     private List<Check> ringGaps(Hole hole, Piston part) {
@@ -99,7 +100,11 @@ final class FinishJudge {
         return hole.diameters()
                 .map(holes -> RingChecks.gapsIn(
                         holes, hole.uncertainty(), request.rings().get(), part.shape()))
-                .orElseGet(() -> List.of(unknown(Rule.RING_GAP_LEAST, "the hole was not measured")));
+                .orElseGet(() -> List.of(unread(Rule.RING_GAP_LEAST, hole)));
+    }
+
+    private static Check unread(Rule rule, Hole hole) {
+        return unknown(rule, hole.at20() instanceof QueriedGrid ? QueriedGrid.READ_AGAIN : "the hole was not measured");
     }
 
     private static Check unknown(Rule rule, String why) {
