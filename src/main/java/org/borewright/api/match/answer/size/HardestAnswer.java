@@ -62,7 +62,8 @@ public record HardestAnswer(
         if (settling.filter(hardest::isSpared).isPresent()) {
             ways.add("the readings named in couldSave");
         }
-        ways.add(built.renewal() + " for " + String.join(", ", hardest.cylinders()) + ", finished with the others to "
+        ways.add(built.renewal() + ", for " + (hardest.cylinders().size() == 1 ? "cylinder " : "cylinders ")
+                + String.join(", ", hardest.cylinders()) + ", finished with the others to "
                 + hardest.alone().size().label() + ": a specialist judges whether it can be had");
         return ways;
     }
