@@ -1,0 +1,44 @@
+package org.borewright.kit.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.request.Condition;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Holes too large for +0.50; at target +0.75 has 70.750 to 70.760, and +1.00 has 71.000 to 71.010. */
+class NextSizeTest {
+
+    private final TwinBench bench = new TwinBench();
+
+    /** Worn, a hole may be worn on one wall alone, so that only a match can be certain; the largest hole decides for all. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            CONDITION, WITHOUT,     FIRST,  SECOND, SIZE,  CERTAINTY
+            WORN,      '',          70.560, 70.505, +0.75, POSSIBLE
+            FINISHED,  '',          70.560, 70.505, +0.75, CERTAIN
+            FINISHED,  '',          70.900, 70.505, +1.00, CERTAIN
+            FINISHED,  '',          70.505, 70.900, +1.00, CERTAIN
+            FINISHED,  R-075,       70.560, 70.505, +1.00, CERTAIN
+            FINISHED,  R-075 R-100, 70.560, 70.505, -,
+            FINISHED,  '',          71.200, 70.505, -,
+            FINISHED,  '',          70.510, 70.505, -,
+            """)
+    void theSmallestLargerSizeThatIsOfferedAndHoldsEveryHoleWouldSaveThem(
+            Condition condition, String without, String first, String second, String size, Certainty certainty) {
+        bench.condition = condition;
+        if (!without.isEmpty()) {
+            List.of(without.split(" ", -1)).forEach(rings -> bench.shop.withdraw(rings, Withdrawal.State.NEVER_MADE));
+        }
+
+        Optional<NextSize> next = bench.plan(bench.pistons("P-050", "70.445", "70.445"), first, second)
+                .next();
+
+        assertThat(next.map(larger -> larger.size().label()).orElse("-")).isEqualTo(size);
+        assertThat(next.map(NextSize::certainty)).isEqualTo(Optional.ofNullable(certainty));
+    }
+}
