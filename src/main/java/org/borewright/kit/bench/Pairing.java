@@ -124,17 +124,35 @@ final class Pairing {
     /** Of all that are as good, the one that gives the first hole the first piston it can have, then the second hole, and so on. */
     private int[] firstToFirst(long[][] weights, int[] found) {
         int[] best = found;
-        long total = total(weights, found);
         for (int hole = 0; hole < deviations.length; hole++) {
             for (int piston = 0; piston < Math.min(best[hole], pistons); piston++) {
-                long[][] fixed = fixed(weights, best, hole, piston);
-                int[] other = solve(fixed);
-                if (total(fixed, other) == total) {
-                    best = other;
-                }
+                best = earlier(weights, best, hole, piston);
             }
         }
         return best;
+    }
+
+    /** One that is as good and gives a hole that piston; the same where none does. */
+    private int[] earlier(long[][] weights, int[] best, int hole, int piston) {
+        long total = total(weights, best);
+        if (atLeast(weights, best, hole, piston) > total) {
+            return best;
+        }
+        long[][] fixed = fixed(weights, best, hole, piston);
+        int[] other = solve(fixed);
+        return total(fixed, other) == total ? other : best;
+    }
+
+    /** What the total cannot fall below so: each hole after that one with whatever weighs least there. It spares most of the solving. */
+    private long atLeast(long[][] weights, int[] kept, int hole, int piston) {
+        long least = weights[hole][piston];
+        for (int before = 0; before < hole; before++) {
+            least += kept[before] == piston ? FORBIDDEN : weights[before][kept[before]];
+        }
+        for (int after = hole + 1; after < deviations.length; after++) {
+            least += Arrays.stream(weights[after]).min().orElseThrow();
+        }
+        return least;
     }
 
     /** The same weights, with all holes before one kept to their pistons, and that one bound to a piston of its own. */
