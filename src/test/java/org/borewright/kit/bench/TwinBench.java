@@ -70,7 +70,7 @@ public final class TwinBench {
     }
 
     /** The question of pistons and holes. */
-    BenchRequest request(List<PistonReading> pistons, List<CylinderSurvey> holes, Measuring ofPistons) {
+    public BenchRequest request(List<PistonReading> pistons, List<CylinderSurvey> holes, Measuring ofPistons) {
         return new BenchRequest(choice(), condition, pistons, weighed, holes, deck, ofHoles(), ofPistons, TwinShop.DAY);
     }
 
