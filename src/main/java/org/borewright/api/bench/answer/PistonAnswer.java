@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * A piston in hand.
  *
  * @param tag what it is marked with
- * @param piston its number
+ * @param number it was bought by
  * @param diameter at 20 °C
  * @param asRead as the gauge showed it
  * @param uncertainty expanded uncertainty of the diameter
@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 record PistonAnswer(
         String tag,
-        String piston,
+        String number,
         ShownLength diameter,
         ShownLength asRead,
         ShownLength uncertainty,

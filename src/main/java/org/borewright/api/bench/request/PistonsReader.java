@@ -34,7 +34,7 @@ record PistonsReader(Opening opening, Ruler ruler) {
         Map<String, Place> first = new LinkedHashMap<>();
         List<PistonReading> pistons = new ArrayList<>();
         for (Place item : place.items(MOST, "pistons")) {
-            if (item.isObject("tag", "piston", "diameter", "mass")) {
+            if (item.isObject("tag", "number", "diameter", "mass")) {
                 piston(item, first).ifPresent(pistons::add);
             } else if (!item.isGiven()) {
                 item.wrongForm("a piston");
@@ -45,11 +45,11 @@ record PistonsReader(Opening opening, Ruler ruler) {
 
     private Optional<PistonReading> piston(Place item, Map<String, Place> first) {
         item.at("tag").need("It is not said what the piston is marked with.");
-        item.at("piston").need("The number of the piston is missing.");
+        item.at("number").need("The number of the piston is missing.");
         item.at("diameter").need("The diameter of the piston is missing.");
         Optional<String> tag = tag(item.at("tag"));
         tag.ifPresent(text -> checkNew(item.at("tag"), text, first));
-        Optional<Piston> part = part(item.at("piston"));
+        Optional<Piston> part = part(item.at("number"));
         Optional<Length> diameter = ruler.piston(item.at("diameter"));
         Optional<Long> mass = mass(item.at("mass"));
         return tag.flatMap(marked ->

@@ -83,10 +83,10 @@ class BenchInBothUnitsProperties {
     @Provide
     Arbitrary<List<String>> fourPistons() {
         return Arbitraries.shuffle(
-                "{\"tag\": \"A\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}",
-                "{\"tag\": \"B\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.668}",
-                "{\"tag\": \"C\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.672}",
-                "{\"tag\": \"D\", \"piston\": \"NH-OS4-050\", \"diameter\": 77.670}");
+                "{\"tag\": \"A\", \"number\": \"NH-OS4-050\", \"diameter\": 77.670}",
+                "{\"tag\": \"B\", \"number\": \"NH-OS4-050\", \"diameter\": 77.668}",
+                "{\"tag\": \"C\", \"number\": \"NH-OS4-050\", \"diameter\": 77.672}",
+                "{\"tag\": \"D\", \"number\": \"NH-OS4-050\", \"diameter\": 77.670}");
     }
 
     @Provide
@@ -123,7 +123,7 @@ class BenchInBothUnitsProperties {
     private Question<BenchRequest> plan(boolean inches, int first, int second, int hole, int fiveDegrees) {
         String body = """
                 {%s,
-                 "pistons": [{"tag": "A", "piston": "NH-OS4-050", "diameter": %s}, {"tag": "B", "piston": "NH-OS4-050", "diameter": %s}],
+                 "pistons": [{"tag": "A", "number": "NH-OS4-050", "diameter": %s}, {"tag": "B", "number": "NH-OS4-050", "diameter": %s}],
                  "cylinders": [{"cylinder": "1", "diameter": %s}, {"cylinder": "2"}, {"cylinder": "3"}, {"cylinder": "4"}]}
                 """.formatted(
                         head(inches, fiveDegrees), figure(first, inches), figure(second, inches), figure(hole, inches));
@@ -134,7 +134,7 @@ class BenchInBothUnitsProperties {
         String row = "[" + figure(hole, inches) + ", " + figure(hole + 1, inches) + "]";
         String body = """
                 {%s, "roomTemperature": true,
-                 "pistons": [{"tag": "A", "piston": "NH-OS4-050", "diameter": %s}],
+                 "pistons": [{"tag": "A", "number": "NH-OS4-050", "diameter": %s}],
                  "cylinders": [{"cylinder": "1", "tag": "A",
                                 "grid": {"depths": [%s, %s, %s], "axes": ["thrust", "pin"], "readings": [%s, %s, %s]}},
                                {"cylinder": "2", "piston": "NH-OS4-050", "diameter": %s},

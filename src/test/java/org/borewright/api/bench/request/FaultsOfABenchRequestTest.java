@@ -27,8 +27,8 @@ class FaultsOfABenchRequestTest {
                 "/pistons/0/tag | nothing | missing-field | It is not said what the piston is marked with.",
                 "/pistons/0/tag | \"front one\" | wrong-form | A piston cannot be marked so.",
                 "/pistons/1/tag | \"F1\" | wrong-pistons | Two pistons are marked \"F1\".",
-                "/pistons/0/piston | nothing | missing-field | The number of the piston is missing.",
-                "/pistons/0/piston | \"NH-OS4-050\" | unknown-part | No piston of KOVARDA-V11 bears the number \"NH-OS4-050\".",
+                "/pistons/0/number | nothing | missing-field | The number of the piston is missing.",
+                "/pistons/0/number | \"NH-OS4-050\" | unknown-part | No piston of KOVARDA-V11 bears the number \"NH-OS4-050\".",
                 "/pistons/0/diameter | nothing | missing-field | The diameter of the piston is missing.",
                 "/pistons/0/diameter | 84.0 | bad-reading | The reading is smaller than any piston of this engine.",
                 "/pistons/0/diameter | 866.06 | bad-reading | The reading is larger than any piston of this engine.",
@@ -68,7 +68,7 @@ class FaultsOfABenchRequestTest {
     void aPlanThatIsTooCloseToCallStillSaysWhichHoleHasNoPiston() {
         String body = """
                 {"engine": "HALVERN-T2", "unit": "mm", "size": "+0.50", "temperature": 20, "pistonTemperature": 20,
-                 "pistons": [{"tag": "A", "piston": "TV-HT2-050L", "diameter": 60.898}]}""";
+                 "pistons": [{"tag": "A", "number": "TV-HT2-050L", "diameter": 60.898}]}""";
 
         Response answer = given().contentType("application/json").body(body).post("/api/bench");
 
