@@ -79,6 +79,18 @@ class BenchPlanTest {
         assertThat(plan.spare()).extracting(PistonInHand::tag).containsExactly("C");
     }
 
+    /** 9 before 10, as a machinist counts. */
+    @Test
+    void pistonsStandInTheOrderOfTheirTags() {
+        List<PistonReading> pistons = List.of("10", "B", "9", "11").stream()
+                .map(tag -> bench.piston(tag, "P-050", mm("70.445"), Optional.empty()))
+                .toList();
+
+        assertThat(bench.plan(pistons, "-", "-").pistons())
+                .extracting(PistonInHand::tag)
+                .containsExactly("9", "B", "10", "11");
+    }
+
     /** Tolerance 70.440 to 70.450, U of a micrometer 0.004 100 and a little: less than 70.390 is no reading across the thrust faces. */
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
