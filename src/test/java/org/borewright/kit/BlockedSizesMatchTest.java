@@ -269,14 +269,6 @@ class BlockedSizesMatchTest {
 
     private static Match skimmed(TwinShop shop, Condition condition, String skim, String... diameters) {
         MatchRequest plain = shop.request(condition, "standard", surveys(diameters));
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                TwinShop.skimmed(skim),
-                plain.asked(),
-                plain.on()));
+        return shop.ask(plain.with(TwinShop.skimmed(skim)));
     }
 }

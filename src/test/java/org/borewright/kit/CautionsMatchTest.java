@@ -57,15 +57,11 @@ class CautionsMatchTest {
                 ? Climate.NOT_STATED
                 : Climate.at(Temperature.parse(celsius, Temperature.Scale.CELSIUS));
 
-        Match match = shop.ask(new MatchRequest(
-                plain.condition(),
-                new PresentSize(plain.present().size(), from),
-                plain.cylinders(),
-                plain.gauge(),
-                climate,
-                TwinShop.skimmed(skim),
-                plain.asked(),
-                plain.on()));
+        Match match = shop.ask(Requests.measured(
+                Requests.of(
+                        plain.with(TwinShop.skimmed(skim)),
+                        new PresentSize(plain.present().size(), from)),
+                climate));
 
         assertThat(match.cautions().contains(caution)).isEqualTo(due);
     }
@@ -101,15 +97,7 @@ class CautionsMatchTest {
         shop.construction = construction;
         MatchRequest plain = shop.request(Condition.FINISHED, "standard", TwinShop.surveys(diameter, diameter));
 
-        Match match = shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                Optional.of(shop.sizes.get(diameter.equals("70.010") ? 0 : 1)),
-                plain.on()));
+        Match match = shop.ask(Requests.asking(plain, Optional.of(shop.sizes.get(diameter.equals("70.010") ? 0 : 1))));
 
         assertThat(match.ruling().verdict()).isEqualTo(Verdict.SERVES);
         assertThat(match.cautions().contains(Caution.PORTS)).isEqualTo(chamfer);

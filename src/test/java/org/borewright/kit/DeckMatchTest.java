@@ -126,14 +126,6 @@ class DeckMatchTest {
     }
 
     private static MatchRequest with(MatchRequest plain, Deck deck) {
-        return new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                deck,
-                plain.asked(),
-                plain.on());
+        return plain.with(deck);
     }
 }

@@ -139,15 +139,9 @@ class FinishedHolesMatchTest {
     private static Match asking(TwinShop shop, String asked, String first, String second) {
         MatchRequest plain = shop.request(
                 Condition.FINISHED, "standard", List.of(TwinShop.survey("1", first), TwinShop.survey("2", second)));
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                shop.sizes.stream().filter(size -> size.label().equals(asked)).findFirst(),
-                plain.on()));
+        return shop.ask(Requests.asking(
+                plain,
+                shop.sizes.stream().filter(size -> size.label().equals(asked)).findFirst()));
     }
 
     @Test

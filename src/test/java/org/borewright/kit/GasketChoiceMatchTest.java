@@ -182,15 +182,7 @@ class GasketChoiceMatchTest {
 
     private Match ask(String skim) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", TwinShop.surveys("70.110", "70.020"));
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                TwinShop.skimmed(skim),
-                plain.asked(),
-                plain.on()));
+        return shop.ask(plain.with(TwinShop.skimmed(skim)));
     }
 
     private static String admissible(Match match) {

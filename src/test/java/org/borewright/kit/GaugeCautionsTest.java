@@ -185,15 +185,6 @@ class GaugeCautionsTest {
     }
 
     private static Match ask(MatchRequest asked, Gauge gauge) {
-        return new TwinShop()
-                .ask(new MatchRequest(
-                        asked.condition(),
-                        asked.present(),
-                        asked.cylinders(),
-                        gauge,
-                        asked.climate(),
-                        asked.deck(),
-                        asked.asked(),
-                        asked.on()));
+        return new TwinShop().ask(Requests.measured(asked, gauge));
     }
 }

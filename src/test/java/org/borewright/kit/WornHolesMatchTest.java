@@ -228,15 +228,8 @@ class WornHolesMatchTest {
     void aWallProbedInTheColdIsCorrectedLikeADiameter() {
         TwinShop shop = new TwinShop();
         MatchRequest warm = probing(shop, "35.070", false);
-        MatchRequest cold = new MatchRequest(
-                warm.condition(),
-                warm.present(),
-                warm.cylinders(),
-                warm.gauge(),
-                Climate.at(Temperature.parse(BigDecimal.TEN, Temperature.Scale.CELSIUS)),
-                warm.deck(),
-                warm.asked(),
-                warm.on());
+        MatchRequest cold =
+                Requests.measured(warm, Climate.at(Temperature.parse(BigDecimal.TEN, Temperature.Scale.CELSIUS)));
 
         assertThat(worst(shop.ask(warm))).isEqualTo(mm("70.180"));
         // 35.070 mm / (1 − 10 × α), α of the twin 11.4 × 10⁻⁶: 35.073998 mm
@@ -300,15 +293,8 @@ class WornHolesMatchTest {
     void nothingIsCertainWhileThePresentSizeIsHearsay() {
         TwinShop shop = new TwinShop();
         MatchRequest known = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
-        MatchRequest hearsay = new MatchRequest(
-                known.condition(),
-                new PresentSize(known.present().size(), PresentSize.KnownFrom.HEARSAY),
-                known.cylinders(),
-                known.gauge(),
-                known.climate(),
-                known.deck(),
-                known.asked(),
-                known.on());
+        MatchRequest hearsay =
+                Requests.of(known, new PresentSize(known.present().size(), PresentSize.KnownFrom.HEARSAY));
 
         Match match = shop.ask(hearsay);
 
@@ -355,15 +341,7 @@ class WornHolesMatchTest {
 
     private static Match asking(TwinShop shop, int size) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                Optional.of(shop.sizes.get(size)),
-                plain.on()));
+        return shop.ask(Requests.asking(plain, Optional.of(shop.sizes.get(size))));
     }
 
     @ParameterizedTest(name = "outside {0}: {1}")

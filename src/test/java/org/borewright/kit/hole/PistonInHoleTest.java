@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.borewright.fit.Check;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -83,10 +84,8 @@ class PistonInHoleTest {
                 List.of(
                         new CylinderSurvey("1", new SingleDiameter(diameter), Wall.UNKNOWN, List.of()),
                         TwinShop.survey("2", "70.010")));
-        Hole hole = shop.ask(new MatchRequest(
-                        plain.condition(),
-                        plain.present(),
-                        plain.cylinders(),
+        Hole hole = shop.ask(Requests.measured(
+                        plain,
                         new Gauge(
                                 usual.kind(),
                                 usual.name(),
@@ -95,10 +94,7 @@ class PistonInHoleTest {
                                 usual.repeatability(),
                                 usual.ring(),
                                 Gauge.Source.REQUEST),
-                        climate,
-                        plain.deck(),
-                        plain.asked(),
-                        plain.on()))
+                        climate))
                 .holes()
                 .get(0)
                 .hole();

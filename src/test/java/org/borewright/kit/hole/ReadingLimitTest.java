@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.hole.ReadingLimit.Read;
 import org.borewright.kit.request.Condition;
@@ -151,15 +152,7 @@ class ReadingLimitTest {
         Gauge gauge = Gauge.Kind.BORE_GAUGE
                 .usual()
                 .zeroedOn(Optional.of(new SettingRing(mm("70"), celsius(ring), SettingRing.STEEL)));
-        MatchRequest warmed = new MatchRequest(
-                request.condition(),
-                request.present(),
-                request.cylinders(),
-                gauge,
-                Climate.at(celsius(warm)),
-                request.deck(),
-                request.asked(),
-                request.on());
+        MatchRequest warmed = Requests.measured(request, gauge, Climate.at(celsius(warm)));
 
         assertThat(new ReadingLimit(read, at20).asRead(warmed, bore)).isEqualTo(asRead);
     }

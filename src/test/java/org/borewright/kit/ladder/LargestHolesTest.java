@@ -14,6 +14,7 @@ import org.borewright.catalog.Shelf;
 import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
 import org.borewright.kit.bill.KitFinder;
@@ -70,15 +71,8 @@ class LargestHolesTest {
     void theReadingIsThatOfTheGaugeAtTheTemperatureOfTheRequest(BigDecimal celsius, Length certain) {
         MatchRequest plain = request(TwinShop.survey("1", "-"), TwinShop.survey("2", "-"));
 
-        assertThat(atQuarter(new MatchRequest(
-                                plain.condition(),
-                                plain.present(),
-                                plain.cylinders(),
-                                plain.gauge(),
-                                Climate.at(Temperature.parse(celsius, Temperature.Scale.CELSIUS)),
-                                plain.deck(),
-                                plain.asked(),
-                                plain.on()))
+        assertThat(atQuarter(Requests.measured(
+                                plain, Climate.at(Temperature.parse(celsius, Temperature.Scale.CELSIUS))))
                         .flatMap(LargestHole::certainUpTo))
                 .contains(certain);
     }

@@ -15,6 +15,7 @@ import org.borewright.fit.Rule;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
 import org.borewright.fit.shape.Choke;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
@@ -218,16 +219,7 @@ class ConditionsTest {
                 Condition.WORN,
                 present,
                 List.of(new CylinderSurvey("1", read, Wall.UNKNOWN, findings), CylinderSurvey.unsurveyed("2")));
-        MatchRequest request = new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                plain.asked(),
-                List.of(found, AsFound.NOT_TOLD),
-                plain.on());
+        MatchRequest request = Requests.seen(plain, List.of(found, AsFound.NOT_TOLD));
         List<Hole> holes = shop.ask(request).surveyed();
         FitTable fits = FitTable.of(shop.shelf());
         Optional<Choice> choice =

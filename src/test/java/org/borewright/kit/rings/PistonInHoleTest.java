@@ -15,6 +15,7 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
@@ -183,15 +184,6 @@ class PistonInHoleTest {
                 Condition.WORN,
                 present,
                 List.of(new CylinderSurvey("1", read, Wall.UNKNOWN, List.of()), CylinderSurvey.unsurveyed("2")));
-        return new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                plain.asked(),
-                List.of(found, AsFound.NOT_TOLD),
-                plain.on());
+        return Requests.seen(plain, List.of(found, AsFound.NOT_TOLD));
     }
 }

@@ -9,6 +9,7 @@ import org.borewright.catalog.Offers;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
 import org.borewright.kit.bill.KitFinder;
@@ -77,15 +78,6 @@ class RingsOfTwoMakersTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        return new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                plain.asked(),
-                Collections.nCopies(2, found),
-                plain.on());
+        return Requests.seen(plain, Collections.nCopies(2, found));
     }
 }

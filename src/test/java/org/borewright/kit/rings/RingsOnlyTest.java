@@ -21,6 +21,7 @@ import org.borewright.fit.Rule;
 import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.request.AsFound;
@@ -107,16 +108,8 @@ class RingsOnlyTest {
                 new CylinderSurvey("1", read, Wall.UNKNOWN, findings),
                 new CylinderSurvey("2", grid(LIKEWISE), Wall.UNKNOWN, List.of()));
         MatchRequest plain = shop.request(condition, present, surveys);
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                deck,
-                plain.asked(),
-                List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD")),
-                plain.on()));
+        return shop.ask(
+                Requests.seen(plain.with(deck), List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD"))));
     }
 
     private RingsOnly ask() {

@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -53,7 +54,7 @@ class SettlingProperties {
                     ? probed(survey, reach(reading, fromBarAxis))
                     : survey);
         }
-        Match answer = shop.ask(with(asked, probed));
+        Match answer = shop.ask(Requests.surveyed(asked, probed));
         return answer.table().stream()
                 .filter(row -> row.size().equals(settling.row().size()))
                 .map(SizeRow::certainty)
@@ -113,29 +114,8 @@ class SettlingProperties {
     }
 
     private MatchRequest request(int celsius, List<CylinderSurvey> surveys) {
-        MatchRequest usual = shop.request(Condition.WORN, "standard", surveys);
         Temperature temperature = Temperature.parse(BigDecimal.valueOf(celsius), Temperature.Scale.CELSIUS);
-        return new MatchRequest(
-                usual.condition(),
-                usual.present(),
-                surveys,
-                usual.gauge(),
-                Climate.at(temperature),
-                usual.deck(),
-                usual.asked(),
-                usual.on());
-    }
-
-    private static MatchRequest with(MatchRequest asked, List<CylinderSurvey> surveys) {
-        return new MatchRequest(
-                asked.condition(),
-                asked.present(),
-                surveys,
-                asked.gauge(),
-                asked.climate(),
-                asked.deck(),
-                asked.asked(),
-                asked.on());
+        return Requests.measured(shop.request(Condition.WORN, "standard", surveys), Climate.at(temperature));
     }
 
     private static CylinderSurvey scored(String cylinder, long nanometres, int micrometresDeep) {

@@ -37,15 +37,7 @@ class SizeTableTest {
     @CsvSource({"0, ", "1.3, ", "1.300001, PISTON_TO_HEAD_LEAST"})
     void aSkimIsTakenFromTheDistanceBetweenPistonAndHead(String skim, String rule) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
-        Match match = shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                TwinShop.skimmed(skim),
-                plain.asked(),
-                plain.on()));
+        Match match = shop.ask(plain.with(TwinShop.skimmed(skim)));
 
         assertThat(match.table())
                 .allSatisfy(row -> assertThat(row.blocks().stream()

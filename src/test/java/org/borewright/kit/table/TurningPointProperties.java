@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.request.Condition;
@@ -100,7 +101,7 @@ class TurningPointProperties {
 
     /** The same request with the deciding reading of a hole moved to a limit, and no other above it. */
     private static MatchRequest with(MatchRequest asked, TurningPoint point, Length limit) {
-        return with(
+        return Requests.surveyed(
                 asked,
                 asked.cylinders().stream()
                         .map(survey ->
@@ -122,29 +123,8 @@ class TurningPointProperties {
     }
 
     private MatchRequest request(int celsius, List<CylinderSurvey> surveys) {
-        MatchRequest usual = shop.request(Condition.WORN, "standard", surveys);
         Temperature temperature = Temperature.parse(BigDecimal.valueOf(celsius), Temperature.Scale.CELSIUS);
-        return new MatchRequest(
-                usual.condition(),
-                usual.present(),
-                surveys,
-                usual.gauge(),
-                Climate.at(temperature),
-                usual.deck(),
-                usual.asked(),
-                usual.on());
-    }
-
-    private static MatchRequest with(MatchRequest asked, List<CylinderSurvey> surveys) {
-        return new MatchRequest(
-                asked.condition(),
-                asked.present(),
-                surveys,
-                asked.gauge(),
-                asked.climate(),
-                asked.deck(),
-                asked.asked(),
-                asked.on());
+        return Requests.measured(shop.request(Condition.WORN, "standard", surveys), Climate.at(temperature));
     }
 
     private static CylinderSurvey scored(String cylinder, long nanometres, int micrometresDeep) {

@@ -42,15 +42,7 @@ class HoldAnswerTest {
         TwinShop shop = new TwinShop();
         shop.pistonToHead = new Limits(mm(least), mm("2.4"));
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys("70.110", "70.020"));
-        Match match = shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                new Deck(TwinShop.skimmed(skim).flatness(), mm(skim), Optional.of(before)),
-                plain.asked(),
-                plain.on()));
+        Match match = shop.ask(plain.with(new Deck(TwinShop.skimmed(skim).flatness(), mm(skim), Optional.of(before))));
 
         assertThat(HoldAnswer.of(match.ruling().holds().get(0), unit).next()).isEqualTo(next);
         assertThat(Sentence.of(match, unit))

@@ -12,6 +12,7 @@ import org.borewright.catalog.Strokes;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
@@ -31,15 +32,9 @@ class SentenceTest {
 
     private static Match asking(TwinShop shop, String label, String... diameters) {
         MatchRequest plain = shop.request(Condition.WORN, "standard", surveys(diameters));
-        return shop.ask(new MatchRequest(
-                plain.condition(),
-                plain.present(),
-                plain.cylinders(),
-                plain.gauge(),
-                plain.climate(),
-                plain.deck(),
-                shop.sizes.stream().filter(size -> size.label().equals(label)).findFirst(),
-                plain.on()));
+        return shop.ask(Requests.asking(
+                plain,
+                shop.sizes.stream().filter(size -> size.label().equals(label)).findFirst()));
     }
 
     private static String says(Match match) {
