@@ -1,7 +1,7 @@
 package org.borewright.fit;
 
+import java.util.List;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Survey;
 
@@ -15,36 +15,23 @@ public final class ShapeShown {
     public static final String TOO_LITTLE_READ =
             "measure the hole at three depths at the least, over half the stroke or more, along two axes 45° apart or more";
 
+    private static final int LEAST_DEPTHS = 3;
     private static final int LEAST_DEGREES = 45;
-    private static final int TURN = 180;
 
     private ShapeShown() {}
 
-    /** Whether a survey of a hole with so much stroke does. */
+    /** Whether a survey of a hole with so much stroke does; a place over a port, or passed over, counts for nothing. */
     public static boolean by(Survey survey, Length stroke) {
-        return survey instanceof Grid grid && grid.showsShape() && spans(grid, stroke) && isRead45Apart(grid);
+        if (!(survey instanceof Grid grid)) {
+            return false;
+        }
+        List<Length> depths = grid.depthsReadAcross(LEAST_DEGREES);
+        return depths.size() >= LEAST_DEPTHS
+                && !depths.get(depths.size() - 1).minus(depths.get(0)).doubled().isLessThan(stroke);
     }
 
     /** The check of a rule of the shape that is not made for want of readings. */
     public static Unchecked notShown(Rule rule) {
         return rule.notChecked("", TOO_LITTLE_READ);
-    }
-
-    private static boolean spans(Grid grid, Length stroke) {
-        Length first = grid.depths().get(0);
-        Length last = grid.depths().get(grid.depths().size() - 1);
-        return !last.minus(first).doubled().isLessThan(stroke);
-    }
-
-    private static boolean isRead45Apart(Grid grid) {
-        for (Axis one : grid.axes()) {
-            for (Axis other : grid.axes()) {
-                int apart = Math.abs(one.degrees() - other.degrees());
-                if (Math.min(apart, TURN - apart) >= LEAST_DEGREES) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,21 @@ class ShapeShownTest {
             """)
     void theDepthsSpanHalfTheStrokeAndTwoAxesStand45Apart(String depths, String axes, boolean shown) {
         assertThat(ShapeShown.by(grid(depths, axes), STROKE)).isEqualTo(shown);
+    }
+
+    /** Depths and axes that nobody read prove nothing: over a port, or passed over. */
+    @ParameterizedTest(name = "at 10, 20, 30 and 60 mm {0}: {1}")
+    @CsvSource({
+        "54.1 54.1 / 54.1 54.1 / - - / 54.1 54.1, true",
+        "54.1 54.1 / 54.1 54.1 / 54.1 54.1 / - -, false",
+        "54.1 54.1 / 54.1 54.1 / 54.1 54.1 / 54.1 -, false",
+        "54.1 - / - 54.1 / 54.1 - / - 54.1, false",
+    })
+    void onlyWhatWasReadCounts(String rows, boolean shown) {
+        Grid read = Grids.grid(rows);
+        Grid apart = new Grid(List.of(mm("10"), mm("20"), mm("30"), mm("60")), read.axes(), read.rows());
+
+        assertThat(ShapeShown.by(apart, STROKE)).isEqualTo(shown);
     }
 
     @Test

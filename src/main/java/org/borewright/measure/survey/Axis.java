@@ -15,11 +15,19 @@ public record Axis(int degrees) {
     /** Parallel to the wrist pin. */
     public static final Axis PIN = new Axis(90);
 
+    private static final int TURN = 180;
+
     /** @throws IllegalArgumentException if outside 0 to 179 degrees */
     public Axis {
         if (degrees < 0 || degrees > 179) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "axis %d° is outside 0 to 179°", degrees));
         }
+    }
+
+    /** The angle between two axes: 0 to 90. */
+    int degreesFrom(Axis other) {
+        int apart = Math.abs(degrees - other.degrees);
+        return Math.min(apart, TURN - apart);
     }
 
     /** {@code thrust}, {@code pin}, or the angle. */

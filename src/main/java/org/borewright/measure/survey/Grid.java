@@ -18,9 +18,6 @@ import org.borewright.measure.Length;
  */
 public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Length>>> rows) implements Survey {
 
-    private static final int LEAST_DEPTHS = 3;
-    private static final int LEAST_AXES = 2;
-
     /** @throws IllegalArgumentException if the rows do not match depths and axes, depths do not rise, or no cell was read */
     public Grid {
         depths = List.copyOf(depths);
@@ -121,13 +118,27 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
                 .max(Length::compareTo);
     }
 
-    /** Whether it tells taper and out-of-round: read along two axes at three depths at the least (common practice). */
-    public boolean showsShape() {
-        int depthsShown = 0;
+    /** The depths that were read along two axes, so many degrees apart at the least. */
+    public List<Length> depthsReadAcross(int degrees) {
+        List<Length> across = new ArrayList<>(depths.size());
         for (int depth = 0; depth < depths.size(); depth++) {
-            depthsShown += section(depth).size() >= LEAST_AXES ? 1 : 0;
+            if (isReadAcross(rows.get(depth), degrees)) {
+                across.add(depths.get(depth));
+            }
         }
-        return depthsShown >= LEAST_DEPTHS;
+        return across;
+    }
+
+    private boolean isReadAcross(List<Optional<Length>> row, int degrees) {
+        for (int one = 0; one < row.size(); one++) {
+            for (int other = one + 1; other < row.size(); other++) {
+                boolean areRead = row.get(one).isPresent() && row.get(other).isPresent();
+                if (areRead && axes.get(one).degreesFrom(axes.get(other)) >= degrees) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The largest diameter read along an axis from a depth on downward; empty when none was. */
