@@ -14,9 +14,8 @@ import org.borewright.measure.survey.Survey;
 public final class FinishedShape {
 
     /** Where a single diameter, or nothing, was read. */
-    public static final List<Unchecked> NOT_CHECKED = List.of(
-            Rule.FINISHED_TAPER.notChecked("", ShapeShown.TOO_LITTLE_READ),
-            Rule.FINISHED_OUT_OF_ROUND.notChecked("", ShapeShown.TOO_LITTLE_READ));
+    public static final List<Unchecked> NOT_CHECKED =
+            List.of(ShapeShown.notShown(Rule.FINISHED_TAPER), ShapeShown.notShown(Rule.FINISHED_OUT_OF_ROUND));
 
     private FinishedShape() {}
 

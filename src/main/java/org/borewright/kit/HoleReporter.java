@@ -87,7 +87,7 @@ final class HoleReporter {
      */
     private List<? extends Check> shape(Hole hole, Optional<HoleAtSize> fate) {
         List<? extends Check> asked = shapeAsRead(hole, fate);
-        return ShapeShown.by(hole.at20(), engine.deck().stroke())
+        return asked.isEmpty() || ShapeShown.by(hole.at20(), engine.deck().stroke())
                 ? asked
                 : asked.stream()
                         .map(check -> check.outcome().holds() ? check : ShapeShown.notShown(check.rule()))

@@ -4,11 +4,9 @@ import java.util.List;
 import org.borewright.catalog.ServiceLimits;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
-import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceShape;
 import org.borewright.fit.ShapeShown;
-import org.borewright.fit.Unchecked;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
@@ -19,9 +17,8 @@ import org.borewright.measure.survey.Grid;
 public final class WornShape {
 
     /** Where a single diameter, or nothing, was read. */
-    public static final List<Check> NOT_CHECKED = List.of(
-            new Unchecked(Rule.SERVICE_TAPER, "", Outcome.NOT_CHECKED, ShapeShown.TOO_LITTLE_READ),
-            new Unchecked(Rule.SERVICE_OUT_OF_ROUND, "", Outcome.NOT_CHECKED, ShapeShown.TOO_LITTLE_READ));
+    public static final List<Check> NOT_CHECKED =
+            List.of(ShapeShown.notShown(Rule.SERVICE_TAPER), ShapeShown.notShown(Rule.SERVICE_OUT_OF_ROUND));
 
     private WornShape() {}
 

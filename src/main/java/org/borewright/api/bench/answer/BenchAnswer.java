@@ -144,15 +144,18 @@ public record BenchAnswer(
                 .filter(hole -> hole.piston().isEmpty())
                 .map(hole -> hole.hole().name())
                 .toList();
-        String missing = "o measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ")
-                + String.join(", ", without) + ". Bore, and hone only once the piston is measured.";
         if (plan.readiness() == Readiness.TOO_CLOSE) {
             return "Too close to call: " + plan.holds().get(0).says()
-                    + (without.isEmpty() ? aside(plan) : " N" + missing);
+                    + (without.isEmpty() ? aside(plan) : " No " + pistonYet(without));
         }
         return without.isEmpty()
                 ? "Ready: every hole has its measured piston, and its size and window stand with it." + aside(plan)
-                : "Provisional: n" + missing;
+                : "Provisional: no " + pistonYet(without);
+    }
+
+    private static String pistonYet(List<String> without) {
+        return "measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ") + String.join(", ", without)
+                + ". Bore, and hone only once the piston is measured.";
     }
 
     private static String aside(BenchPlan plan) {
