@@ -30,11 +30,18 @@ class HeldDatabase implements FlywayConfigurationCustomizer {
             // Whatever else is wrong the first migration meets as well, and tells.
             if (refused.getErrorCode() == ErrorCode.DATABASE_ALREADY_OPEN_1) {
                 throw new PreventFurtherStepsException(
-                        "The database " + database.replace(FILE, "")
+                        "The database " + named(database)
                                 + " is held by another start of the service that still runs. Stop that"
                                 + " one, or give this one a folder of its own (-Dborewright.home=...) and a port (-Dquarkus.http.port=...).",
                         FirstLoad.REFUSED);
             }
         }
+    }
+
+    /** The file of an address, without the options behind it: a password may be among them, and a log is read by many. */
+    static String named(String address) {
+        String file = address.replace(FILE, "");
+        int options = file.indexOf(';');
+        return options < 0 ? file : file.substring(0, options);
     }
 }
