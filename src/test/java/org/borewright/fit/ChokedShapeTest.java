@@ -7,12 +7,11 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
-import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Grids;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -67,15 +66,9 @@ class ChokedShapeTest {
     }
 
     private static Grid grid(String thousandths) {
-        List<Optional<Length>> cells = Arrays.stream(thousandths.split(" ", -1))
-                .map(text -> Optional.of(mm("70").plus(thousandths(text))))
-                .toList();
-        return new Grid(
-                List.of(mm("10"), mm("40"), mm("80")),
-                List.of(Axis.THRUST, Axis.PIN),
-                IntStream.range(0, 3)
-                        .mapToObj(row -> cells.subList(2 * row, 2 * row + 2))
-                        .toList());
+        return Grids.crosswise(Arrays.stream(thousandths.split(" ", -1))
+                .map(text -> mm("70").plus(thousandths(text)))
+                .toList());
     }
 
     private static Length thousandths(String text) {

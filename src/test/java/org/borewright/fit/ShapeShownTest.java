@@ -51,10 +51,9 @@ class ShapeShownTest {
         "54.1 - / - 54.1 / 54.1 - / - 54.1, false",
     })
     void onlyWhatWasReadCounts(String rows, boolean shown) {
-        Grid read = Grids.grid(rows);
-        Grid apart = new Grid(List.of(mm("10"), mm("20"), mm("30"), mm("60")), read.axes(), read.rows());
+        Grid read = Grids.grid(rows, List.of(mm("10"), mm("20"), mm("30"), mm("60")));
 
-        assertThat(ShapeShown.by(apart, STROKE)).isEqualTo(shown);
+        assertThat(ShapeShown.by(read, STROKE)).isEqualTo(shown);
     }
 
     @Test

@@ -193,9 +193,7 @@ class ConditionsTest {
 
     /** At 10, 60 and 110 mm from the deck. */
     private static Grid grid(String rows) {
-        Grid read = Grids.grid(rows);
-        return new Grid(
-                List.of(mm("10"), mm("60"), mm("110")).subList(0, read.depths().size()), read.axes(), read.rows());
+        return Grids.grid(rows, List.of(mm("10"), mm("60"), mm("110")));
     }
 
     private static String told(Check check) {

@@ -38,10 +38,10 @@ import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.Temperature;
-import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
@@ -76,16 +76,7 @@ class RingsOnlyTest {
     private Deck deck = TwinShop.skimmed("0");
 
     private static Grid grid(String rows) {
-        List<List<Optional<Length>>> cells = Arrays.stream(rows.split(" / ", -1))
-                .map(row -> Arrays.stream(row.split(" ", -1))
-                        .map(cell -> cell.equals("-") ? Optional.<Length>empty() : Optional.of(mm(cell)))
-                        .toList())
-                .toList();
-        List<Length> depths = List.of(mm("10"), mm("60"), mm("110"), mm("150"));
-        return new Grid(
-                depths.subList(0, cells.size()),
-                List.of(Axis.THRUST, Axis.PIN).subList(0, cells.get(0).size()),
-                cells);
+        return Grids.grid(rows, List.of(mm("10"), mm("60"), mm("110"), mm("150")));
     }
 
     private AsFound asFound(String piston) {

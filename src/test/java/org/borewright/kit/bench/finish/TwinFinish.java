@@ -1,21 +1,18 @@
 package org.borewright.kit.bench.finish;
 
-import static org.borewright.kit.TwinShop.mm;
-
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.borewright.catalog.RingSet;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.bench.TwinBench;
 import org.borewright.measure.Length;
-import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Grid;
+import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.Survey;
 import org.borewright.measure.survey.Wall;
 
@@ -67,15 +64,8 @@ final class TwinFinish {
 
     /** Three depths by thrust and pin, row by row. */
     static Grid survey(String readings) {
-        List<Optional<Length>> cells = Arrays.stream(readings.split(" ", -1))
-                .map(cell -> Optional.of(mm(cell)))
-                .toList();
-        return new Grid(
-                List.of(mm("10"), mm("40"), mm("80")),
-                List.of(Axis.THRUST, Axis.PIN),
-                IntStream.range(0, 3)
-                        .mapToObj(row -> cells.subList(2 * row, 2 * row + 2))
-                        .toList());
+        return Grids.crosswise(
+                Arrays.stream(readings.split(" ", -1)).map(TwinShop::mm).toList());
     }
 
     static Grid grid(Length everywhere) {
