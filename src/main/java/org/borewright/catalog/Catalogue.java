@@ -55,6 +55,11 @@ public record Catalogue(
         return new Catalogue(revision, loadedAt, shelves, listings, offers, byName);
     }
 
+    /** The same catalogue with other prices and stock; what fits stays as it is. */
+    public Catalogue offering(Offers other, String named) {
+        return new Catalogue(new Revision(revision.fit(), named), loadedAt, shelves, listings, other, gauges);
+    }
+
     /** The shelf of an engine; empty when no engine has this code. */
     public Optional<Shelf> shelf(String engineCode) {
         return Optional.ofNullable(shelves.get(engineCode));

@@ -77,9 +77,14 @@ public final class CatalogRows {
 
     /** The rows that the tables hold. */
     static CatalogRows kept() {
+        return kept(KINDS);
+    }
+
+    /** The rows of some kinds that the tables hold. */
+    static CatalogRows kept(List<Class<? extends CatalogRow>> kinds) {
         EntityManager tables = Panache.getEntityManager();
         List<CatalogRow> rows = new ArrayList<>();
-        KINDS.forEach(kind ->
+        kinds.forEach(kind ->
                 rows.addAll(tables.createQuery("from %s order by line".formatted(kind.getSimpleName()), kind)
                         .getResultList()));
         return of(rows);

@@ -64,7 +64,7 @@ final class SalesOfRows {
         return new Offer(
                 new PartNumber(price.number),
                 price.price,
-                stock.map(row -> row.onHand).orElse(0),
+                stock.map(row -> row.onHand - row.reserved).orElse(0),
                 leadDays);
     }
 }

@@ -3,10 +3,13 @@ package org.borewright.catalog.store;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Revision;
+import org.borewright.catalog.store.row.PriceRow;
 import org.borewright.catalog.store.row.RevisionRow;
+import org.borewright.catalog.store.row.StockRow;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +41,19 @@ public class Shelves {
         latest.ifPresent(
                 row -> inForce = Stocktaking.of(CatalogRows.kept(), new Revision(row.fit, row.offers), row.loadedAt));
         return latest.isPresent();
+    }
+
+    /**
+     * Takes prices and stock into memory anew, without what fits.
+     *
+     * @param stockPosition counts the changes of the stock since the load; the offers are named by it, for no two states of them bear one name
+     */
+    @Transactional
+    public void restock(long stockPosition) {
+        RevisionRow latest = RevisionRow.latest().orElseThrow();
+        String named = stockPosition == 0 ? latest.offers : latest.offers + "." + stockPosition;
+        inForce = catalogue()
+                .offering(SalesOfRows.offers(CatalogRows.kept(List.of(PriceRow.class, StockRow.class))), named);
     }
 
     /** Puts a whole catalogue in place of what the tables hold, in one transaction. */

@@ -14,5 +14,8 @@ public class StockRow extends CatalogRow {
 
     public int onHand;
 
+    /** Of those on hand, put aside for orders. */
+    public int reserved;
+
     public Integer leadDays;
 }

@@ -1,0 +1,95 @@
+package org.borewright.catalog.store;
+
+import io.quarkus.hibernate.orm.panache.Panache;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.util.Collection;
+import java.util.List;
+import java.util.OptionalInt;
+import org.borewright.catalog.store.row.StockRow;
+
+/**
+ * What lies on the shelf, and what of it is put aside. Each change is one statement with its own condition, so that no two machines can put
+ * aside the same piece; who changes several numbers takes them in their order, so that no two wait for each other.
+ */
+@ApplicationScoped
+public class Stock {
+
+    /** Puts so many aside. @return whether so many were left */
+    public boolean putAside(String number, int count) {
+        return changed(
+                "update StockRow set reserved = reserved + :count where number = :number and onHand - reserved >= :count",
+                number,
+                count);
+    }
+
+    /** Puts so many back that were put aside. @throws IllegalStateException if fewer were */
+    public void putBack(String number, int count) {
+        need(
+                changed(
+                        "update StockRow set reserved = reserved - :count where number = :number and reserved >= :count",
+                        number,
+                        count),
+                number);
+    }
+
+    /** Takes so many off the shelf that were put aside. @throws IllegalStateException if fewer were */
+    public void handOut(String number, int count) {
+        need(
+                changed(
+                        "update StockRow set reserved = reserved - :count, onHand = onHand - :count"
+                                + " where number = :number and reserved >= :count",
+                        number,
+                        count),
+                number);
+    }
+
+    /** Lays so many on the shelf. @return whether the shelf has a place for the number */
+    public boolean receive(String number, int count) {
+        return changed("update StockRow set onHand = onHand + :count where number = :number", number, count);
+    }
+
+    /** How many of a number are left; none where the shelf has no place for it. */
+    public int left(String number) {
+        return Panache.getEntityManager()
+                .createQuery("select onHand - reserved from StockRow where number = :number", Integer.class)
+                .setParameter("number", number)
+                .getResultStream()
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** The days until more of a number are there; empty where no more can be had. */
+    public OptionalInt leadDays(String number) {
+        return StockRow.<StockRow>find("number = ?1 and leadDays is not null", number).stream()
+                .mapToInt(row -> row.leadDays)
+                .findFirst();
+    }
+
+    /** Keeps others from changing these numbers until this transaction ends. */
+    public void hold(Collection<String> numbers) {
+        List<String> sorted = numbers.stream().distinct().sorted().toList();
+        if (!sorted.isEmpty()) {
+            Panache.getEntityManager()
+                    .createQuery("from StockRow where number in :numbers order by number", StockRow.class)
+                    .setParameter("numbers", sorted)
+                    .setLockMode(LockModeType.PESSIMISTIC_WRITE)
+                    .getResultList();
+        }
+    }
+
+    private static boolean changed(String statement, String number, int count) {
+        return Panache.getEntityManager()
+                        .createQuery(statement)
+                        .setParameter("number", number)
+                        .setParameter("count", count)
+                        .executeUpdate()
+                == 1;
+    }
+
+    private static void need(boolean done, String number) {
+        if (!done) {
+            throw new IllegalStateException("more of " + number + " were to go than were put aside");
+        }
+    }
+}

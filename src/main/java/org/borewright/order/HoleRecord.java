@@ -1,0 +1,16 @@
+package org.borewright.order;
+
+import java.util.Optional;
+import org.borewright.measure.Length;
+
+/**
+ * What one hole was when it was surveyed or signed.
+ *
+ * @param cylinder its name
+ * @param size of its pistons; empty where nobody knew
+ * @param smallest diameter at 20 °C; empty where it was not measured
+ * @param largest likewise
+ * @param says with what and how warm it was measured, and what was found
+ */
+public record HoleRecord(
+        String cylinder, Optional<String> size, Optional<Length> smallest, Optional<Length> largest, String says) {}

@@ -1,0 +1,78 @@
+package org.borewright.order;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/** Why something cannot be done with an order now. Nothing was changed. */
+public sealed interface Refusal {
+
+    /** There is no such order. */
+    record UnknownOrder(long order) implements Refusal {}
+
+    /**
+     * The order has no such quote.
+     *
+     * @param last the last it has; 0 where it has none
+     */
+    record UnknownQuote(long order, int quote, int last) implements Refusal {}
+
+    /**
+     * Somebody changed the order meanwhile.
+     *
+     * @param now its version
+     */
+    record Changed(long order, int asked, int now) implements Refusal {}
+
+    /** The move is not allowed in this state. */
+    record NotAllowed(long order, OrderKind kind, State state, Move move) implements Refusal {}
+
+    /** The quote holds no longer. */
+    record QuoteRanOut(long order, int quote, LocalDate validUntil) implements Refusal {}
+
+    /** The holes were surveyed anew since the quote was given. */
+    record QuoteOfOlderSurvey(long order, int quote) implements Refusal {}
+
+    /**
+     * The shelf has too few, or more are still to come.
+     *
+     * @param mayWait whether the customer would wait for what can be had
+     */
+    record TooFew(long order, List<Lacking> lacking, boolean mayWait) implements Refusal {
+
+        /** Copies the list. */
+        public TooFew {
+            lacking = List.copyOf(lacking);
+        }
+    }
+
+    /** Parts put aside for the order are not all there yet. */
+    record StillToCome(long order, List<Lacking> lacking) implements Refusal {
+
+        /** Copies the list. */
+        public StillToCome {
+            lacking = List.copyOf(lacking);
+        }
+    }
+
+    /** The block is in the shop for another order that has not ended. */
+    record BlockInTheShop(String block, long order) implements Refusal {}
+
+    /** The block was tagged for another engine. */
+    record BlockOfOtherEngine(String block, String engine) implements Refusal {}
+
+    /** What was asked is about another engine or size than the order. */
+    record OfAnother(long order, String what, String asked, String ordered) implements Refusal {}
+
+    /**
+     * The bench says no.
+     *
+     * @param holds why, one sentence each
+     */
+    record BenchHolds(long order, String readiness, List<String> holds) implements Refusal {
+
+        /** Copies the list. */
+        public BenchHolds {
+            holds = List.copyOf(holds);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package org.borewright.order.desk;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.order.Errand;
+import org.borewright.order.HoleRecord;
+import org.borewright.order.Move;
+import org.borewright.order.OrderKind;
+import org.borewright.order.Refusal;
+import org.borewright.order.RefusedException;
+import org.borewright.order.State;
+import org.borewright.order.store.BlockRow;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.PaperRow;
+import org.borewright.order.store.QuotePartRow;
+import org.borewright.order.store.QuoteRow;
+
+/** What the sales desk does with an order, each in one transaction. */
+@ApplicationScoped
+@Transactional
+public class OrderDesk {
+
+    /**
+     * What an order begins with.
+     *
+     * @param kind rebuild or parts alone
+     * @param customer how the shop knows them
+     * @param engine its code
+     * @param block its tag; empty for parts alone
+     * @param notes anything
+     * @param by who notes it
+     */
+    public record Opening(
+            OrderKind kind, String customer, String engine, Optional<String> block, String notes, String by) {}
+
+    /**
+     * A quote that is to be given.
+     *
+     * @param validUntil the last day it holds
+     * @param says what it offers, in a few words
+     * @param size of its pistons; empty where those in the engine stay
+     * @param parts it needs from the shelf
+     * @param document all of it
+     */
+    public record Offer(LocalDate validUntil, String says, Optional<String> size, List<Part> parts, String document) {
+
+        /** How many of a number, and the days they take; 0 where they lie on the shelf. */
+        public record Part(String number, int quantity, int leadDays) {}
+    }
+
+    private final Turn turn;
+    private final Papers papers;
+    private final Reservations reservations;
+    private final OrderSettings settings;
+    private final Clock clock;
+
+    OrderDesk(Turn turn, Papers papers, Reservations reservations, OrderSettings settings, Clock clock) {
+        this.turn = turn;
+        this.papers = papers;
+        this.reservations = reservations;
+        this.settings = settings;
+        this.clock = clock;
+    }
+
+    /** Notes a new order. @throws RefusedException if the block is in the shop already, or was tagged for another engine */
+    public OrderRow receive(Opening opening) {
+        Optional<BlockRow> block = opening.block().map(tag -> free(tag, opening.engine()));
+        OrderRow order = new OrderRow();
+        order.version = 1;
+        order.kind = opening.kind();
+        order.state = State.RECEIVED;
+        order.customer = opening.customer();
+        order.engine = opening.engine();
+        order.block = opening.block().orElse(null);
+        order.notes = opening.notes();
+        order.openedAt = turn.now();
+        order.openedOn = LocalDate.now(clock);
+        order.persistAndFlush();
+        block.ifPresent(row -> row.openOrder = order.number);
+        turn.write(
+                opening.by(),
+                "order " + order.number,
+                order.number,
+                "receive",
+                "",
+                Turn.standing(order) + ": " + opening.kind().label() + ", engine " + opening.engine()
+                        + opening.block().map(tag -> ", block " + tag).orElse(""),
+                false);
+        return order;
+    }
+
+    private static BlockRow free(String tag, String engine) {
+        BlockRow block = BlockRow.held(tag).orElseGet(() -> {
+            BlockRow tagged = new BlockRow();
+            tagged.tag = tag;
+            tagged.engine = engine;
+            tagged.persistAndFlush();
+            return tagged;
+        });
+        if (block.openOrder != null) {
+            throw new RefusedException(new Refusal.BlockInTheShop(tag, block.openOrder));
+        }
+        if (!block.engine.equals(engine)) {
+            throw new RefusedException(new Refusal.BlockOfOtherEngine(tag, block.engine));
+        }
+        return block;
+    }
+
+    /** Keeps a survey and its answer. */
+    public OrderRow survey(Errand errand, Paper survey, List<HoleRecord> holes) {
+        return surveyed(errand, Move.SURVEY, survey, holes);
+    }
+
+    /** Keeps the survey of holes that did not clean up, or of which something hidden came to light; what is put aside stays so. */
+    public OrderRow didNotCleanUp(Errand errand, Paper survey, List<HoleRecord> holes) {
+        return surveyed(errand, Move.DID_NOT_CLEAN_UP, survey, holes);
+    }
+
+    private OrderRow surveyed(Errand errand, Move move, Paper survey, List<HoleRecord> holes) {
+        OrderRow order = turn.take(errand, move);
+        papers.keep(order, PaperRow.Kind.SURVEY, survey, errand.by());
+        papers.found(order, holes, errand.by());
+        return turn.move(order, move, errand.by(), survey.says(), false);
+    }
+
+    /** Keeps a quote beside those given before. */
+    public QuoteRow quote(Errand errand, Offer offer) {
+        OrderRow order = turn.take(errand, Move.QUOTE);
+        QuoteRow quote = new QuoteRow();
+        quote.orderNumber = order.number;
+        quote.number = QuoteRow.of(order.number).size() + 1;
+        quote.at = turn.now();
+        quote.by = errand.by();
+        quote.survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY).orElseThrow().id;
+        quote.validUntil = offer.validUntil();
+        quote.says = offer.says();
+        quote.size = offer.size().orElse(null);
+        quote.document = offer.document();
+        quote.persistAndFlush();
+        for (Offer.Part part : offer.parts()) {
+            QuotePartRow row = new QuotePartRow();
+            row.quote = quote.id;
+            row.number = part.number();
+            row.quantity = part.quantity();
+            row.leadDays = part.leadDays();
+            row.persist();
+        }
+        turn.move(order, Move.QUOTE, errand.by(), "quote " + quote.number + ", " + offer.says(), false);
+        return quote;
+    }
+
+    /**
+     * The customer's yes: puts aside all that the quote needs, in place of what is put aside for the order already.
+     *
+     * @param mayWait whether the customer waits for what can be had but is not there
+     */
+    public OrderRow accept(Errand errand, int number, boolean mayWait) {
+        OrderRow order = turn.take(errand, Move.ACCEPT);
+        QuoteRow quote = acceptable(order, number);
+        reservations.put(order.number, QuotePartRow.of(quote.id), mayWait);
+        order.acceptedQuote = number;
+        order.heldUntil = turn.now().plus(settings.heldFor());
+        OrderRow.flush();
+        String says = "quote " + number + ", put aside: " + Reservations.says(order.number);
+        return turn.move(order, Move.ACCEPT, errand.by(), says, true);
+    }
+
+    private QuoteRow acceptable(OrderRow order, int number) {
+        QuoteRow quote = QuoteRow.of(order.number, number)
+                .orElseThrow(() -> new RefusedException(new Refusal.UnknownQuote(
+                        order.number, number, QuoteRow.of(order.number).size())));
+        if (quote.survey != PaperRow.last(order.number, PaperRow.Kind.SURVEY).orElseThrow().id) {
+            throw new RefusedException(new Refusal.QuoteOfOlderSurvey(order.number, number));
+        }
+        if (LocalDate.now(clock).isAfter(quote.validUntil)) {
+            throw new RefusedException(new Refusal.QuoteRanOut(order.number, number, quote.validUntil));
+        }
+        return quote;
+    }
+
+    /** The customer's no: what is put aside goes back. */
+    public OrderRow decline(Errand errand, String reason) {
+        return ended(errand, Move.DECLINE, reason);
+    }
+
+    /** Calls an order off, likewise. */
+    public OrderRow withdraw(Errand errand, String reason) {
+        return ended(errand, Move.WITHDRAW, reason);
+    }
+
+    private OrderRow ended(Errand errand, Move move, String reason) {
+        OrderRow order = turn.take(errand, move);
+        boolean moved = reservations.putBack(order.number);
+        order.heldUntil = null;
+        return turn.move(order, move, errand.by(), reason, moved);
+    }
+
+    /** The block leaves, and what was put aside with it. @throws RefusedException if some of it has not come yet */
+    public OrderRow release(Errand errand) {
+        OrderRow order = turn.take(errand, Move.RELEASE);
+        String says = "handed out: " + Reservations.says(order.number);
+        reservations.handOut(order.number);
+        order.heldUntil = null;
+        return turn.move(order, Move.RELEASE, errand.by(), says, true);
+    }
+
+    /** Puts back what was put aside too long. @return whether it was still so when the order was held */
+    public boolean runOut(long number, Instant now) {
+        Optional<OrderRow> found =
+                OrderRow.held(number).filter(order -> order.heldUntil != null && !order.heldUntil.isAfter(now));
+        found.ifPresent(order -> {
+            String says = "put back: " + Reservations.says(number);
+            boolean moved = reservations.putBack(number);
+            order.heldUntil = null;
+            State next = order.kind.after(order.state, Move.RUN_OUT).orElse(order.state);
+            turn.note(order, next, Move.RUN_OUT.label(), "the clock", says, moved);
+        });
+        return found.isPresent();
+    }
+}

@@ -1,0 +1,63 @@
+package org.borewright.order.desk;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import org.borewright.measure.Length;
+import org.borewright.order.HoleRecord;
+import org.borewright.order.store.HoleLifeRow;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.PaperRow;
+
+/** Keeps what was asked and answered of an order, and what it tells of the life of each hole. */
+@ApplicationScoped
+class Papers {
+
+    private final Turn turn;
+
+    Papers(Turn turn) {
+        this.turn = turn;
+    }
+
+    void keep(OrderRow order, PaperRow.Kind kind, Paper paper, String by) {
+        PaperRow row = new PaperRow();
+        row.orderNumber = order.number;
+        row.kind = kind;
+        row.at = turn.now();
+        row.by = by;
+        row.says = paper.says();
+        row.request = paper.request();
+        row.answer = paper.answer();
+        row.persistAndFlush();
+    }
+
+    /** Holes as they were found. */
+    void found(OrderRow order, List<HoleRecord> holes, String by) {
+        live(order, HoleLifeRow.What.SURVEYED, holes, by);
+    }
+
+    /** Holes as they were signed. */
+    void signed(OrderRow order, List<HoleRecord> holes, String by) {
+        live(order, HoleLifeRow.What.FINISHED, holes, by);
+    }
+
+    /** Parts alone have no block, and no life is kept of it. */
+    private void live(OrderRow order, HoleLifeRow.What what, List<HoleRecord> holes, String by) {
+        if (order.block == null) {
+            return;
+        }
+        for (HoleRecord hole : holes) {
+            HoleLifeRow row = new HoleLifeRow();
+            row.block = order.block;
+            row.cylinder = hole.cylinder();
+            row.orderNumber = order.number;
+            row.at = turn.now();
+            row.by = by;
+            row.what = what;
+            row.size = hole.size().orElse(null);
+            row.smallest = hole.smallest().map(Length::nanometres).orElse(null);
+            row.largest = hole.largest().map(Length::nanometres).orElse(null);
+            row.says = hole.says();
+            row.persist();
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package org.borewright.order.desk;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.scheduler.Scheduled;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import org.borewright.order.store.OrderRow;
+
+/** Looks now and then for parts that were put aside too long. Several machines may look at once: an order is held while it is asked. */
+@ApplicationScoped
+class RunningOut {
+
+    private final OrderDesk desk;
+    private final Clock clock;
+
+    RunningOut(OrderDesk desk, Clock clock) {
+        this.desk = desk;
+        this.clock = clock;
+    }
+
+    @Scheduled(every = "${borewright.order.looks-every}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    void look() {
+        Instant now = clock.instant();
+        QuarkusTransaction.requiringNew().call(() -> OrderRow.runOut(now)).forEach(order -> desk.runOut(order, now));
+    }
+}

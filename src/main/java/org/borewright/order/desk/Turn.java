@@ -1,0 +1,88 @@
+package org.borewright.order.desk;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Locale;
+import org.borewright.order.Errand;
+import org.borewright.order.Move;
+import org.borewright.order.Refusal;
+import org.borewright.order.RefusedException;
+import org.borewright.order.State;
+import org.borewright.order.journal.Entry;
+import org.borewright.order.store.BlockRow;
+import org.borewright.order.store.JournalHead;
+import org.borewright.order.store.OrderRow;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes hold of an order, asks whether it may be moved, and moves it with a line in the journal. Locks are taken in one order everywhere:
+ * block, order, shelf, journal.
+ */
+@ApplicationScoped
+class Turn {
+
+    private final Clock clock;
+    private final Event<StockMoved> stockMoved;
+
+    Turn(Clock clock, Event<StockMoved> stockMoved) {
+        this.clock = clock;
+        this.stockMoved = stockMoved;
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    /** The order, held. @throws RefusedException if there is none, it was changed meanwhile, or the move is not allowed */
+    OrderRow take(Errand errand, Move move) {
+        OrderRow order = OrderRow.held(errand.order())
+                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+        if (order.version != errand.version()) {
+            throw new RefusedException(new Refusal.Changed(order.number, errand.version(), order.version));
+        }
+        if (order.kind.after(order.state, move).isEmpty()) {
+            throw new RefusedException(new Refusal.NotAllowed(order.number, order.kind, order.state, move));
+        }
+        return order;
+    }
+
+    /** Moves an order that was taken for it. */
+    OrderRow move(OrderRow order, Move move, String by, String says, boolean movesStock) {
+        State next = order.kind.after(order.state, move).orElseThrow();
+        return note(order, next, move.label(), by, says, movesStock);
+    }
+
+    /** Writes down what was done with an order that was taken, and where it stands now. */
+    OrderRow note(OrderRow order, State next, String did, String by, String says, boolean movesStock) {
+        String before = standing(order);
+        order.state = next;
+        order.version++;
+        if (order.block != null && order.kind.allowed(next).isEmpty()) {
+            BlockRow.held(order.block).ifPresent(block -> block.openOrder = null);
+        }
+        OrderRow.flush();
+        write(by, "order " + order.number, order.number, did, before, standing(order) + ": " + says, movesStock);
+        return order;
+    }
+
+    /** Writes a line, the last thing a transaction does. */
+    void write(
+            String by,
+            String subject,
+            @Nullable Long order,
+            String did,
+            String before,
+            String after,
+            boolean movesStock) {
+        Entry line = JournalHead.add(now(), by, subject, order, did, before, after, movesStock);
+        if (movesStock) {
+            stockMoved.fire(new StockMoved(line.position()));
+        }
+    }
+
+    static String standing(OrderRow order) {
+        return String.format(Locale.ROOT, "%s, version %d", order.state.label(), order.version);
+    }
+}

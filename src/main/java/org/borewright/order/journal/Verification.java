@@ -1,0 +1,32 @@
+package org.borewright.order.journal;
+
+import java.util.Optional;
+
+/**
+ * The journal read from its first line, each held against the seal of the line before. Whoever noted position and seal of a day
+ * elsewhere, on paper say, can prove later that nothing up to there was changed, not even by rewriting all of it.
+ *
+ * @param lines that hold together, from the first
+ * @param seal of the last of them
+ * @param broken the first line that was changed, or does not follow; empty where all hold
+ */
+public record Verification(long lines, String seal, Optional<Entry> broken) {
+
+    /** Nothing was read yet. */
+    public static final Verification BEGUN = new Verification(0, Entry.NO_SEAL, Optional.empty());
+
+    /** With the next line; after a broken one nothing more is proven. */
+    public Verification with(Entry next) {
+        if (broken.isPresent()) {
+            return this;
+        }
+        return next.follows(lines, seal)
+                ? new Verification(next.position(), next.seal(), Optional.empty())
+                : new Verification(lines, seal, Optional.of(next));
+    }
+
+    /** Whether every line holds, up to the one that the head of the journal names. */
+    public boolean holds(long headPosition, String headSeal) {
+        return broken.isEmpty() && lines == headPosition && seal.equals(headSeal);
+    }
+}

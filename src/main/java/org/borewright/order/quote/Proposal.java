@@ -1,0 +1,78 @@
+package org.borewright.order.quote;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
+import org.borewright.kit.Hold;
+import org.borewright.kit.Match;
+import org.borewright.kit.bill.Job;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.ladder.Branch;
+import org.borewright.kit.ladder.Estimate;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.SizeRow;
+
+/**
+ * Something a price can be named for: a way to restore the engine whose parts can all be had.
+ *
+ * @param way what is done, in words
+ * @param size of the pistons; empty where those in the engine stay
+ * @param job parts and work
+ * @param conditions what must turn out right for the price to hold; none where the readings prove all of it
+ */
+public record Proposal(String way, Optional<Size> size, Job job, List<String> conditions) {
+
+    /** What is done with holes that are finished already. */
+    public static final String FINISHED_HOLES = "pistons for finished holes";
+
+    /** Copies the list. */
+    public Proposal {
+        conditions = List.copyOf(conditions);
+    }
+
+    /** Everything that a price can be named for, those that take least metal first. */
+    public static List<Proposal> of(MatchRequest request, Estimate estimate) {
+        Match match = estimate.match();
+        return request.condition() == Condition.FINISHED
+                ? Stream.of(new Proposal(
+                                FINISHED_HOLES, match.ruling().row().map(SizeRow::size), match.job(), holds(match)))
+                        .filter(Proposal::isComplete)
+                        .toList()
+                : estimate.branches().stream()
+                        .flatMap(branch -> of(branch, match).stream())
+                        .toList();
+    }
+
+    private static Optional<Proposal> of(Branch branch, Match match) {
+        Optional<Size> size = branch.rung().row().map(SizeRow::size);
+        return branch.job()
+                .map(job -> new Proposal(branch.rung().way().label(), size, job, conditions(branch, match)))
+                .filter(Proposal::isComplete);
+    }
+
+    private boolean isComplete() {
+        return job.kit().filter(Kit::isComplete).isPresent();
+    }
+
+    /** What the size named by the match is held by; of any other way what is open there. */
+    private static List<String> conditions(Branch branch, Match match) {
+        Optional<SizeRow> row = branch.rung().row();
+        if (row.isPresent() && row.equals(match.ruling().row())) {
+            return holds(match);
+        }
+        List<String> open = new ArrayList<>();
+        if (branch.rung().certainty() != Certainty.CERTAIN) {
+            open.add("Not proven by the readings: the way, and with it the price, may turn out to be another.");
+        }
+        branch.rung().open().forEach(what -> open.add("Open: " + what + "."));
+        return open;
+    }
+
+    private static List<String> holds(Match match) {
+        return match.ruling().holds().stream().map(Hold::says).toList();
+    }
+}

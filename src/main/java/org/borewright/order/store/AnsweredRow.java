@@ -1,0 +1,31 @@
+package org.borewright.order.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+
+/** How a request with a key was answered; the same key gets the same answer again. */
+@Entity
+@Table(name = "answered_requests")
+public class AnsweredRow extends PanacheEntityBase {
+
+    @Id
+    public String requestKey;
+
+    /** Of method, path and body. */
+    public String fingerprint;
+
+    public Instant at;
+
+    public int status;
+
+    /** The path of what was made; none where nothing was. */
+    public String location;
+
+    /** The version that the order had afterwards. */
+    public Integer version;
+
+    public String body;
+}

@@ -1,0 +1,74 @@
+package org.borewright.order.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.panache.common.Sort;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.List;
+
+/** What one hole of a block was on one day. */
+@Entity
+@Table(name = "hole_lives")
+public class HoleLifeRow extends PanacheEntityBase {
+
+    /** On what occasion. */
+    public enum What {
+        /** As it was found. */
+        SURVEYED("surveyed"),
+        /** As it was signed. */
+        FINISHED("finished");
+
+        private final String label;
+
+        What(String label) {
+            this.label = label;
+        }
+
+        /** The word as shown. */
+        public String label() {
+            return label;
+        }
+    }
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    public Long id;
+
+    public String block;
+
+    public String cylinder;
+
+    public long orderNumber;
+
+    public Instant at;
+
+    @Column(name = "by_whom")
+    public String by;
+
+    @Enumerated(EnumType.STRING)
+    public What what;
+
+    /** The size of its pistons; none where nobody knew. */
+    public String size;
+
+    /** The smallest diameter at 20 °C, in nanometres; none where it was not measured. */
+    public Long smallest;
+
+    /** The largest likewise. */
+    public Long largest;
+
+    /** With what and how warm it was measured, and what was found. */
+    public String says;
+
+    /** The life of a block: all its holes, in the order things happened. */
+    public static List<HoleLifeRow> of(String block) {
+        return list("block", Sort.by("id"), block);
+    }
+}

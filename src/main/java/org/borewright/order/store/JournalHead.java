@@ -1,0 +1,54 @@
+package org.borewright.order.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import org.borewright.order.journal.Entry;
+
+/**
+ * The one row that names the last line of the journal. Who adds a line holds it until the transaction ends, so that lines are numbered in
+ * the order they are committed, without gaps. It is therefore the last thing a change takes hold of.
+ */
+@Entity
+@Table(name = "journal_head")
+public class JournalHead extends PanacheEntityBase {
+
+    private static final int ONLY = 1;
+
+    @Id
+    public int id;
+
+    public long position;
+
+    public String seal;
+
+    /** The position of the last line that changed what can be had from the shelf. */
+    public long stockPosition;
+
+    /** As it is, for whoever only reads. */
+    public static JournalHead now() {
+        return findById(ONLY);
+    }
+
+    /** Adds a line. */
+    public static Entry add(
+            Instant now,
+            String by,
+            String subject,
+            Long order,
+            String did,
+            String before,
+            String after,
+            boolean stockMoved) {
+        JournalHead head = findById(ONLY, LockModeType.PESSIMISTIC_WRITE);
+        Entry entry = Entry.after(head.position, head.seal, now, by, subject, did, before, after);
+        JournalRow.of(entry, order).persist();
+        head.position = entry.position();
+        head.seal = entry.seal();
+        head.stockPosition = stockMoved ? entry.position() : head.stockPosition;
+        return entry;
+    }
+}

@@ -1,0 +1,69 @@
+package org.borewright.order.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.order.OrderKind;
+import org.borewright.order.State;
+
+/** An order. */
+@Entity
+@Table(name = "orders")
+public class OrderRow extends PanacheEntityBase {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    public Long number;
+
+    /** Counts the changes, from 1: what a change was meant for is told by it. */
+    public int version;
+
+    @Enumerated(EnumType.STRING)
+    public OrderKind kind;
+
+    @Enumerated(EnumType.STRING)
+    public State state;
+
+    /** How the customer is known to the shop. */
+    public String customer;
+
+    public String engine;
+
+    /** The shop's own tag on block or barrels; none for parts alone. */
+    public String block;
+
+    public String notes;
+
+    public Instant openedAt;
+
+    public LocalDate openedOn;
+
+    /** The quote that the customer said yes to last. */
+    public Integer acceptedQuote;
+
+    /** Until when its parts are put aside; empty where nothing is, or it stays so. */
+    public Instant heldUntil;
+
+    /** An order that nobody else changes until this transaction ends. */
+    public static Optional<OrderRow> held(long number) {
+        return OrderRow.<OrderRow>findByIdOptional(number, LockModeType.PESSIMISTIC_WRITE);
+    }
+
+    /** The numbers of the orders whose parts are put aside no longer than this. */
+    public static List<Long> runOut(Instant now) {
+        return getEntityManager()
+                .createQuery("select number from OrderRow where heldUntil <= :now order by number", Long.class)
+                .setParameter("now", now)
+                .getResultList();
+    }
+}
