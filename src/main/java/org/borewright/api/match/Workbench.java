@@ -18,7 +18,8 @@ import org.borewright.measure.LengthUnit;
  * @param json cuts the stencils
  * @param cut what answers in a unit repeat word for word, once somebody asked in that unit: most shops ask in one only
  */
-record Workbench(FitTable fits, Offers offers, KitFinder kits, ObjectMapper json, Map<LengthUnit, Stencils> cut) {
+public record Workbench(
+        FitTable fits, Offers offers, KitFinder kits, ObjectMapper json, Map<LengthUnit, Stencils> cut) {
 
     static Workbench lay(FitTable fits, Offers offers, ObjectMapper json) {
         return new Workbench(fits, offers, new KitFinder(fits.shelf(), offers), json, new ConcurrentHashMap<>());
@@ -31,7 +32,7 @@ record Workbench(FitTable fits, Offers offers, KitFinder kits, ObjectMapper json
     }
 
     /** What answers in this unit repeat. */
-    Stencils in(LengthUnit unit) {
+    public Stencils in(LengthUnit unit) {
         return cut.computeIfAbsent(unit, first -> new Stencils(json, fits, first));
     }
 }

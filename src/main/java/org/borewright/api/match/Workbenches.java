@@ -19,7 +19,8 @@ public class Workbenches {
         this.json = json;
     }
 
-    Workbench of(FitTable fits, Offers offers) {
+    /** The workbench of an engine with these prices and stock. */
+    public Workbench of(FitTable fits, Offers offers) {
         String engine = fits.shelf().engine().code();
         Workbench kept = byEngine.get(engine);
         if (kept != null && kept.isFor(fits, offers)) {

@@ -24,6 +24,12 @@ public enum ProblemType {
             "The request cannot be understood",
             "Something about the request as a whole is wrong, such as an escape in its path.",
             "Compare the request with the contract at /api/openapi."),
+    /** A change without a key. */
+    KEY_MISSING(
+            400,
+            "The request has no key",
+            "Whatever makes or moves something is sent with a key of the sender's own, so that it can be sent again without being done twice.",
+            "Send a header Idempotency-Key of 8 to 200 visible characters, new for each new request; a random UUID will do."),
     /** A path that leads nowhere. */
     UNKNOWN_PATH(
             404,
@@ -48,6 +54,22 @@ public enum ProblemType {
             "The part number is not known",
             "No part and no box of the catalogue bears this number.",
             "Compare the number with the box or the bill: it is capital letters, digits and hyphens."),
+    /** An order that there is not. */
+    UNKNOWN_ORDER(404, "There is no such order", "No order bears this number.", "Look it up at /api/orders."),
+    /** A quote that the order does not have. */
+    UNKNOWN_QUOTE(
+            404,
+            "The order has no such quote",
+            "Quotes are numbered within their order, from 1.",
+            "Look at the quotes of the order."),
+    /** A paper that the order does not have. */
+    UNKNOWN_PAPER(
+            404,
+            "The order has no such paper",
+            "Nothing that was asked about the order bears this number.",
+            "Look at the papers of the order."),
+    /** A tag that no block bears. */
+    UNKNOWN_BLOCK(404, "No block bears this tag", "A block is known from its first order on.", "Compare with the tag."),
     /** A gauge that the register does not have. */
     UNKNOWN_GAUGE(
             404,
@@ -66,6 +88,61 @@ public enum ProblemType {
             "The answer is not made in the form asked for",
             "The Accept header allows none of the media types the path answers in.",
             "Ask for application/json, or leave the Accept header out."),
+    /** A move that the order cannot make from where it stands. */
+    MOVE_NOT_ALLOWED(
+            409,
+            "The order cannot be moved so from where it stands",
+            "An order goes from received to surveyed, quoted, accepted, confirmed, finished and released; at some places it can be declined,"
+                    + " withdrawn or surveyed anew. An order for parts alone is released from accepted.",
+            "Make one of the moves that are allowed."),
+    /** A quote nobody can say yes to any more. */
+    QUOTE_RAN_OUT(
+            409,
+            "The quote holds no longer",
+            "A quote holds until the day it names, and as long as the holes are not surveyed anew.",
+            "Quote anew; the old quote stays as it was."),
+    /** Too little on the shelf. */
+    STOCK_SHORT(
+            409,
+            "The shelf has too few",
+            "Parts are put aside all or nothing. Each number of which too few are left is listed with what is left.",
+            "Quote anew, or accept with mayWait where the customer waits for what can be had."),
+    /** Parts that were ordered and are not here. */
+    PARTS_TO_COME(
+            409,
+            "Parts of the order are still to come",
+            "The customer waits for them; until they are here nothing is confirmed or handed out.",
+            "Wait for them to arrive, or quote anew."),
+    /** A block in the shop for something else. */
+    BLOCK_TAKEN(
+            409,
+            "The block cannot be taken in",
+            "A block is in the shop for one order at a time, and belongs to one engine for its whole life.",
+            "Finish or withdraw the other order, or compare the tag."),
+    /** A question of the bench that is not about this job. */
+    OTHER_JOB(
+            409,
+            "The question is about another job",
+            "Engine and size of a survey, of the pistons in hand and of the finished holes are those of the order and of the quote accepted.",
+            "Compare the order with the card; where the size is to change, survey and quote anew."),
+    /** A bench that says no. */
+    BENCH_HOLDS(
+            409,
+            "The bench is not ready",
+            "An order is confirmed when every hole has its measured piston and a window to hone to, and nothing stands against it.",
+            "Settle what holds and send it again."),
+    /** Nothing a price could be named for. */
+    NOTHING_TO_QUOTE(
+            409,
+            "There is nothing to quote",
+            "A price is named for a way whose parts can all be had: the one that the survey names, or one that is asked for.",
+            "Ask for one of the ways named, or survey anew."),
+    /** An order that somebody changed meanwhile. */
+    ORDER_CHANGED(
+            412,
+            "The order was changed meanwhile",
+            "A change names the version of the order it is meant for, so that nobody undoes what another just did.",
+            "Read the order again, look whether the change still makes sense, and send it with the new version."),
     /** A body beyond the limit. */
     BODY_TOO_LARGE(
             413,
@@ -78,6 +155,12 @@ public enum ProblemType {
             "The body is not of a type that is read",
             "The Content-Type header names something else than JSON.",
             "Send the body as application/json."),
+    /** A key that stands for something else. */
+    KEY_USED(
+            422,
+            "The key was used for another request",
+            "The same Idempotency-Key with the same request gets the same answer again; with another it is a slip.",
+            "Send a new key with each new request."),
     /** A reading outside what is believed. */
     BAD_READING(
             422,
@@ -169,6 +252,12 @@ public enum ProblemType {
             "The request has several faults",
             "Faults of different kinds were found; each is listed with its place.",
             "Correct all of them and send the request again."),
+    /** A change that does not say what it is meant for. */
+    VERSION_MISSING(
+            428,
+            "The change does not say which version of the order it is meant for",
+            "The header If-Match carries the ETag that came with the order.",
+            "Read the order and send its ETag as If-Match."),
     /** Our own fault. */
     UNEXPECTED_FAULT(
             500,

@@ -86,4 +86,9 @@ public record MatchRequest(
     public MatchRequest with(Deck other) {
         return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, on);
     }
+
+    /** The same question on another day. */
+    public MatchRequest on(LocalDate day) {
+        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, day);
+    }
 }

@@ -37,7 +37,7 @@ public class ExactlyOnce {
             Optional<AnsweredRow> before =
                     QuarkusTransaction.requiringNew().call(() -> AnsweredRow.<AnsweredRow>findByIdOptional(key));
             if (before.isPresent()) {
-                return before.filter(row -> row.fingerprint.equals(fingerprint)).map(Reply::again);
+                return before.filter(row -> row.fingerprint.equals(fingerprint)).map(Reply::of);
             }
             try {
                 return Optional.of(QuarkusTransaction.requiringNew().call(() -> first(key, fingerprint, work)));

@@ -10,12 +10,10 @@ import org.borewright.order.store.AnsweredRow;
  * @param location the path of what was made; empty where nothing was
  * @param version that the order has now; empty where none was moved
  * @param body the whole answer
- * @param again whether it was answered before
  */
-public record Reply(int status, Optional<String> location, Optional<Integer> version, String body, boolean again) {
+public record Reply(int status, Optional<String> location, Optional<Integer> version, String body) {
 
-    static Reply again(AnsweredRow row) {
-        return new Reply(
-                row.status, Optional.ofNullable(row.location), Optional.ofNullable(row.version), row.body, true);
+    static Reply of(AnsweredRow row) {
+        return new Reply(row.status, Optional.ofNullable(row.location), Optional.ofNullable(row.version), row.body);
     }
 }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import org.borewright.catalog.store.Stock;
 import org.borewright.order.store.ReservationRow;
 
@@ -23,13 +24,13 @@ public class StockRoom {
     /**
      * Lays so many of a number on the shelf, and puts aside at once what orders wait for, the oldest first.
      *
-     * @return whether the shelf has a place for the number
+     * @return how many are left, without those put aside; empty where the shelf has no place for the number
      */
-    public boolean receive(String number, int count, String by) {
+    public OptionalInt receive(String number, int count, String by) {
         stock.hold(List.of(number));
         int before = stock.left(number);
         if (!stock.receive(number, count)) {
-            return false;
+            return OptionalInt.empty();
         }
         for (ReservationRow waiting : ReservationRow.waitingFor(number)) {
             int now = Math.min(waiting.toCome, stock.left(number));
@@ -38,14 +39,15 @@ public class StockRoom {
                 waiting.toCome -= now;
             }
         }
+        int left = stock.left(number);
         turn.write(
                 by,
                 "stock " + number,
                 null,
                 "receive",
                 String.format(Locale.ROOT, "%d left", before),
-                String.format(Locale.ROOT, "%d arrived, %d left", count, stock.left(number)),
+                String.format(Locale.ROOT, "%d arrived, %d left", count, left),
                 true);
-        return true;
+        return OptionalInt.of(left);
     }
 }

@@ -1,5 +1,6 @@
 package org.borewright.order.quote;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.ladder.Branch;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.Condition;
@@ -52,6 +54,26 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         return branch.job()
                 .map(job -> new Proposal(branch.rung().way().label(), size, job, conditions(branch, match)))
                 .filter(Proposal::isComplete);
+    }
+
+    /** Its parts. */
+    public Kit kit() {
+        return job.kit().orElseThrow();
+    }
+
+    /** What it comes to. */
+    public Sum sum(Terms terms) {
+        return Sum.of(kit(), job.work(), terms);
+    }
+
+    /** The day it can go out, when the yes comes on this one. */
+    public LocalDate ready(LocalDate on) {
+        return on.plusDays(job.days().orElseThrow());
+    }
+
+    /** Its parts alone: the machining is done elsewhere. */
+    public Proposal withoutWork() {
+        return new Proposal(way, size, new Job(job.kit(), new ShopWork(List.of())), conditions);
     }
 
     private boolean isComplete() {

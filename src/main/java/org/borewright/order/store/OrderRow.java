@@ -1,6 +1,7 @@
 package org.borewright.order.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.panache.common.Sort;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -11,7 +12,9 @@ import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
@@ -57,6 +60,50 @@ public class OrderRow extends PanacheEntityBase {
     /** An order that nobody else changes until this transaction ends. */
     public static Optional<OrderRow> held(long number) {
         return OrderRow.<OrderRow>findByIdOptional(number, LockModeType.PESSIMISTIC_WRITE);
+    }
+
+    /**
+     * Which orders are looked for; what is empty excludes none.
+     *
+     * @param state where they stand
+     * @param engine its code
+     * @param customer exactly as noted
+     * @param block its tag
+     * @param from the first day
+     * @param to the last day
+     * @param after the number they follow
+     */
+    public record Sought(
+            Optional<State> state,
+            Optional<String> engine,
+            Optional<String> customer,
+            Optional<String> block,
+            Optional<LocalDate> from,
+            Optional<LocalDate> to,
+            long after) {
+
+        private Map<String, Object> conditions() {
+            Map<String, Object> conditions = new LinkedHashMap<>();
+            conditions.put("number > :after", after);
+            state.ifPresent(value -> conditions.put("state = :state", value));
+            engine.ifPresent(value -> conditions.put("engine = :engine", value));
+            customer.ifPresent(value -> conditions.put("customer = :customer", value));
+            block.ifPresent(value -> conditions.put("block = :block", value));
+            from.ifPresent(value -> conditions.put("openedOn >= :from", value));
+            to.ifPresent(value -> conditions.put("openedOn <= :to", value));
+            return conditions;
+        }
+    }
+
+    /** So many orders at the most, by number. */
+    public static List<OrderRow> sought(Sought sought, int most) {
+        Map<String, Object> named = new LinkedHashMap<>();
+        sought.conditions()
+                .forEach((condition, value) -> named.put(condition.substring(condition.indexOf(':') + 1), value));
+        String query = String.join(" and ", sought.conditions().keySet());
+        return OrderRow.<OrderRow>find(query, Sort.by("number"), named)
+                .page(0, most)
+                .list();
     }
 
     /** The numbers of the orders whose parts are put aside no longer than this. */

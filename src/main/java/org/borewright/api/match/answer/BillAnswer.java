@@ -54,7 +54,8 @@ public record BillAnswer(
             String availability,
             LocalDate date) {
 
-        static LineAnswer of(Kit.Line line, LocalDate on) {
+        /** A line on the wire. */
+        public static LineAnswer of(Kit.Line line, LocalDate on) {
             return new LineAnswer(
                     line.box().number().text(),
                     line.box().kind().label(),

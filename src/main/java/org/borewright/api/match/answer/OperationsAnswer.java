@@ -30,7 +30,8 @@ public record OperationsAnswer(List<Stencil<OperationsAnswer.LineAnswer>> lines,
     public record LineAnswer(
             String operation, String name, String per, int quantity, ShownMoney price, ShownMoney total, int days) {
 
-        static LineAnswer of(ShopWork.Line line) {
+        /** A line on the wire. */
+        public static LineAnswer of(ShopWork.Line line) {
             return new LineAnswer(
                     line.operation().code(),
                     line.operation().name(),

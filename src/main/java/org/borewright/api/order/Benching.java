@@ -1,0 +1,83 @@
+package org.borewright.api.order;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.bench.answer.BenchAnswer;
+import org.borewright.api.bench.answer.FinishAnswer;
+import org.borewright.api.bench.request.BenchReader;
+import org.borewright.api.bench.request.FinishReader;
+import org.borewright.api.bench.request.Question;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchPlan;
+import org.borewright.kit.bench.BenchRequest;
+import org.borewright.kit.bench.Readiness;
+import org.borewright.kit.bench.finish.Finish;
+import org.borewright.kit.bench.finish.FinishRequest;
+import org.borewright.kit.bench.finish.JudgedHole;
+import org.borewright.kit.bench.finish.Judgement;
+import org.borewright.order.Errand;
+import org.borewright.order.HoleRecord;
+import org.borewright.order.desk.OrderBench;
+import org.borewright.order.desk.OrderBench.Verdict;
+import org.borewright.order.desk.Paper;
+import org.borewright.order.store.OrderRow;
+
+/** Takes in what the bench measured: the questions of the bench, answered as such, and kept with the order. */
+@ApplicationScoped
+class Benching {
+
+    private final BenchReader plans;
+    private final FinishReader finishes;
+    private final OrderBench bench;
+    private final Counter counter;
+
+    Benching(BenchReader plans, FinishReader finishes, OrderBench bench, Counter counter) {
+        this.plans = plans;
+        this.finishes = finishes;
+        this.bench = bench;
+        this.counter = counter;
+    }
+
+    OrderRow confirm(Errand errand, byte[] body) {
+        Question<BenchRequest> asked = plans.read(body);
+        BenchPlan plan = BenchPlan.of(asked.fits(), asked.request());
+        BenchAnswer answer = BenchAnswer.of(asked.fits(), asked.request(), plan, asked.unit());
+        return bench.confirm(
+                errand,
+                new Verdict(
+                        asked.fits().shelf().engine().code(),
+                        asked.request().choice().size().label(),
+                        plan.readiness().label(),
+                        plan.readiness() == Readiness.READY,
+                        plan.holds().stream().map(BenchHold::says).toList(),
+                        paper(answer.says(), body, answer)));
+    }
+
+    OrderRow finish(Errand errand, byte[] body) {
+        Question<FinishRequest> asked = finishes.read(body);
+        Finish finish = Finish.of(asked.fits(), asked.request());
+        FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
+        String size = asked.request().choice().size().label();
+        List<HoleRecord> holes = finish.holes().stream()
+                .map(JudgedHole::hole)
+                .map(hole -> Surveying.record(
+                        hole, Optional.of(size), asked.request().ofHoles()))
+                .toList();
+        return bench.finish(
+                errand,
+                new Verdict(
+                        asked.fits().shelf().engine().code(),
+                        size,
+                        finish.judgement().label(),
+                        finish.judgement() == Judgement.PASS,
+                        finish.holds().stream().map(BenchHold::says).toList(),
+                        paper(answer.says(), body, answer)),
+                holes);
+    }
+
+    private Paper paper(String says, byte[] body, Object answer) {
+        return new Paper(says, new String(body, StandardCharsets.UTF_8), counter.written(answer));
+    }
+}

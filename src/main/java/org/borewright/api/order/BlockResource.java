@@ -1,0 +1,36 @@
+package org.borewright.api.order;
+
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.lookup.Named;
+import org.borewright.api.order.answer.BlockAnswer;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.measure.LengthUnit;
+import org.borewright.order.store.BlockRow;
+import org.borewright.order.store.HoleLifeRow;
+
+/** The life of a block over all its orders. */
+@Path("/api/blocks")
+@Produces(MediaType.APPLICATION_JSON)
+public class BlockResource {
+
+    /** One block. */
+    @GET
+    @Path("/{block}")
+    @Transactional
+    public BlockAnswer block(@PathParam("block") String tag, @Context UriInfo called) {
+        LengthUnit unit = Named.unitOf(called);
+        BlockRow block = BlockRow.<BlockRow>findByIdOptional(tag)
+                .orElseThrow(() -> new ProblemException(
+                        Problem.of(ProblemType.UNKNOWN_BLOCK, "No block bears the tag \"" + tag + "\".")));
+        return BlockAnswer.of(block, HoleLifeRow.of(tag), unit);
+    }
+}

@@ -1,0 +1,66 @@
+package org.borewright.api.order;
+
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.guard.Parameters;
+import org.borewright.api.order.answer.JournalAnswer;
+import org.borewright.api.order.answer.VerificationAnswer;
+import org.borewright.api.order.request.OrderQuery;
+import org.borewright.order.journal.Verification;
+import org.borewright.order.store.JournalHead;
+import org.borewright.order.store.JournalRow;
+
+/** The journal: a page of it, which asked again is a feed of all changes, and whether it is whole. */
+@Path("/api/journal")
+@Produces(MediaType.APPLICATION_JSON)
+public class JournalResource {
+
+    private static final int AT_ONCE = 1_000;
+
+    /** Lines after a position, of one order or of all. */
+    @GET
+    @Transactional
+    public JournalAnswer lines(@Context UriInfo called) {
+        Parameters parameters = new Parameters(called);
+        long after = OrderQuery.after(parameters);
+        int limit = parameters.whole("limit", 1, AT_ONCE, 100);
+        Optional<Long> order = parameters
+                .number("order", BigDecimal.ONE, BigDecimal.valueOf(999_999_999_999_999_999L), 0)
+                .map(BigDecimal::longValueExact);
+        parameters.end();
+        List<JournalRow> rows = order.map(number -> JournalRow.after(after, number, limit))
+                .orElseGet(() -> JournalRow.after(after, limit));
+        return JournalAnswer.of(after, rows);
+    }
+
+    /** Whether every line follows from the one before. */
+    @GET
+    @Path("verification")
+    @Transactional
+    public VerificationAnswer verification(@Context UriInfo called) {
+        Parameters.none(called);
+        JournalHead head = JournalHead.now();
+        long upTo = head.position;
+        String seal = head.seal;
+        Verification found = Verification.BEGUN;
+        while (found.broken().isEmpty() && found.lines() < upTo) {
+            List<JournalRow> next = JournalRow.after(found.lines(), (int) Math.min(AT_ONCE, upTo - found.lines()));
+            if (next.isEmpty()) {
+                break;
+            }
+            for (JournalRow row : next) {
+                found = found.with(row.entry());
+            }
+            JournalRow.getEntityManager().clear();
+        }
+        return VerificationAnswer.of(found, upTo, seal);
+    }
+}

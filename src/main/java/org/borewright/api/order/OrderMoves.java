@@ -1,0 +1,138 @@
+package org.borewright.api.order;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.function.Function;
+import org.borewright.api.order.request.Caller;
+import org.borewright.api.order.request.OrderReader;
+import org.borewright.order.Errand;
+import org.borewright.order.desk.OrderDesk;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.QuoteRow;
+
+/** What can be done with an order. */
+@Path("/api/orders/{order}")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class OrderMoves {
+
+    private final OrderReader reader;
+    private final OrderDesk desk;
+    private final Surveying surveying;
+    private final Quoting quoting;
+    private final Benching benching;
+    private final Counter counter;
+
+    OrderMoves(
+            OrderReader reader,
+            OrderDesk desk,
+            Surveying surveying,
+            Quoting quoting,
+            Benching benching,
+            Counter counter) {
+        this.reader = reader;
+        this.desk = desk;
+        this.surveying = surveying;
+        this.quoting = quoting;
+        this.benching = benching;
+        this.counter = counter;
+    }
+
+    /** Keeps how the holes were found: the body of a match. */
+    @POST
+    @Path("survey")
+    public Response survey(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> surveying.survey(errand, body, false));
+    }
+
+    /** Keeps how holes were found that did not clean up. */
+    @POST
+    @Path("did-not-clean-up")
+    public Response didNotCleanUp(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> surveying.survey(errand, body, true));
+    }
+
+    /** Names a price for what the last survey says. */
+    @POST
+    @Path("quotes")
+    public Response quote(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        Caller caller = Caller.changing(called, headers, body);
+        Errand errand = caller.with(Numbers.order(order));
+        return counter.answer(caller, () -> {
+            QuoteRow quote = quoting.quote(errand, body);
+            return counter.made(quote, OrderRow.<OrderRow>findById(errand.order()).version);
+        });
+    }
+
+    /** The customer's yes. */
+    @POST
+    @Path("accept")
+    public Response accept(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> {
+            OrderReader.Yes yes = reader.yes(body);
+            return desk.accept(errand, yes.quote(), yes.mayWait());
+        });
+    }
+
+    /** The customer's no. */
+    @POST
+    @Path("decline")
+    public Response decline(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> desk.decline(errand, reader.reason(body)));
+    }
+
+    /** Calls it off. */
+    @POST
+    @Path("withdraw")
+    public Response withdraw(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> desk.withdraw(errand, reader.reason(body)));
+    }
+
+    /** Confirms the pistons in hand: the body of a question of the bench. */
+    @POST
+    @Path("confirm")
+    public Response confirm(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> benching.confirm(errand, body));
+    }
+
+    /** Judges the honed holes: the body of a question of the finish. */
+    @POST
+    @Path("finish")
+    public Response finish(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> benching.finish(errand, body));
+    }
+
+    /** It leaves. */
+    @POST
+    @Path("release")
+    public Response release(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> {
+            reader.nothing(body);
+            return desk.release(errand);
+        });
+    }
+
+    private Response moved(
+            String order, UriInfo called, HttpHeaders headers, byte[] body, Function<Errand, OrderRow> work) {
+        Caller caller = Caller.changing(called, headers, body);
+        Errand errand = caller.with(Numbers.order(order));
+        return counter.answer(caller, () -> counter.moved(work.apply(errand)));
+    }
+}

@@ -1,0 +1,141 @@
+package org.borewright.api.order;
+
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Locale;
+import org.borewright.api.guard.Parameters;
+import org.borewright.api.order.answer.OrderAnswer;
+import org.borewright.api.order.answer.OrdersAnswer;
+import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.api.order.answer.QuoteAnswer;
+import org.borewright.api.order.request.Caller;
+import org.borewright.api.order.request.OrderQuery;
+import org.borewright.api.order.request.OrderReader;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.order.Refusal;
+import org.borewright.order.desk.OrderDesk;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.PaperRow;
+import org.borewright.order.store.QuoteRow;
+
+/** Orders, their quotes and their papers. */
+@Path("/api/orders")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class OrderResource {
+
+    private final OrderReader reader;
+    private final OrderDesk desk;
+    private final Counter counter;
+
+    OrderResource(OrderReader reader, OrderDesk desk, Counter counter) {
+        this.reader = reader;
+        this.desk = desk;
+        this.counter = counter;
+    }
+
+    /** Notes a new order. */
+    @POST
+    public Response receive(@Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        Caller caller = Caller.making(called, headers, body);
+        return counter.answer(caller, () -> counter.made(desk.receive(reader.opening(body, caller.by()))));
+    }
+
+    /** The orders that answer a query, by number, page by page. */
+    @GET
+    @Transactional
+    public OrdersAnswer orders(@Context UriInfo called) {
+        OrderQuery query = OrderQuery.read(new Parameters(called));
+        return OrdersAnswer.of(OrderRow.sought(query.sought(), query.limit() + 1), query.limit());
+    }
+
+    /** One order, with its version as ETag. */
+    @GET
+    @Path("/{order}")
+    @Transactional
+    public Response order(@PathParam("order") String order, @Context UriInfo called, @Context Request request) {
+        Parameters.none(called);
+        OrderAnswer answer = Counter.whole(known(order));
+        Response.ResponseBuilder same = request.evaluatePreconditions(Counter.tag(answer.version()));
+        return (same == null ? Response.ok(answer) : same)
+                .tag(Counter.tag(answer.version()))
+                .build();
+    }
+
+    /** The quotes of an order, in short. */
+    @GET
+    @Path("/{order}/quotes")
+    @Transactional
+    public List<QuoteAnswer> quotes(@PathParam("order") String order, @Context UriInfo called) {
+        Parameters.none(called);
+        return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::brief).toList();
+    }
+
+    /** One quote, as it was given. */
+    @GET
+    @Path("/{order}/quotes/{quote}")
+    @Transactional
+    public QuoteAnswer quote(
+            @PathParam("order") String order, @PathParam("quote") String quote, @Context UriInfo called) {
+        Parameters.none(called);
+        return QuoteAnswer.whole(quote(known(order), quote));
+    }
+
+    /** The papers of an order, in short. */
+    @GET
+    @Path("/{order}/papers")
+    @Transactional
+    public List<PaperAnswer> papers(@PathParam("order") String order, @Context UriInfo called) {
+        Parameters.none(called);
+        return PaperRow.of(known(order).number).stream().map(PaperAnswer::brief).toList();
+    }
+
+    /** One paper: what was asked, and the whole answer. */
+    @GET
+    @Path("/{order}/papers/{paper}")
+    @Transactional
+    public PaperAnswer paper(
+            @PathParam("order") String order, @PathParam("paper") String paper, @Context UriInfo called) {
+        Parameters.none(called);
+        OrderRow of = known(order);
+        long id = Numbers.paper(paper);
+        return PaperRow.<PaperRow>findByIdOptional(id)
+                .filter(found -> found.orderNumber == of.number)
+                .map(PaperAnswer::whole)
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        ProblemType.UNKNOWN_PAPER,
+                        String.format(Locale.ROOT, "Order %d has no paper %d.", of.number, id))));
+    }
+
+    private static OrderRow known(String text) {
+        long number = Numbers.order(text);
+        return OrderRow.<OrderRow>findByIdOptional(number).orElseThrow(() -> refused(new Refusal.UnknownOrder(number)));
+    }
+
+    private static QuoteRow quote(OrderRow order, String text) {
+        long number = Numbers.quote(text);
+        return QuoteRow.of(order.number, Math.toIntExact(Math.min(number, Integer.MAX_VALUE)))
+                .orElseThrow(() -> refused(new Refusal.UnknownQuote(
+                        order.number,
+                        Math.toIntExact(Math.min(number, Integer.MAX_VALUE)),
+                        QuoteRow.of(order.number).size())));
+    }
+
+    private static ProblemException refused(Refusal refusal) {
+        return new ProblemException(Refusals.problem(refusal));
+    }
+}

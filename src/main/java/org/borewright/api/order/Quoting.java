@@ -1,0 +1,152 @@
+package org.borewright.api.order;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.borewright.api.match.Workbench;
+import org.borewright.api.match.Workbenches;
+import org.borewright.api.match.answer.MatchAnswer;
+import org.borewright.api.match.request.Asked;
+import org.borewright.api.match.request.MatchReader;
+import org.borewright.api.order.answer.OfferDocument;
+import org.borewright.api.order.request.QuoteAsked;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.Size;
+import org.borewright.kit.Hold;
+import org.borewright.kit.Match;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.ladder.Estimate;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.order.Errand;
+import org.borewright.order.Move;
+import org.borewright.order.OrderKind;
+import org.borewright.order.Refusal;
+import org.borewright.order.RefusedException;
+import org.borewright.order.desk.OrderDesk;
+import org.borewright.order.desk.OrderDesk.Offer;
+import org.borewright.order.desk.OrderSettings;
+import org.borewright.order.quote.Proposal;
+import org.borewright.order.quote.Sum;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.PaperRow;
+import org.borewright.order.store.QuoteRow;
+
+/** Names a price for what the last survey of an order says, with the prices and stock of the day. */
+@ApplicationScoped
+class Quoting {
+
+    private final MatchReader reader;
+    private final Workbenches workbenches;
+    private final OrderDesk desk;
+    private final OrderSettings settings;
+    private final Counter counter;
+    private final Clock clock;
+
+    Quoting(
+            MatchReader reader,
+            Workbenches workbenches,
+            OrderDesk desk,
+            OrderSettings settings,
+            Counter counter,
+            Clock clock) {
+        this.reader = reader;
+        this.workbenches = workbenches;
+        this.desk = desk;
+        this.settings = settings;
+        this.counter = counter;
+        this.clock = clock;
+    }
+
+    QuoteRow quote(Errand errand, byte[] body) {
+        OrderRow order = OrderRow.<OrderRow>findByIdOptional(errand.order())
+                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+        PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY)
+                .orElseThrow(() -> new RefusedException(
+                        new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE)));
+        Asked surveyed = reader.read(survey.request.getBytes(StandardCharsets.UTF_8));
+        LocalDate today = LocalDate.now(clock);
+        MatchRequest request = surveyed.request().on(today);
+        Workbench bench = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());
+        Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);
+        QuoteAsked asked = QuoteAsked.read(body, bench.fits().shelf());
+        List<Proposal> proposals = Proposal.of(request, estimate).stream()
+                .map(proposal -> order.kind == OrderKind.PARTS_ALONE ? proposal.withoutWork() : proposal)
+                .toList();
+        Proposal chosen = asked.choosing()
+                .among(proposals, estimate.match())
+                .orElseThrow(() -> nothing(order, proposals, estimate.match()));
+        OfferDocument document = OfferDocument.of(
+                surveyed.catalogue().revision(),
+                order.engine,
+                chosen,
+                asked.alternatives() ? others(proposals, chosen) : List.of(),
+                settings.terms(),
+                today,
+                estimate.match(),
+                counter.written(
+                        MatchAnswer.of(bench.fits().shelf(), request, estimate.match(), bench.in(surveyed.unit()))));
+        return desk.quote(errand, offer(chosen, document));
+    }
+
+    private static List<Proposal> others(List<Proposal> proposals, Proposal chosen) {
+        return proposals.stream().filter(other -> !other.equals(chosen)).toList();
+    }
+
+    private Offer offer(Proposal chosen, OfferDocument document) {
+        Sum sum = chosen.sum(settings.terms());
+        String says = String.format(
+                Locale.ROOT,
+                "%s%s, %s %s%s",
+                chosen.way(),
+                chosen.size().map(size -> " to " + size.label()).orElse(""),
+                sum.total().amount().toPlainString(),
+                sum.total().currency(),
+                document.conditional() ? ", conditional" : "");
+        return new Offer(
+                document.validUntil(),
+                says,
+                chosen.size().map(Size::label),
+                parts(chosen.kit()),
+                counter.written(document));
+    }
+
+    private static List<Offer.Part> parts(Kit kit) {
+        Map<String, Offer.Part> byNumber = new TreeMap<>();
+        for (Kit.Line line : kit.lines()) {
+            Offer.Part part = new Offer.Part(line.box().number().text(), line.quantity(), line.leadDays());
+            byNumber.merge(part.number(), part, Quoting::together);
+        }
+        return List.copyOf(byNumber.values());
+    }
+
+    private static Offer.Part together(Offer.Part one, Offer.Part other) {
+        return new Offer.Part(
+                one.number(), one.quantity() + other.quantity(), Math.max(one.leadDays(), other.leadDays()));
+    }
+
+    private static ProblemException nothing(OrderRow order, List<Proposal> proposals, Match match) {
+        String holds = match.ruling().holds().stream()
+                .map(Hold::says)
+                .map(hold -> " " + hold)
+                .collect(Collectors.joining());
+        String ways = proposals.isEmpty()
+                ? " No way has all its parts."
+                : proposals.stream()
+                        .map(proposal -> proposal.way()
+                                + proposal.size()
+                                        .map(size -> " to " + size.label())
+                                        .orElse(""))
+                        .collect(Collectors.joining(", ", " A price can be named for: ", "."));
+        String detail = "The survey of order " + order.number + " says \""
+                + match.ruling().verdict().label() + "\"." + holds + ways;
+        return new ProblemException(Problem.of(ProblemType.NOTHING_TO_QUOTE, detail));
+    }
+}

@@ -1,0 +1,147 @@
+package org.borewright.api.order;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.borewright.api.problem.Fault;
+import org.borewright.api.problem.NearNames;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.order.Lacking;
+import org.borewright.order.Move;
+import org.borewright.order.Refusal;
+import org.borewright.order.State;
+
+/** Says why something cannot be done with an order, and what can. */
+final class Refusals {
+
+    private Refusals() {}
+
+    static Problem problem(Refusal refusal) {
+        if (refusal instanceof Refusal.UnknownOrder unknown) {
+            return said(ProblemType.UNKNOWN_ORDER, "There is no order %d.", unknown.order());
+        } else if (refusal instanceof Refusal.UnknownQuote unknown) {
+            return said(
+                    ProblemType.UNKNOWN_QUOTE,
+                    "Order %d has no quote %d; its last is %d.",
+                    unknown.order(),
+                    unknown.quote(),
+                    unknown.last());
+        } else if (refusal instanceof Refusal.Changed changed) {
+            return said(
+                    ProblemType.ORDER_CHANGED,
+                    "Order %d is at version %d by now; the change was meant for version %d.",
+                    changed.order(),
+                    changed.now(),
+                    changed.asked());
+        } else if (refusal instanceof Refusal.NotAllowed move) {
+            return notAllowed(move);
+        } else if (refusal instanceof Refusal.QuoteRanOut quote) {
+            return said(
+                    ProblemType.QUOTE_RAN_OUT,
+                    "Quote %d of order %d held until %s.",
+                    quote.quote(),
+                    quote.order(),
+                    quote.validUntil());
+        } else if (refusal instanceof Refusal.QuoteOfOlderSurvey quote) {
+            return said(
+                    ProblemType.QUOTE_RAN_OUT,
+                    "Order %d was surveyed anew after quote %d was given.",
+                    quote.order(),
+                    quote.quote());
+        } else if (refusal instanceof Refusal.TooFew few) {
+            return tooFew(few);
+        } else if (refusal instanceof Refusal.StillToCome awaited) {
+            return lacking(
+                    ProblemType.PARTS_TO_COME,
+                    "Parts of order " + awaited.order() + " are still to come: ",
+                    awaited.lacking());
+        } else {
+            return ofBench(refusal);
+        }
+    }
+
+    private static Problem ofBench(Refusal refusal) {
+        if (refusal instanceof Refusal.BlockInTheShop block) {
+            return said(
+                    ProblemType.BLOCK_TAKEN,
+                    "Block %s is in the shop for order %d, which has not ended.",
+                    block.block(),
+                    block.order());
+        } else if (refusal instanceof Refusal.BlockOfOtherEngine block) {
+            return said(ProblemType.BLOCK_TAKEN, "Block %s was tagged for engine %s.", block.block(), block.engine());
+        } else if (refusal instanceof Refusal.OfAnother other) {
+            return said(
+                    ProblemType.OTHER_JOB,
+                    "The %s asked about is %s; that of order %d is %s.",
+                    other.what(),
+                    other.asked(),
+                    other.order(),
+                    other.ordered());
+        } else if (refusal instanceof Refusal.BenchHolds bench) {
+            String why = bench.holds().stream().map(hold -> " " + hold).collect(Collectors.joining());
+            return said(
+                    ProblemType.BENCH_HOLDS,
+                    "Order %d cannot be confirmed, the bench says \"%s\".%s",
+                    bench.order(),
+                    bench.readiness(),
+                    why);
+        }
+        throw new IllegalStateException("not said: " + refusal);
+    }
+
+    private static Problem notAllowed(Refusal.NotAllowed refused) {
+        List<String> allowed = refused.kind().allowed(refused.state()).stream()
+                .filter(move -> move != Move.RUN_OUT)
+                .map(Move::label)
+                .toList();
+        List<String> from =
+                refused.kind().before(refused.move()).stream().map(State::label).toList();
+        String way = allowed.isEmpty()
+                ? "It has ended: open a new order."
+                : "Allowed now: " + NearNames.either(allowed) + ".";
+        return said(
+                ProblemType.MOVE_NOT_ALLOWED,
+                "Order %d (%s) is %s, and \"%s\" is %s. %s",
+                refused.order(),
+                refused.kind().label(),
+                refused.state().label(),
+                refused.move().label(),
+                from.isEmpty() ? "no move of such an order" : "allowed only where it is " + NearNames.either(from),
+                way);
+    }
+
+    private static Problem tooFew(Refusal.TooFew few) {
+        boolean canWait = !few.mayWait() && few.lacking().stream().allMatch(Lacking::canBeHad);
+        Problem problem = lacking(
+                ProblemType.STOCK_SHORT,
+                "The shelf has too few for order " + few.order() + ", and nothing was put aside: ",
+                few.lacking());
+        String way = canWait
+                ? "If the customer waits for what is missing, accept with mayWait true; else quote anew."
+                : "Survey or quote anew: other boxes may be had.";
+        return new Problem(
+                problem.type(),
+                problem.status(),
+                problem.detail(),
+                problem.faults().stream().map(fault -> fault.wayOut(way)).toList());
+    }
+
+    private static Problem lacking(ProblemType type, String what, List<Lacking> lacking) {
+        String each = lacking.stream()
+                .map(part -> String.format(
+                        Locale.ROOT, "%s (needed %d, here %d)", part.number(), part.wanted(), part.left()))
+                .collect(Collectors.joining(", "));
+        List<Fault> faults = lacking.stream()
+                .map(part -> Fault.of(
+                                type, part.number(), part.canBeHad() ? "More can be ordered." : "No more can be had.")
+                        .sent(part.wanted())
+                        .against(part.left() + " left"))
+                .toList();
+        return new Problem(type, type.status(), what + each + ".", faults);
+    }
+
+    private static Problem said(ProblemType type, String sentence, Object... of) {
+        return Problem.of(type, String.format(Locale.ROOT, sentence, of));
+    }
+}

@@ -1,0 +1,152 @@
+package org.borewright.api.order.answer;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonRawValue;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.match.answer.BillAnswer;
+import org.borewright.api.match.answer.OperationsAnswer;
+import org.borewright.api.shown.ShownMoney;
+import org.borewright.catalog.Revision;
+import org.borewright.catalog.Size;
+import org.borewright.kit.Match;
+import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.ShopWork;
+import org.borewright.kit.caution.Caution;
+import org.borewright.order.quote.Proposal;
+import org.borewright.order.quote.Sum;
+import org.borewright.order.quote.Terms;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a quote offers, frozen: prices, stock and catalogue as they stood.
+ *
+ * @param engine its code
+ * @param revision of the catalogue
+ * @param date it was made on
+ * @param validUntil the last day it holds
+ * @param way what is done
+ * @param size of the pistons; absent where those in the engine stay
+ * @param ready the day it can go out, when the yes comes on the day of the quote
+ * @param conditional whether something must turn out right for the price to hold
+ * @param conditions what that is
+ * @param parts all of them
+ * @param work what the shop does; empty where the machining is done elsewhere
+ * @param sum what it comes to
+ * @param alternatives the other ways that a price can be named for; only where they were asked for
+ * @param cautions what must be said
+ * @param match the full answer that it stands on
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record OfferDocument(
+        String engine,
+        Revision revision,
+        LocalDate date,
+        LocalDate validUntil,
+        String way,
+        @Nullable String size,
+        LocalDate ready,
+        boolean conditional,
+        List<String> conditions,
+        List<BillAnswer.LineAnswer> parts,
+        List<OperationsAnswer.LineAnswer> work,
+        SumAnswer sum,
+        @Nullable List<AlternativeAnswer> alternatives,
+        List<String> cautions,
+        @JsonRawValue String match) {
+
+    /**
+     * What it comes to.
+     *
+     * @param parts all of them
+     * @param work all of it
+     * @param net both
+     * @param taxPercent on that
+     * @param tax on that, rounded once
+     * @param total with tax
+     * @param deposit due with the yes; absent where none is asked
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record SumAnswer(
+            ShownMoney parts,
+            ShownMoney work,
+            ShownMoney net,
+            BigDecimal taxPercent,
+            ShownMoney tax,
+            ShownMoney total,
+            @Nullable ShownMoney deposit) {
+
+        static SumAnswer of(Sum sum, Terms terms) {
+            return new SumAnswer(
+                    ShownMoney.of(sum.parts()),
+                    ShownMoney.of(sum.work()),
+                    ShownMoney.of(sum.net()),
+                    terms.taxPercent(),
+                    ShownMoney.of(sum.tax()),
+                    ShownMoney.of(sum.total()),
+                    sum.deposit().map(ShownMoney::of).orElse(null));
+        }
+    }
+
+    /**
+     * Another way.
+     *
+     * @param way what is done
+     * @param size of the pistons; absent where those in the engine stay
+     * @param total with tax
+     * @param ready the day it can go out
+     * @param conditions what must turn out right for the price to hold
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record AlternativeAnswer(
+            String way, @Nullable String size, ShownMoney total, LocalDate ready, List<String> conditions) {
+
+        static AlternativeAnswer of(Proposal proposal, Terms terms, LocalDate on) {
+            return new AlternativeAnswer(
+                    proposal.way(),
+                    proposal.size().map(Size::label).orElse(null),
+                    ShownMoney.of(proposal.sum(terms).total()),
+                    proposal.ready(on),
+                    proposal.conditions());
+        }
+    }
+
+    /** The document of a proposal. */
+    public static OfferDocument of(
+            Revision revision,
+            String engine,
+            Proposal chosen,
+            List<Proposal> others,
+            Terms terms,
+            LocalDate on,
+            Match match,
+            String answer) {
+        Kit kit = chosen.kit();
+        ShopWork work = chosen.job().work();
+        return new OfferDocument(
+                engine,
+                revision,
+                on,
+                terms.validUntil(on),
+                chosen.way(),
+                chosen.size().map(Size::label).orElse(null),
+                chosen.ready(on),
+                !chosen.conditions().isEmpty(),
+                chosen.conditions(),
+                kit.lines().stream()
+                        .map(line -> BillAnswer.LineAnswer.of(line, on))
+                        .toList(),
+                work.lines().stream().map(OperationsAnswer.LineAnswer::of).toList(),
+                SumAnswer.of(chosen.sum(terms), terms),
+                Optional.of(others)
+                        .filter(told -> !told.isEmpty())
+                        .map(told -> told.stream()
+                                .map(other -> AlternativeAnswer.of(other, terms, on))
+                                .toList())
+                        .orElse(null),
+                match.cautions().stream().map(Caution::text).toList(),
+                answer);
+    }
+}

@@ -1,0 +1,91 @@
+package org.borewright.api.order.answer;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.borewright.order.Move;
+import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.ReservationRow;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An order on the wire.
+ *
+ * @param number its number
+ * @param version counts the changes; also its ETag, and what a change is sent with
+ * @param kind rebuild or parts alone
+ * @param state where it stands
+ * @param next the moves that are allowed from there
+ * @param customer how the shop knows them
+ * @param engine its code
+ * @param block the shop's tag; absent for parts alone
+ * @param notes anything
+ * @param openedAt when it was noted
+ * @param openedOn the day
+ * @param acceptedQuote the quote that the customer said yes to last; absent before
+ * @param heldUntil until when its parts stay put aside; absent where nothing is, or it stays so
+ * @param held what is put aside for it, by number; absent in a list
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record OrderAnswer(
+        long number,
+        int version,
+        String kind,
+        String state,
+        List<String> next,
+        String customer,
+        String engine,
+        @Nullable String block,
+        String notes,
+        Instant openedAt,
+        LocalDate openedOn,
+        @Nullable Integer acceptedQuote,
+        @Nullable Instant heldUntil,
+        @Nullable List<OrderAnswer.HeldAnswer> held) {
+
+    /**
+     * What is put aside of one number.
+     *
+     * @param number of a box or loose part
+     * @param putAside of those on the shelf
+     * @param toCome awaited
+     */
+    public record HeldAnswer(String number, int putAside, int toCome) {
+
+        static HeldAnswer of(ReservationRow row) {
+            return new HeldAnswer(row.number, row.putAside, row.toCome);
+        }
+    }
+
+    /** An order and what is held for it. */
+    public static OrderAnswer whole(OrderRow row, List<ReservationRow> held) {
+        return of(row, held.stream().map(HeldAnswer::of).toList());
+    }
+
+    /** An order in a list. */
+    static OrderAnswer brief(OrderRow row) {
+        return of(row, null);
+    }
+
+    private static OrderAnswer of(OrderRow row, @Nullable List<HeldAnswer> held) {
+        return new OrderAnswer(
+                row.number,
+                row.version,
+                row.kind.label(),
+                row.state.label(),
+                row.kind.allowed(row.state).stream()
+                        .filter(move -> move != Move.RUN_OUT)
+                        .map(Move::label)
+                        .toList(),
+                row.customer,
+                row.engine,
+                row.block,
+                row.notes,
+                row.openedAt,
+                row.openedOn,
+                row.acceptedQuote,
+                row.heldUntil,
+                held);
+    }
+}

@@ -1,0 +1,28 @@
+package org.borewright.api.order.answer;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.borewright.order.journal.Entry;
+import org.borewright.order.journal.Verification;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether the journal is whole.
+ *
+ * @param holds whether every line follows from the one before, up to the last
+ * @param lines that hold
+ * @param seal of the last of them: noted elsewhere, it proves later that nothing up to here was changed
+ * @param broken the position of the first line that was changed, or does not follow; absent where all hold
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record VerificationAnswer(
+        boolean holds, long lines, String seal, @Nullable Long broken) {
+
+    /** What was found, beside what the head of the journal says. */
+    public static VerificationAnswer of(Verification found, long headPosition, String headSeal) {
+        return new VerificationAnswer(
+                found.holds(headPosition, headSeal),
+                found.lines(),
+                found.seal(),
+                found.broken().map(Entry::position).orElse(null));
+    }
+}

@@ -1,0 +1,153 @@
+package org.borewright.api.order.request;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.borewright.api.asked.EngineReader;
+import org.borewright.api.asked.JsonBody;
+import org.borewright.api.asked.Place;
+import org.borewright.api.problem.Faults;
+import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.store.Shelves;
+import org.borewright.order.OrderKind;
+import org.borewright.order.desk.OrderDesk;
+
+/** Reads what an order begins with, and the short bodies that move one. */
+@ApplicationScoped
+public class OrderReader {
+
+    /** Letters, digits, hyphen, dot: what can be stamped on a tag. */
+    private static final Pattern TAG = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,39}");
+
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_NOTES = 1_500;
+
+    private final Shelves shelves;
+
+    OrderReader(Shelves shelves) {
+        this.shelves = shelves;
+    }
+
+    /**
+     * The customer's yes.
+     *
+     * @param quote to which quote
+     * @param mayWait whether they wait for what can be had but is not there
+     */
+    public record Yes(int quote, boolean mayWait) {}
+
+    /** A new order. */
+    public OrderDesk.Opening opening(byte[] body, String by) {
+        Faults faults = Faults.ofBody();
+        Place top = top(body, faults, "kind", "customer", "engine", "block", "notes");
+        OrderKind kind = top.at("kind").isGiven()
+                ? top.at("kind")
+                        .word(List.of(OrderKind.values()), OrderKind::label)
+                        .orElse(OrderKind.REBUILD)
+                : OrderKind.REBUILD;
+        Optional<String> customer = text(top.at("customer"), LONGEST_NAME);
+        top.at("customer").need("It is not said for whom the order is.");
+        Optional<String> engine = EngineReader.read(top.at("engine"), shelves.catalogue())
+                .map(shelf -> shelf.engine().code());
+        Optional<String> block = block(top.at("block"), kind);
+        String notes = text(top.at("notes"), LONGEST_NOTES).orElse("");
+        faults.raise();
+        return new OrderDesk.Opening(kind, customer.orElseThrow(), engine.orElseThrow(), block, notes, by);
+    }
+
+    private static Optional<String> block(Place place, OrderKind kind) {
+        Optional<String> tag = place.text();
+        if (tag.isPresent() && !TAG.matcher(tag.get()).matches()) {
+            place.fault(
+                    ProblemType.WRONG_FORM,
+                    "This cannot be a tag.",
+                    "1 to 40 letters, digits, hyphens and dots, a letter or digit first");
+        }
+        if (kind == OrderKind.REBUILD) {
+            place.need("The block has no tag: the life of its holes is kept by it.");
+        } else if (tag.isPresent()) {
+            place.fault(ProblemType.WRONG_FORM, "An order for parts alone has no block in the shop.", "no tag");
+        }
+        return tag;
+    }
+
+    /** Why an order ends. */
+    public String reason(byte[] body) {
+        Faults faults = Faults.ofBody();
+        Place top = top(body, faults, "reason");
+        Optional<String> reason = text(top.at("reason"), LONGEST_NOTES);
+        top.at("reason").need("It is not said why.");
+        faults.raise();
+        return reason.orElseThrow();
+    }
+
+    /** The customer's yes. */
+    public Yes yes(byte[] body) {
+        Faults faults = Faults.ofBody();
+        Place top = top(body, faults, "quote", "mayWait");
+        top.at("quote").need("It is not said which quote the customer said yes to.");
+        Optional<Integer> quote = count(top.at("quote"), 1_000_000);
+        boolean mayWait = top.at("mayWait").truth().orElse(false);
+        faults.raise();
+        return new Yes(quote.orElseThrow(), mayWait);
+    }
+
+    /** How many of a number arrived. */
+    public int arrived(byte[] body) {
+        Faults faults = Faults.ofBody();
+        Place top = top(body, faults, "quantity");
+        top.at("quantity").need("It is not said how many arrived.");
+        Optional<Integer> quantity = count(top.at("quantity"), 10_000);
+        faults.raise();
+        return quantity.orElseThrow();
+    }
+
+    /** Refuses all that is said where nothing is asked; an empty body is fine. */
+    public void nothing(byte[] body) {
+        if (body.length > 0) {
+            Faults faults = Faults.ofBody();
+            top(body, faults);
+            faults.raise();
+        }
+    }
+
+    /** A whole number from 1 to a limit. */
+    static Optional<Integer> count(Place place, int most) {
+        return place.number().flatMap(number -> {
+            boolean fits = number.stripTrailingZeros().scale() <= 0
+                    && number.signum() > 0
+                    && number.compareTo(BigDecimal.valueOf(most)) <= 0;
+            if (!fits) {
+                place.fault(ProblemType.BAD_FIGURE, "This is no whole number in its range.", "1 to " + most);
+                return Optional.empty();
+            }
+            return Optional.of(number.intValueExact());
+        });
+    }
+
+    /** A text of one character at the least; what a database cannot keep is refused too. */
+    static Optional<String> text(Place place, int longest) {
+        Optional<String> text = place.text().map(String::strip);
+        if (text.filter(said -> said.isEmpty() || said.length() > longest || said.indexOf('\0') >= 0)
+                .isPresent()) {
+            place.fault(
+                    ProblemType.WRONG_FORM,
+                    "This text cannot be kept.",
+                    "1 to " + longest + " characters, none of them NUL");
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    /** The top of a body with these members. */
+    static Place top(byte[] body, Faults faults, String... known) {
+        Place top = JsonBody.read(body, faults);
+        if (!top.isObject(known)) {
+            top.wrongForm("an object");
+            faults.raise();
+        }
+        return top;
+    }
+}
