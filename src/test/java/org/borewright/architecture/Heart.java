@@ -15,9 +15,14 @@ import java.util.Set;
 /** The rooms whose types decide, and the little they may know besides each other. */
 final class Heart {
 
-    /** Of the catalogue only the root: its sub-rooms are technique. */
+    /** Of the catalogue and of orders only what decides: their other rooms are technique. */
     private static final String[] ROOMS = {
-        "org.borewright.measure..", "org.borewright.fit..", "org.borewright.catalog", "org.borewright.kit.."
+        "org.borewright.measure..",
+        "org.borewright.fit..",
+        "org.borewright.catalog",
+        "org.borewright.kit..",
+        "org.borewright.order",
+        "org.borewright.order.quote"
     };
 
     /** Package by package: nothing among them logs, reads a file or calls out. */

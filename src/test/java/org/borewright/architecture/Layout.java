@@ -31,8 +31,10 @@ enum Layout {
                             .toModules("measure", "fit")
                             .fromModule("kit")
                             .toModules("measure", "fit", "catalog")
+                            .fromModule("order")
+                            .toModules("measure", "fit", "catalog", "kit")
                             .fromModule("api")
-                            .toModules("measure", "fit", "catalog", "kit"),
+                            .toModules("measure", "fit", "catalog", "kit", "order"),
                     consideringOnlyDependenciesBetweenModules())),
 
     THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA(classes()

@@ -3,6 +3,7 @@ package org.borewright.api.order;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
@@ -76,7 +77,8 @@ class Surveying {
         return "with " + with.gauge().name().map(name -> "gauge " + name).orElse("a gauge that was not named") + ", "
                 + with.climate()
                         .stated()
-                        .map(temperature -> "at " + temperature)
+                        .map(temperature ->
+                                String.format(Locale.ROOT, "at %.1f °C", 20 + temperature.kelvinsAboveReference()))
                         .orElse("temperature not stated");
     }
 }

@@ -26,6 +26,9 @@ public interface OrderSettings {
     @WithDefault("14D")
     Duration heldFor();
 
+    /** How often parts that were put aside too long are looked for. */
+    Duration looksEvery();
+
     /** The terms of a quote. */
     default Terms terms() {
         return new Terms(taxPercent(), depositPercent(), quoteValidDays());

@@ -7,4 +7,12 @@ package org.borewright.order.desk;
  * @param request as it was sent
  * @param answer as it was given
  */
-public record Paper(String says, String request, String answer) {}
+public record Paper(String says, String request, String answer) {
+
+    private static final int LONGEST = 1_500;
+
+    /** Shortens what came of it, where it is longer than a few words: all of it stands in the answer. */
+    public Paper {
+        says = says.length() <= LONGEST ? says : says.substring(0, LONGEST) + "…";
+    }
+}

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import org.borewright.order.Errand;
 import org.borewright.order.Move;
@@ -31,8 +32,9 @@ class Turn {
         this.stockMoved = stockMoved;
     }
 
+    /** To the microsecond, which is as finely as a table keeps it. */
     Instant now() {
-        return clock.instant();
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     /** The order, held. @throws RefusedException if there is none, it was changed meanwhile, or the move is not allowed */

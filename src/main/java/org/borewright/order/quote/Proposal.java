@@ -39,21 +39,39 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
     /** Everything that a price can be named for, those that take least metal first. */
     public static List<Proposal> of(MatchRequest request, Estimate estimate) {
         Match match = estimate.match();
-        return request.condition() == Condition.FINISHED
+        Stream<Proposal> ways = request.condition() == Condition.FINISHED
                 ? Stream.of(new Proposal(
-                                FINISHED_HOLES, match.ruling().row().map(SizeRow::size), match.job(), holds(match)))
-                        .filter(Proposal::isComplete)
-                        .toList()
-                : estimate.branches().stream()
-                        .flatMap(branch -> of(branch, match).stream())
-                        .toList();
+                        FINISHED_HOLES, match.ruling().row().map(SizeRow::size), match.job(), holds(match)))
+                : estimate.branches().stream().flatMap(branch -> of(branch, match).stream());
+        List<String> notMeasured = notMeasured(request, match);
+        return ways.filter(Proposal::isComplete)
+                .map(way -> way.under(notMeasured))
+                .toList();
+    }
+
+    /** What nobody measured may cost more than is seen. */
+    private static List<String> notMeasured(MatchRequest request, Match match) {
+        List<String> open = new ArrayList<>();
+        match.surveyed().stream()
+                .filter(hole -> hole.diameters().isEmpty())
+                .forEach(hole -> open.add("Cylinder " + hole.name() + " was not measured."));
+        if (request.deck().flatness().isEmpty() && !request.deck().isToBeSkimmed()) {
+            open.add("The deck was not measured: a skim, where it needs one, is not in the price.");
+        }
+        return open;
+    }
+
+    private Proposal under(List<String> more) {
+        return new Proposal(
+                way,
+                size,
+                job,
+                Stream.concat(conditions.stream(), more.stream()).distinct().toList());
     }
 
     private static Optional<Proposal> of(Branch branch, Match match) {
         Optional<Size> size = branch.rung().row().map(SizeRow::size);
-        return branch.job()
-                .map(job -> new Proposal(branch.rung().way().label(), size, job, conditions(branch, match)))
-                .filter(Proposal::isComplete);
+        return branch.job().map(job -> new Proposal(branch.rung().way().label(), size, job, conditions(branch, match)));
     }
 
     /** Its parts. */
