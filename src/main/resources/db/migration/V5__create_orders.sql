@@ -89,6 +89,8 @@ create table hole_lives (
     size varchar(200),
     smallest bigint,
     largest bigint,
+    left_by_metal integer,
+    left_by_pistons integer,
     says varchar(2000) not null
 );
 

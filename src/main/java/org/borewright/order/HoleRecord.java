@@ -1,6 +1,7 @@
 package org.borewright.order;
 
 import java.util.Optional;
+import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.measure.Length;
 
 /**
@@ -10,7 +11,8 @@ import org.borewright.measure.Length;
  * @param size of its pistons; empty where nobody knew
  * @param smallest diameter at 20 °C; empty where it was not measured
  * @param largest likewise
+ * @param left the rebuilds left from here; empty where that is not known
  * @param says with what and how warm it was measured, and what was found
  */
 public record HoleRecord(
-        String cylinder, Optional<String> size, Optional<Length> smallest, Optional<Length> largest, String says) {}
+        String cylinder, Optional<String> size, Optional<Length> smallest, Optional<Length> largest, Optional<RebuildsLeft> left, String says) {}

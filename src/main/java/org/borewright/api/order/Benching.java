@@ -9,6 +9,8 @@ import org.borewright.api.bench.answer.FinishAnswer;
 import org.borewright.api.bench.request.BenchReader;
 import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
+import org.borewright.catalog.Size;
+import org.borewright.fit.Certainty;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
@@ -17,6 +19,7 @@ import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.JudgedHole;
 import org.borewright.kit.bench.finish.Judgement;
+import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.desk.OrderBench;
@@ -30,17 +33,22 @@ class Benching {
 
     private final BenchReader plans;
     private final FinishReader finishes;
+    private final Surveying surveying;
     private final OrderBench bench;
     private final Counter counter;
 
-    Benching(BenchReader plans, FinishReader finishes, OrderBench bench, Counter counter) {
+    Benching(BenchReader plans, FinishReader finishes, Surveying surveying, OrderBench bench, Counter counter) {
         this.plans = plans;
         this.finishes = finishes;
+        this.surveying = surveying;
         this.bench = bench;
         this.counter = counter;
     }
 
     OrderRow confirm(Errand errand, byte[] body) {
+        if (bench.isRingsOnly(errand)) {
+            return bench.confirm(errand, ringsOnly(surveying.read(body)));
+        }
         Question<BenchRequest> asked = plans.read(body);
         BenchPlan plan = BenchPlan.of(asked.fits(), asked.request());
         BenchAnswer answer = BenchAnswer.of(asked.fits(), asked.request(), plan, asked.unit());
@@ -48,7 +56,7 @@ class Benching {
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
-                        asked.request().choice().size().label(),
+                        Optional.of(asked.request().choice().size().label()),
                         plan.readiness().label(),
                         plan.readiness() == Readiness.READY,
                         plan.holds().stream().map(BenchHold::says).toList(),
@@ -56,25 +64,42 @@ class Benching {
     }
 
     OrderRow finish(Errand errand, byte[] body) {
+        if (bench.isRingsOnly(errand)) {
+            Surveyed surveyed = surveying.read(body);
+            return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
+        }
         Question<FinishRequest> asked = finishes.read(body);
         Finish finish = Finish.of(asked.fits(), asked.request());
         FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
-        String size = asked.request().choice().size().label();
+        Size size = asked.request().choice().size();
         List<HoleRecord> holes = finish.holes().stream()
                 .map(JudgedHole::hole)
-                .map(hole -> Surveying.record(
-                        hole, Optional.of(size), asked.request().ofHoles()))
+                .map(hole -> Measured.with(asked.request().ofHoles())
+                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size)))
                 .toList();
         return bench.finish(
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
-                        size,
+                        Optional.of(size.label()),
                         finish.judgement().label(),
                         finish.judgement() == Judgement.PASS,
                         finish.holds().stream().map(BenchHold::says).toList(),
                         paper(answer.says(), body, answer)),
                 holes);
+    }
+
+    /** New rings on the pistons that are in it: there is nothing to pair and nothing to hone, but every condition must be met. */
+    private static Verdict ringsOnly(Surveyed surveyed) {
+        Optional<RingsOnly> rings = surveyed.match().ringsOnly();
+        Certainty certainty = rings.map(RingsOnly::certainty).orElse(Certainty.NO);
+        return new Verdict(
+                surveyed.engine(),
+                Optional.empty(),
+                "rings only: " + certainty.label(),
+                certainty == Certainty.CERTAIN,
+                rings.map(RingsOnly::open).orElse(List.of("The holes cannot run on as they are.")),
+                surveyed.paper());
     }
 
     private Paper paper(String says, byte[] body, Object answer) {

@@ -51,7 +51,7 @@ public class OrderMoves {
     @Path("survey")
     public Response survey(
             @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> surveying.survey(errand, body, false));
+        return moved(order, called, headers, body, errand -> surveying.survey(errand, body));
     }
 
     /** Keeps how holes were found that did not clean up. */
@@ -59,7 +59,7 @@ public class OrderMoves {
     @Path("did-not-clean-up")
     public Response didNotCleanUp(
             @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> surveying.survey(errand, body, true));
+        return moved(order, called, headers, body, errand -> surveying.didNotCleanUp(errand, body));
     }
 
     /** Names a price for what the last survey says. */
@@ -102,7 +102,7 @@ public class OrderMoves {
         return moved(order, called, headers, body, errand -> desk.withdraw(errand, reader.reason(body)));
     }
 
-    /** Confirms the pistons in hand: the body of a question of the bench. */
+    /** Confirms the pistons in hand: the body of a question of the bench; for rings only that of a match. */
     @POST
     @Path("confirm")
     public Response confirm(
@@ -110,7 +110,7 @@ public class OrderMoves {
         return moved(order, called, headers, body, errand -> benching.confirm(errand, body));
     }
 
-    /** Judges the honed holes: the body of a question of the finish. */
+    /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */
     @POST
     @Path("finish")
     public Response finish(

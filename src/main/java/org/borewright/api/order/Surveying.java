@@ -2,21 +2,13 @@ package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
-import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
-import org.borewright.kit.hole.Hole;
-import org.borewright.measure.Limits;
-import org.borewright.measure.Measuring;
 import org.borewright.order.Errand;
-import org.borewright.order.HoleRecord;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.desk.OrderDesk;
@@ -39,20 +31,29 @@ class Surveying {
         this.counter = counter;
     }
 
-    OrderRow survey(Errand errand, byte[] body, boolean didNotCleanUp) {
+    OrderRow survey(Errand errand, byte[] body) {
+        Surveyed surveyed = read(body);
+        needEngine(errand, surveyed.engine());
+        return desk.survey(errand, surveyed.paper(), surveyed.holes());
+    }
+
+    OrderRow didNotCleanUp(Errand errand, byte[] body) {
+        Surveyed surveyed = read(body);
+        needEngine(errand, surveyed.engine());
+        return desk.didNotCleanUp(errand, surveyed.paper(), surveyed.holes());
+    }
+
+    /** Answers a survey as a match. */
+    Surveyed read(byte[] body) {
         Asked asked = reader.read(body);
-        needEngine(errand, asked.fits().shelf().engine().code());
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
-        MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
-        Paper paper = new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer));
-        List<HoleRecord> holes = match.surveyed().stream()
-                .map(hole -> record(
-                        hole,
-                        asked.request().present().size().map(Size::label),
-                        asked.request().measuring()))
-                .toList();
-        return didNotCleanUp ? desk.didNotCleanUp(errand, paper, holes) : desk.survey(errand, paper, holes);
+        MatchAnswer answer =
+                MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
+        return new Surveyed(
+                asked,
+                match,
+                new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)));
     }
 
     /** An order that is not there is refused by the desk. */
@@ -62,23 +63,5 @@ class Surveying {
                 .ifPresent(order -> {
                     throw new RefusedException(new Refusal.OfAnother(order.number, "engine", engine, order.engine));
                 });
-    }
-
-    static HoleRecord record(Hole hole, Optional<String> size, Measuring with) {
-        return new HoleRecord(
-                hole.name(),
-                size,
-                hole.diameters().map(Limits::least),
-                hole.diameters().map(Limits::greatest),
-                hole.diameters().isPresent() ? measured(with) : "not measured");
-    }
-
-    private static String measured(Measuring with) {
-        return "with " + with.gauge().name().map(name -> "gauge " + name).orElse("a gauge that was not named") + ", "
-                + with.climate()
-                        .stated()
-                        .map(temperature ->
-                                String.format(Locale.ROOT, "at %.1f °C", 20 + temperature.kelvinsAboveReference()))
-                        .orElse("temperature not stated");
     }
 }

@@ -22,13 +22,15 @@ public class OrderBench {
      * What the bench says of pistons before honing, or of holes after it.
      *
      * @param engine it was asked about
-     * @param size it was asked about
+     * @param size it was asked about; empty where the pistons in the engine stay
      * @param verdict in a word or two
      * @param good whether the work may go on
      * @param holds what stands in the way, one sentence each
      * @param paper question and answer
      */
-    public record Verdict(String engine, String size, String verdict, boolean good, List<String> holds, Paper paper) {}
+    public record Verdict(String engine, Optional<String> size, String verdict, boolean good, List<String> holds, Paper paper) {}
+
+    private static final String THAT_OF_NOW = "that of now";
 
     private final Turn turn;
     private final Papers papers;
@@ -73,14 +75,26 @@ public class OrderBench {
         return turn.move(order, Move.FINISH, errand.by(), judged.paper().says(), false);
     }
 
+    /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */
+    public boolean isRingsOnly(Errand errand) {
+        return OrderRow.<OrderRow>findByIdOptional(errand.order())
+                .flatMap(OrderBench::accepted)
+                .filter(quote -> quote.size == null)
+                .isPresent();
+    }
+
+    private static Optional<QuoteRow> accepted(OrderRow order) {
+        return Optional.ofNullable(order.acceptedQuote).flatMap(number -> QuoteRow.of(order.number, number));
+    }
+
     private static void needSameJob(OrderRow order, Verdict asked) {
         if (!order.engine.equals(asked.engine())) {
             throw new RefusedException(new Refusal.OfAnother(order.number, "engine", asked.engine(), order.engine));
         }
-        Optional<String> accepted =
-                QuoteRow.of(order.number, order.acceptedQuote).map(quote -> quote.size);
-        if (accepted.filter(size -> !size.equals(asked.size())).isPresent()) {
-            throw new RefusedException(new Refusal.OfAnother(order.number, "size", asked.size(), accepted.get()));
+        Optional<String> size = accepted(order).map(quote -> quote.size);
+        if (!size.equals(asked.size())) {
+            throw new RefusedException(new Refusal.OfAnother(
+                    order.number, "size", asked.size().orElse(THAT_OF_NOW), size.orElse(THAT_OF_NOW)));
         }
     }
 }

@@ -56,6 +56,10 @@ class Papers {
             row.size = hole.size().orElse(null);
             row.smallest = hole.smallest().map(Length::nanometres).orElse(null);
             row.largest = hole.largest().map(Length::nanometres).orElse(null);
+            hole.left().ifPresent(left -> {
+                row.leftByMetal = left.byMetal();
+                row.leftByPistons = left.byPistons();
+            });
             row.says = hole.says();
             row.persist();
         }

@@ -64,6 +64,12 @@ public class HoleLifeRow extends PanacheEntityBase {
     /** The largest likewise. */
     public Long largest;
 
+    /** The rebuilds left after this by the metal; none where that is not known. */
+    public Integer leftByMetal;
+
+    /** Those of them for which pistons exist. */
+    public Integer leftByPistons;
+
     /** With what and how warm it was measured, and what was found. */
     public String says;
 

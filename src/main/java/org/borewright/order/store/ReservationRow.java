@@ -33,7 +33,7 @@ public class ReservationRow extends PanacheEntityBase {
         return list("orderNumber", Sort.by("number"), order);
     }
 
-    /** Who waits for a number, the oldest order first. */
+    /** What waits for a number, the oldest order first. */
     public static List<ReservationRow> waitingFor(String number) {
         return list("number = ?1 and toCome > 0", Sort.by("orderNumber"), number);
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.borewright.order.store.BlockRow;
@@ -34,6 +35,7 @@ public record BlockAnswer(
      * @param size of its pistons; absent where nobody knew
      * @param smallest diameter at 20 °C; absent where it was not measured
      * @param largest likewise
+     * @param rebuildsLeft from here, of the engine; absent where that is not known
      * @param says with what and how warm, and what was found
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -46,6 +48,7 @@ public record BlockAnswer(
             @Nullable String size,
             @Nullable ShownLength smallest,
             @Nullable ShownLength largest,
+            @Nullable RebuildsLeft rebuildsLeft,
             String says) {
 
         static LifeAnswer of(HoleLifeRow row, LengthUnit unit) {
@@ -58,6 +61,7 @@ public record BlockAnswer(
                     row.size,
                     shown(row.smallest, unit),
                     shown(row.largest, unit),
+                    row.leftByMetal == null ? null : new RebuildsLeft(row.leftByMetal, row.leftByPistons),
                     row.says);
         }
 

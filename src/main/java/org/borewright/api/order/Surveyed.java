@@ -1,0 +1,39 @@
+package org.borewright.api.order;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.match.request.Asked;
+import org.borewright.catalog.Size;
+import org.borewright.kit.Match;
+import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.table.SizeRow;
+import org.borewright.order.HoleRecord;
+import org.borewright.order.desk.Paper;
+
+/**
+ * A survey and what came of it.
+ *
+ * @param asked the question of a match
+ * @param match its answer
+ * @param paper both, as they are kept
+ */
+record Surveyed(Asked asked, Match match, Paper paper) {
+
+    /** The engine that was surveyed. */
+    String engine() {
+        return asked.fits().shelf().engine().code();
+    }
+
+    /** Each hole as it was found. */
+    List<HoleRecord> holes() {
+        Optional<Size> present = asked.request().present().size();
+        Optional<RebuildsLeft> left = match.table().stream()
+                .filter(row -> present.filter(row.size()::equals).isPresent())
+                .findFirst()
+                .flatMap(SizeRow::left);
+        return match.surveyed().stream()
+                .map(hole -> Measured.with(asked.request().measuring())
+                        .record(hole, present.map(Size::label), left))
+                .toList();
+    }
+}
