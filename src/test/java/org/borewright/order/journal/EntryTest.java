@@ -1,0 +1,132 @@
+package org.borewright.order.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A journal of three lines, of which none can be changed, left out or put elsewhere unseen. */
+class EntryTest {
+
+    private static final Instant NINE = Instant.parse("2026-03-02T09:00:00.123456789Z");
+
+    private static List<Entry> journal() {
+        List<Entry> lines = new ArrayList<>();
+        String seal = Entry.NO_SEAL;
+        for (String did : List.of("receive", "survey", "quote")) {
+            Entry next = Entry.after(lines.size(), seal, NINE, "Ada", "order 1", did, "before", "after");
+            lines.add(next);
+            seal = next.seal();
+        }
+        return lines;
+    }
+
+    private static Verification verify(List<Entry> lines) {
+        return lines.stream()
+                .reduce(Verification.BEGUN, Verification::with, (one, other) -> other);
+    }
+
+    @Test
+    void wholeItHolds() {
+        List<Entry> lines = journal();
+
+        Verification found = verify(lines);
+
+        assertThat(found.broken()).isEmpty();
+        assertThat(found.holds(3, lines.get(2).seal())).isTrue();
+    }
+
+    @Test
+    void nothingHoldsAsNothing() {
+        assertThat(Verification.BEGUN.holds(0, Entry.NO_SEAL)).isTrue();
+    }
+
+    /** A table keeps microseconds: what is finer must not be sealed, or no line would hold once it was read back. */
+    @Test
+    void aLineIsSealedWithTheTimeThatATableKeeps() {
+        assertThat(journal().get(0).at()).isEqualTo(Instant.parse("2026-03-02T09:00:00.123456Z"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before, after.",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before., after",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, surveyb, efore, after",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 2, survey, before, after",
+        "2, 2026-03-02T09:00:00.123456Z, Eve, order 1, survey, before, after",
+        "2, 2026-03-02T09:00:00.123457Z, Ada, order 1, survey, before, after",
+        "3, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before, after",
+    })
+    void aLineChangedInOnePlaceIsFound(
+            long position, Instant at, String by, String subject, String did, String before, String after) {
+        List<Entry> lines = journal();
+        Entry changed = new Entry(position, at, by, subject, did, before, after, lines.get(1).seal());
+        lines.set(1, changed);
+
+        Verification found = verify(lines);
+
+        assertThat(found.broken()).contains(changed);
+        assertThat(found.lines()).isEqualTo(1);
+        assertThat(found.holds(1, lines.get(0).seal())).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1})
+    void aLineLeftOutIsFoundAtTheNext(int left) {
+        List<Entry> lines = journal();
+        lines.remove(left);
+
+        assertThat(verify(lines).broken()).contains(lines.get(left));
+    }
+
+    @Test
+    void theLastLineLeftOutIsFoundAtTheHead() {
+        List<Entry> lines = journal();
+        Entry last = lines.remove(2);
+
+        Verification found = verify(lines);
+
+        assertThat(found.broken()).isEmpty();
+        assertThat(found.holds(last.position(), last.seal())).isFalse();
+    }
+
+    @Test
+    void twoLinesInTheOtherOrderAreFound() {
+        List<Entry> lines = journal();
+        lines.add(1, lines.remove(2));
+
+        assertThat(verify(lines).broken()).contains(lines.get(1));
+    }
+
+    /** Rewritten from the second line on it holds in itself, and only a seal noted elsewhere tells: which is why it is told. */
+    @Test
+    void aJournalRewrittenAsAWholeIsToldByItsSealAlone() {
+        List<Entry> lines = journal();
+        Entry second = Entry.after(1, lines.get(0).seal(), NINE, "Eve", "order 1", "survey", "before", "after");
+        Entry third = Entry.after(2, second.seal(), NINE, "Eve", "order 1", "quote", "before", "after");
+
+        Verification found = verify(List.of(lines.get(0), second, third));
+
+        assertThat(found.holds(3, third.seal())).isTrue();
+        assertThat(found.seal()).isNotEqualTo(lines.get(2).seal());
+    }
+
+    /**
+     * SHA-256 (FIPS 180-4) of position and microseconds as eight bytes each, then every field as four bytes of its length and UTF-8, was
+     * worked out by Python's hashlib: another hand that reads the rule gets the same seal.
+     */
+    @Test
+    void theSealIsWhatTheRuleSays() {
+        Entry first = Entry.after(
+                0, Entry.NO_SEAL, Instant.parse("2026-03-02T09:00:00.000001Z"), "Zoë", "order 7", "receive", "", "received");
+
+        assertThat("Zoë".getBytes(StandardCharsets.UTF_8)).hasSize(4);
+        assertThat(first.seal()).isEqualTo("6a2fe4498b542848546ed607b7de2cda672bee204472d9e8cf18b6a3bdc481f4");
+    }
+}
