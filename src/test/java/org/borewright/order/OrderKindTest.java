@@ -14,33 +14,39 @@ import org.junit.jupiter.params.provider.EnumSource;
 class OrderKindTest {
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', nullValues = "-", value = {
-        "received  | survey > surveyed, withdraw > withdrawn",
-        "surveyed  | survey > surveyed, quote > quoted, withdraw > withdrawn",
-        "quoted    | survey > surveyed, quote > quoted, accept > accepted, decline > declined, withdraw > withdrawn",
-        "accepted  | confirm > confirmed, did not clean up > surveyed, withdraw > withdrawn, run out > quoted",
-        "confirmed | did not clean up > surveyed, finish > finished, withdraw > withdrawn",
-        "finished  | did not clean up > surveyed, release > released",
-        "released  | ''",
-        "declined  | ''",
-        "withdrawn | ''",
-    })
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "received  | survey > surveyed, withdraw > withdrawn",
+                "surveyed  | survey > surveyed, quote > quoted, withdraw > withdrawn",
+                "quoted    | survey > surveyed, quote > quoted, accept > accepted, decline > declined, withdraw > withdrawn",
+                "accepted  | confirm > confirmed, did not clean up > surveyed, withdraw > withdrawn, run out > quoted",
+                "confirmed | did not clean up > surveyed, finish > finished, withdraw > withdrawn",
+                "finished  | did not clean up > surveyed, release > released",
+                "released  | ''",
+                "declined  | ''",
+                "withdrawn | ''",
+            })
     void aRebuildGoesFromTheFirstCallToTheDayTheBlockLeaves(String state, String moves) {
         assertThat(course(OrderKind.REBUILD, state)).isEqualTo(moves);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', nullValues = "-", value = {
-        "received  | survey > surveyed, withdraw > withdrawn",
-        "surveyed  | survey > surveyed, quote > quoted, withdraw > withdrawn",
-        "quoted    | survey > surveyed, quote > quoted, accept > accepted, decline > declined, withdraw > withdrawn",
-        "accepted  | release > released, withdraw > withdrawn, run out > quoted",
-        "confirmed | ''",
-        "finished  | ''",
-        "released  | ''",
-        "declined  | ''",
-        "withdrawn | ''",
-    })
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "received  | survey > surveyed, withdraw > withdrawn",
+                "surveyed  | survey > surveyed, quote > quoted, withdraw > withdrawn",
+                "quoted    | survey > surveyed, quote > quoted, accept > accepted, decline > declined, withdraw > withdrawn",
+                "accepted  | release > released, withdraw > withdrawn, run out > quoted",
+                "confirmed | ''",
+                "finished  | ''",
+                "released  | ''",
+                "declined  | ''",
+                "withdrawn | ''",
+            })
     void partsAloneKnowNoBench(String state, String moves) {
         assertThat(course(OrderKind.PARTS_ALONE, state)).isEqualTo(moves);
     }

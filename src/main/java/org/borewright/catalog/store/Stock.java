@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.borewright.catalog.store.row.StockRow;
 
@@ -14,6 +15,26 @@ import org.borewright.catalog.store.row.StockRow;
  */
 @ApplicationScoped
 public class Stock {
+
+    /**
+     * A place on the shelf.
+     *
+     * @param number of a box or loose part
+     * @param onHand how many lie there
+     * @param putAside how many of them are put aside
+     * @param leadDays how many days more of them take; empty when no more can be had
+     */
+    public record Place(String number, int onHand, int putAside, OptionalInt leadDays) {}
+
+    /** The place of a number; empty where the shelf has none. */
+    public Optional<Place> place(String number) {
+        return StockRow.<StockRow>findByIdOptional(number)
+                .map(row -> new Place(
+                        row.number,
+                        row.onHand,
+                        row.reserved,
+                        row.leadDays == null ? OptionalInt.empty() : OptionalInt.of(row.leadDays)));
+    }
 
     /** Puts so many aside. @return whether so many were left */
     public boolean putAside(String number, int count) {
@@ -57,13 +78,6 @@ public class Stock {
                 .getResultStream()
                 .findFirst()
                 .orElse(0);
-    }
-
-    /** The days until more of a number are there; empty where no more can be had. */
-    public OptionalInt leadDays(String number) {
-        return StockRow.<StockRow>find("number = ?1 and leadDays is not null", number).stream()
-                .mapToInt(row -> row.leadDays)
-                .findFirst();
     }
 
     /** Keeps others from changing these numbers until this transaction ends. */

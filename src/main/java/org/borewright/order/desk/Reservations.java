@@ -58,7 +58,9 @@ class Reservations {
         }
         stock.hold(List.of(row.number));
         int left = stock.left(row.number);
-        boolean canBeHad = stock.leadDays(row.number).isPresent();
+        boolean canBeHad = stock.place(row.number)
+                .filter(place -> place.leadDays().isPresent())
+                .isPresent();
         if (!mayWait || !canBeHad) {
             lacking.add(new Lacking(row.number, more, left, canBeHad));
         } else {

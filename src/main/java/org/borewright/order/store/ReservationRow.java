@@ -37,4 +37,9 @@ public class ReservationRow extends PanacheEntityBase {
     public static List<ReservationRow> waitingFor(String number) {
         return list("number = ?1 and toCome > 0", Sort.by("orderNumber"), number);
     }
+
+    /** How many of a number all orders wait for. */
+    public static long toCome(String number) {
+        return waitingFor(number).stream().mapToLong(row -> row.toCome).sum();
+    }
 }

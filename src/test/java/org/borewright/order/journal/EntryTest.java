@@ -28,8 +28,7 @@ class EntryTest {
     }
 
     private static Verification verify(List<Entry> lines) {
-        return lines.stream()
-                .reduce(Verification.BEGUN, Verification::with, (one, other) -> other);
+        return lines.stream().reduce(Verification.BEGUN, Verification::with, (one, other) -> other);
     }
 
     @Test
@@ -66,7 +65,8 @@ class EntryTest {
     void aLineChangedInOnePlaceIsFound(
             long position, Instant at, String by, String subject, String did, String before, String after) {
         List<Entry> lines = journal();
-        Entry changed = new Entry(position, at, by, subject, did, before, after, lines.get(1).seal());
+        Entry changed = new Entry(
+                position, at, by, subject, did, before, after, lines.get(1).seal());
         lines.set(1, changed);
 
         Verification found = verify(lines);
@@ -124,7 +124,14 @@ class EntryTest {
     @Test
     void theSealIsWhatTheRuleSays() {
         Entry first = Entry.after(
-                0, Entry.NO_SEAL, Instant.parse("2026-03-02T09:00:00.000001Z"), "Zoë", "order 7", "receive", "", "received");
+                0,
+                Entry.NO_SEAL,
+                Instant.parse("2026-03-02T09:00:00.000001Z"),
+                "Zoë",
+                "order 7",
+                "receive",
+                "",
+                "received");
 
         assertThat("Zoë".getBytes(StandardCharsets.UTF_8)).hasSize(4);
         assertThat(first.seal()).isEqualTo("6a2fe4498b542848546ed607b7de2cda672bee204472d9e8cf18b6a3bdc481f4");

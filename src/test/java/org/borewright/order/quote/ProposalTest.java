@@ -1,7 +1,6 @@
 package org.borewright.order.quote;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.borewright.kit.TwinShop.mm;
 import static org.borewright.kit.TwinShop.no;
 import static org.borewright.kit.TwinShop.surveys;
@@ -23,8 +22,6 @@ import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a price can be named for, and under which conditions. */
 class ProposalTest {
@@ -50,8 +47,8 @@ class ProposalTest {
 
     private static String names(List<Proposal> proposals) {
         return proposals.stream()
-                .map(proposal ->
-                        proposal.way() + proposal.size().map(size -> " " + size.label()).orElse(""))
+                .map(proposal -> proposal.way()
+                        + proposal.size().map(size -> " " + size.label()).orElse(""))
                 .collect(Collectors.joining(", "));
     }
 
