@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.asked.Place;
 import org.borewright.api.guard.Parameters;
 import org.borewright.api.order.answer.ArrivalAnswer;
 import org.borewright.api.order.answer.ShelfAnswer;
