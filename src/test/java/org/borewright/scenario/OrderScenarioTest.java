@@ -9,7 +9,6 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
-import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
@@ -250,11 +249,11 @@ class OrderScenarioTest {
                 .statusCode(200)
                 .body("state", equalTo("surveyed"))
                 .body("held.number", hasItem(BOX));
-        order.does("quotes", "{}").statusCode(201).body("quote", equalTo(2)).body("offer.size", equalTo("+1.00"));
+        order.does("quotes", "{}").statusCode(201).body("quote", equalTo(2)).body("offer.size", equalTo("+0.75"));
         order.does("accept", "{\"quote\":1}").statusCode(409).body("type", equalTo("/problems/quote-ran-out"));
         order.does("accept", "{\"quote\":2,\"mayWait\":true}")
                 .statusCode(200)
-                .body("held.number", hasItems("NH-H131-100"))
+                .body("held.number", hasItem("NH-H131-075"))
                 .body("held.findAll { it.number == '" + BOX + "' }", empty());
 
         assertThat(Orders.left(BOX)).isEqualTo(boxes + 1);
