@@ -16,6 +16,8 @@ public record ShopOperation(String code, String name, When when, Per per, Money 
     public enum When {
         /** Every rebuild. */
         ALWAYS("always"),
+        /** When holes are bored or honed that want a torque plate on. */
+        PLATE("plate"),
         /** When the holes are bored. */
         BORE("bore"),
         /** When the holes are honed, after the bar or alone. */

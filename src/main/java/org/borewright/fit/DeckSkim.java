@@ -18,4 +18,9 @@ public final class DeckSkim {
     public static Comparison check(String place, Length skims, Length greatest) {
         return Rule.DECK_SKIM.atMost(place, skims, greatest);
     }
+
+    /** The skims against what the engine bears whatever gaskets go on: beyond it no thicker gasket helps. */
+    public static Comparison ofEngine(Length skims, Length greatest) {
+        return Rule.ENGINE_SKIM.atMost("", skims, greatest);
+    }
 }

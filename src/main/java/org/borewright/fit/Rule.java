@@ -204,6 +204,11 @@ public enum Rule {
             "all skims of the deck together",
             "limit: engines.csv, or what is left below it from piston to head; geometry",
             "skim less; where earlier skims leave no less, ask a specialist about another block or barrel"),
+    /** The same where the gaskets bear less than the engine itself does. */
+    ENGINE_SKIM(
+            "all skims of the deck together, whatever gaskets go on",
+            "limit: engines.csv",
+            "skim less; where earlier skims leave no less, ask a specialist about another block or barrel"),
     /** The least distance from piston to head. */
     PISTON_TO_HEAD_LEAST(
             "least piston-to-head distance", "limit: engines.csv; geometry", "take a thicker gasket, or skim less"),

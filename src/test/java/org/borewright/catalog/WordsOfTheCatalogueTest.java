@@ -34,7 +34,7 @@ class WordsOfTheCatalogueTest {
                 words(BoreSpec.LabelNames.values(), BoreSpec.LabelNames::label, "piston, bore"),
                 words(Box.Kind.values(), Box.Kind::label, "engine box, cylinder box, pack, loose"),
                 words(PistonDesign.Coating.values(), PistonDesign.Coating::label, "none, over, beside"),
-                words(ShopOperation.When.values(), ShopOperation.When::label, "always, bore, hone, ports, skim"),
+                words(ShopOperation.When.values(), ShopOperation.When::label, "always, plate, bore, hone, ports, skim"),
                 words(ShopOperation.Per.values(), ShopOperation.Per::label, "hole, engine"),
                 words(Withdrawal.State.values(), Withdrawal.State::label, "replaced, discontinued, never made"),
                 words(

@@ -22,5 +22,6 @@ class DeckSkimTest {
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.margin()).isEqualTo(margin);
         assertThat(check.place()).isEqualTo("GK-1");
+        assertThat(DeckSkim.ofEngine(skim, greatest).outcome()).isEqualTo(outcome);
     }
 }

@@ -327,6 +327,7 @@ public final class TwinShop {
     private static List<ShopOperation> operations() {
         return List.of(
                 operation("strip", ShopOperation.When.ALWAYS, ShopOperation.Per.ENGINE, "50"),
+                operation("plate", ShopOperation.When.PLATE, ShopOperation.Per.ENGINE, "25"),
                 operation("bore", ShopOperation.When.BORE, ShopOperation.Per.HOLE, "35"),
                 operation("hone", ShopOperation.When.HONE, ShopOperation.Per.HOLE, "15"),
                 operation("skim", ShopOperation.When.SKIM, ShopOperation.Per.ENGINE, "40"),

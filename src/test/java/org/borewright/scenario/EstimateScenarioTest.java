@@ -54,6 +54,29 @@ class EstimateScenarioTest {
                 .body("sizes.find { it.size.size == '+0.50' }.certainty", equalTo(certainty));
     }
 
+    /** A record holds at 20 °C, and a stamp is no reading: only what was read and nobody said how warm is taken as 20 ± 5 °C. */
+    @ParameterizedTest(name = "{0}, temperature told {1}: cautioned {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            "lastFinish": 77.21                                                         | false | false
+            "findings": [{"kind": "scored"}]                                            | false | false
+            "diameter": 77.25                                                           | false | true
+            "diameter": 77.25                                                           | true  | false
+            "unwornWall": 77.21                                                         | false | true
+            "unwornWall": 77.21                                                         | true  | false
+            "wallReach": {"radius": 38.65, "fromBarAxis": true}                         | false | true
+            "presentPiston": {"number": "NH-OS4-000", "diameter": 77.165}               | false | true
+            "presentPiston": {"number": "NH-OS4-000", "diameter": 77.165}               | true  | false
+            """)
+    void whatWasReadAtATemperatureThatNobodyStatedIsCautioned(String told, boolean stated, boolean cautioned) {
+        String body = """
+                {"engine":"OSTRAVEL-4","stamp":"STD","date":"2026-03-02"%s,"cylinders":[
+                 {"cylinder":"1",%s},{"cylinder":"2"},{"cylinder":"3"},{"cylinder":"4"}]}""".formatted(stated ? ",\"temperature\":20" : "", told);
+
+        post("/api/estimate", body)
+                .statusCode(200)
+                .body("cautions.any { it.startsWith('No temperature was stated') }", equalTo(cautioned));
+    }
+
     @ParameterizedTest(name = "{0} on {1}")
     @CsvSource(delimiter = '|', textBlock = """
             1   | OSTRAVEL-4 | +1.00 or +0.25

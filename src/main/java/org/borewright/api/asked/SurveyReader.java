@@ -1,20 +1,64 @@
 package org.borewright.api.asked;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
 
 /**
- * Reads what was measured of a hole.
+ * Reads what was measured of a hole and seen in it.
  *
- * @param ruler for its diameters
+ * @param ruler for its lengths
+ * @param finished whether the hole is finished, and so must have been measured
  */
-public record SurveyReader(Ruler ruler) {
+public record SurveyReader(Ruler ruler, boolean finished) {
+
+    /** A wall thicker than this is no wall of a cylinder, and a defect deeper than this no defect in one. */
+    static final Length THICKEST_WALL = Length.ofMicrometres(50_000);
+
+    private static final int MOST_FINDINGS = 20;
+
+    /** A hole of whose wall nothing is asked; one of no name where it cannot be read, which is noted. */
+    public CylinderSurvey read(Place place, String... besides) {
+        return read(place, unasked -> Wall.UNKNOWN, besides);
+    }
+
+    /**
+     * The same with its wall.
+     *
+     * @param wall reads that
+     * @param besides what else may be said of the hole
+     */
+    CylinderSurvey read(Place place, Function<Place, Wall> wall, String... besides) {
+        String[] known = Stream.concat(
+                        Stream.of("cylinder", "diameter", "grid", "readingsChecked", "findings"), Stream.of(besides))
+                .toArray(String[]::new);
+        if (!place.isObject(known)) {
+            if (!place.isGiven()) {
+                place.wrongForm("a cylinder");
+            }
+            return CylinderSurvey.unsurveyed("");
+        }
+        place.at("cylinder").need("The name of the cylinder is missing.");
+        return new CylinderSurvey(
+                place.at("cylinder").text().orElse(""),
+                readings(place),
+                wall.apply(place),
+                findings(place.at("findings")),
+                readAgain(place));
+    }
 
     /** Whether a person read the places of its grid again and stands by them; only a grid is ever queried, so that there must be one. */
-    public boolean readAgain(Place place) {
+    private boolean readAgain(Place place) {
         Place checked = place.at("readingsChecked");
         boolean stands = checked.truth().orElse(false);
         if (stands && !place.at("grid").isGiven()) {
@@ -29,12 +73,8 @@ public record SurveyReader(Ruler ruler) {
         return stands;
     }
 
-    /**
-     * One diameter or a grid.
-     *
-     * @param finished whether the hole is finished, and so must have been measured
-     */
-    public Survey read(Place place, boolean finished) {
+    /** One diameter or a grid. */
+    private Survey readings(Place place) {
         Place diameter = place.at("diameter");
         Place grid = place.at("grid");
         if (diameter.isGiven() && grid.isGiven()) {
@@ -46,5 +86,26 @@ public record SurveyReader(Ruler ruler) {
         return grid.isGiven()
                 ? new GridReader(ruler).read(grid)
                 : ruler.diameter(diameter).<Survey>map(SingleDiameter::new).orElseGet(NotMeasured::new);
+    }
+
+    private List<Finding> findings(Place place) {
+        return place.items(MOST_FINDINGS, "findings").stream()
+                .flatMap(item -> finding(item).stream())
+                .toList();
+    }
+
+    private Optional<Finding> finding(Place place) {
+        if (!place.isObject("kind", "depth", "height")) {
+            if (!place.isGiven()) {
+                place.wrongForm("a finding");
+            }
+            return Optional.empty();
+        }
+        place.at("kind").need("It is not said what was found.");
+        Optional<Length> depth = ruler.above(place.at("depth"), THICKEST_WALL);
+        Optional<Length> height = ruler.belowDeck(place.at("height"));
+        return place.at("kind")
+                .word(List.of(Finding.Kind.values()), Finding.Kind::label)
+                .map(kind -> new Finding(kind, depth, height));
     }
 }

@@ -36,6 +36,34 @@ public record BenchHold(
 
     /** What holds, and the way out. */
     public enum Reason {
+        /** Holed, melted, cracked. */
+        BEYOND_MACHINING(
+                "A cylinder is beyond machining.",
+                "Stop: no kit. Ask a specialist about a sleeve, or find another block; then survey all holes again, and quote anew."),
+        /** A finding in a wall that is never cut. */
+        FINDING_NEVER_CUT(
+                "What was found must be cut or honed out, and this wall is never bored or honed.",
+                "Stop: no kit. Ask a specialist about plating it anew or a sleeve, or find another barrel or block."),
+        /** Aluminium on the wall. */
+        SMEARED_ALUMINIUM(
+                "Aluminium is smeared on the wall, and what lies below it was not measured.",
+                "Take the aluminium off, then measure again."),
+        /** A sleeve that moves in its seat. */
+        SLEEVE_LOOSE(
+                "A sleeve is loose in its seat, and nothing measured in it stands.",
+                "Refit the sleeve, then measure again."),
+        /** Something to cut out before honing. */
+        CLEAN_UP_NOT_JUDGED(
+                "A finding must be cut out, and a plan does not judge whether its size brings the hole clean.",
+                "Ask a match with the finding, then plan the size that it is certain of, without it."),
+        /** Something to cut out after honing. */
+        DID_NOT_CLEAN_UP(
+                "A hole did not clean up, for a finding is left in it.",
+                "Do not build it: survey all holes again, ask a match with the finding, and quote anew."),
+        /** A poor surface in a hole that is left with it. */
+        FINISH_POOR(
+                "The surface of a finished hole is poor, and the hone that settles it makes the hole larger.",
+                "Hone it, then measure again."),
         /** Wall, bridge, gasket, parts: whatever a match says against the size. */
         SIZE_BLOCKED(
                 "Something else than the wear stands against the size.", "Ask a match for a size that is offered."),

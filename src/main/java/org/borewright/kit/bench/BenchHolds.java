@@ -10,13 +10,52 @@ import org.borewright.fit.Rule;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.choice.Block;
 import org.borewright.kit.hole.Hole;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Finding.Weight;
 
 /** Gathers what stands in the way on the bench. */
 public final class BenchHolds {
 
     private BenchHolds() {}
 
-    /** Before honing. A piston that is proven wrong stands in the way only while a hole has none. */
+    /**
+     * What was seen in holes and stands in the way: of a hole beyond machining nothing else, and what is cosmetic never.
+     *
+     * @param mayBeCut whether bar and hone may touch the walls
+     * @param toCut what it is that a finding must be cut out
+     * @param left whether a hole is left with the surface it has
+     */
+    public static List<BenchHold> ofFindings(List<Hole> holes, boolean mayBeCut, Reason toCut, Predicate<Hole> left) {
+        List<BenchHold> holds = new ArrayList<>();
+        addSeen(holds, Reason.BEYOND_MACHINING, holes, survey -> survey.has(Weight.BEYOND_MACHINING));
+        addSeen(
+                holds,
+                Reason.FINDING_NEVER_CUT,
+                holes,
+                survey -> survey.isBeyondMachining(mayBeCut) && !survey.has(Weight.BEYOND_MACHINING));
+        List<Hole> mended = holes.stream()
+                .filter(hole -> !hole.survey().isBeyondMachining(mayBeCut))
+                .toList();
+        addSeen(holds, Reason.SMEARED_ALUMINIUM, mended, survey -> survey.has(Finding.Kind.SMEARED_ALUMINIUM));
+        addSeen(holds, Reason.SLEEVE_LOOSE, mended, survey -> survey.has(Finding.Kind.SLEEVE_LOOSE));
+        addSeen(holds, toCut, mended, survey -> survey.has(Weight.MACHINABLE));
+        addSeen(holds, Reason.FINISH_POOR, mended.stream().filter(left).toList(), survey -> survey.has(Weight.HONE));
+        return holds;
+    }
+
+    private static void addSeen(
+            List<BenchHold> holds, Reason reason, List<Hole> holes, Predicate<CylinderSurvey> concerned) {
+        List<String> cylinders = holes.stream()
+                .filter(hole -> concerned.test(hole.survey()))
+                .map(Hole::name)
+                .toList();
+        if (!cylinders.isEmpty()) {
+            holds.add(BenchHold.inHoles(reason, cylinders, List.of()));
+        }
+    }
+
+    /** Before honing, what was seen apart. A piston that is proven wrong stands in the way only while a hole has none. */
     static List<BenchHold> ofPlan(
             List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
         List<BenchHold> holds = new ArrayList<>(ofSize(blocks));

@@ -56,7 +56,8 @@ public record BenchPlan(
         List<Block> blocks = request.choice()
                 .blocksAsMade(
                         engine, fits.gaskets(request.choice(), request.deck().lowered()));
-        List<BenchHold> holds = BenchHolds.ofPlan(blocks, pistons, plans, checks);
+        List<BenchHold> holds = new ArrayList<>(seen(engine, plans));
+        holds.addAll(BenchHolds.ofPlan(blocks, pistons, plans, checks));
         boolean past = plans.stream().anyMatch(HolePlan::isPastWindow);
         return new BenchPlan(
                 readiness(holds, plans),
@@ -122,6 +123,19 @@ public record BenchPlan(
                     return planner.plan(holes.get(i), mayGoIn, paired.get(i).map(fit::get));
                 })
                 .toList();
+    }
+
+    /** A poor surface is settled where the hone goes in; a hole that is past its window is held for that. */
+    private static List<BenchHold> seen(Engine engine, List<HolePlan> plans) {
+        List<Hole> left = plans.stream()
+                .filter(plan -> plan.work() == Work.AS_IS && !plan.isPastWindow())
+                .map(HolePlan::hole)
+                .toList();
+        return BenchHolds.ofFindings(
+                plans.stream().map(HolePlan::hole).toList(),
+                engine.build().construction().mayBeBored(),
+                BenchHold.Reason.CLEAN_UP_NOT_JUDGED,
+                left::contains);
     }
 
     private static Check masses(Engine engine, BenchRequest request, List<HolePlan> plans) {

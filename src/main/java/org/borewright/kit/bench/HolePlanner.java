@@ -10,7 +10,6 @@ import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Clearance;
 import org.borewright.fit.Comparison;
-import org.borewright.fit.HoneOnly;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
@@ -69,7 +68,7 @@ final class HolePlanner {
         List<Comparison> clean = runs(asItIs) ? List.of() : honedClean(hole, diameter, ofPiston, clearance);
         Length honeTo = hone(hole, target);
         Length boreTo = honeTo.minus(eachWay).minus(bore.honeStock());
-        Work work = runs(asItIs) || !mayBeCut || ended(clean, Outcome.OUT) ? Work.AS_IS : byBarOrHone(hole, boreTo);
+        Work work = isLeft(hole, asItIs) || ended(clean, Outcome.OUT) ? Work.AS_IS : byBarOrHone(hole, boreTo);
         List<Check> checks = new ArrayList<>();
         if (work != Work.AS_IS) {
             checks.addAll(HoneWindow.checkTarget(clearance, eachWay, ofHole, ofPiston));
@@ -119,14 +118,10 @@ final class HolePlanner {
 
     /** The target, or what a hole that is past it needs to come out clean, at its narrower end where it has choke. */
     private Length hone(Hole hole, Length target) {
-        return clean(hole)
+        return hole.honeCleanUp()
                 .map(clean -> clean.plus(eachWay))
                 .filter(mean -> mean.isMoreThan(target))
                 .orElse(target);
-    }
-
-    private static Optional<Length> clean(Hole hole) {
-        return hole.diameters().map(measured -> HoneOnly.cleanUp(measured.greatest(), Length.ZERO));
     }
 
     /** The clearances of a hole that is finished, or is never cut. */
@@ -141,6 +136,11 @@ final class HolePlanner {
         return request.condition() == Condition.FINISHED || !mayBeCut;
     }
 
+    /** Whether neither bar nor hone goes in: it runs as it is, its wall is never cut, or what was seen in it is beyond them. */
+    private boolean isLeft(Hole hole, List<Comparison> asItIs) {
+        return runs(asItIs) || !mayBeCut || hole.survey().isBeyondMachining(mayBeCut);
+    }
+
     /** Whether a finished hole is left as it is: anything but proven too tight. */
     private static boolean runs(List<Comparison> asItIs) {
         return !asItIs.isEmpty() && asItIs.get(0).outcome() != Outcome.OUT;
@@ -149,7 +149,7 @@ final class HolePlanner {
     /** The greatest clearance a hole to be cut will have at the least: for the largest piston, honed no further than clean. */
     private List<Comparison> honedClean(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
         Limits largest = Limits.exactly(piston.greatest());
-        return clean(hole)
+        return hole.honeCleanUp()
                 .filter(clean -> mayBeCut)
                 .map(clean -> clean.plus(eachWay.doubled()))
                 .map(clean -> Clearance.check(Limits.exactly(clean), hole.uncertainty(), largest, ofPiston, window))

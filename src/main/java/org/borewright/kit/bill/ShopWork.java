@@ -2,6 +2,7 @@ package org.borewright.kit.bill;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.borewright.catalog.Build;
 import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Shelf;
@@ -65,11 +66,14 @@ public record ShopWork(List<Line> lines) {
     }
 
     private static int quantity(Shelf shelf, ShopOperation operation, List<HoleAtSize> holes, Length skim) {
+        Build build = shelf.engine().build();
+        int cut = count(holes, Work.REBORE) + count(holes, Work.HONE_ONLY);
         int touched = switch (operation.when()) {
             case ALWAYS -> holes.size();
+            case PLATE -> build.torquePlate() ? cut : 0;
             case BORE -> count(holes, Work.REBORE);
-            case HONE -> count(holes, Work.REBORE) + count(holes, Work.HONE_ONLY);
-            case PORTS -> shelf.engine().build().strokes() == Strokes.TWO ? count(holes, Work.REBORE) : 0;
+            case HONE -> cut;
+            case PORTS -> build.strokes() == Strokes.TWO ? count(holes, Work.REBORE) : 0;
             case SKIM -> skim.isMoreThan(Length.ZERO) ? holes.size() : 0;
         };
         return operation.per() == ShopOperation.Per.ENGINE ? Math.min(touched, 1) : touched;

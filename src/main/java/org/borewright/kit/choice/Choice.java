@@ -43,7 +43,7 @@ public record Choice(
     public List<Block> blocksAsMade(Engine engine, List<GasketFit> overPistons) {
         boolean cut =
                 !engine.build().construction().mayBeBored() && size.oversize().isMoreThan(Length.ZERO);
-        return allBlocks(cut, wallAsMade.stream().toList(), overPistons, Length.ZERO);
+        return allBlocks(engine, cut, wallAsMade.stream().toList(), overPistons, Length.ZERO);
     }
 
     /**
@@ -55,14 +55,14 @@ public record Choice(
      * @param skimmedBefore what earlier skims took off the deck together
      */
     public List<Block> allBlocks(
-            boolean neverBored, List<Check> walls, List<GasketFit> overPistons, Length skimmedBefore) {
+            Engine engine, boolean neverBored, List<Check> walls, List<GasketFit> overPistons, Length skimmedBefore) {
         List<Block> all = new ArrayList<>(blocks);
         if (neverBored) {
             all.add(Block.of(Block.Reason.NEVER_BORED));
         }
         Block.ofWalls(walls).ifPresent(all::add);
         if (GasketFit.fitting(overPistons).isEmpty()) {
-            all.add(GasketFit.block(overPistons, skimmedBefore));
+            all.add(GasketFit.block(engine, overPistons, skimmedBefore));
         }
         return all;
     }

@@ -157,11 +157,12 @@ public record GasketFit(
     }
 
     /**
-     * Why none of several fits: what stands against the kits as they come, and the most skim that any set bears.
+     * Why none of several fits: what stands against the kits as they come, the most skim that any set bears, and the engine where it bears no
+     * more with any other.
      *
      * @param before what earlier skims took off together, for nothing puts that back
      */
-    static Block block(List<GasketFit> none, Length before) {
+    static Block block(Engine engine, List<GasketFit> none, Length before) {
         List<Check> told = new ArrayList<>();
         none.stream().filter(fit -> fit.gaskets.loose() == 0).forEach(fit -> told.addAll(Check.holding(fit.checks)));
         none.stream()
@@ -169,7 +170,23 @@ public record GasketFit(
                 .flatMap(GasketFit::tooFar)
                 .max(Comparator.comparingLong(Comparison::margin))
                 .ifPresent(told::add);
-        return Block.of(reason(none.stream().flatMap(GasketFit::tooFar).toList(), before), told);
+        List<Comparison> tooFar = none.stream().flatMap(GasketFit::tooFar).toList();
+        Block.Reason reason = reason(tooFar, before);
+        ofEngine(engine, tooFar, reason == Block.Reason.SKIMMED_BEFORE ? Optional.of(before) : Optional.empty())
+                .ifPresent(told::add);
+        return Block.of(reason, told);
+    }
+
+    /** The engine's own limit of all skims, or of those that nothing puts back, where they are beyond it and the gaskets bear still less. */
+    private static Optional<Comparison> ofEngine(Engine engine, List<Comparison> tooFar, Optional<Length> before) {
+        Length most = engine.limits().skimGreatest();
+        boolean setsBearLess = tooFar.stream().allMatch(skims -> skims.limit().units() < most.nanometres());
+        return tooFar.stream()
+                .filter(skims -> setsBearLess)
+                .findFirst()
+                .map(skims -> before.orElse(Length.ofNanometres(skims.value().units())))
+                .map(skims -> DeckSkim.ofEngine(skims, most))
+                .filter(check -> check.outcome() == Outcome.OUT);
     }
 
     private static Block.Reason reason(List<Comparison> tooFar, Length before) {

@@ -43,7 +43,9 @@ public final class Ladder {
 
     private List<Rung> rungs(RingsOnly rings) {
         List<Rung> rungs = new ArrayList<>();
-        rungs.add(new Rung(Way.RINGS_ONLY, Optional.empty(), rings.certainty(), rings.open(), List.of()));
+        List<String> open = new ArrayList<>(rings.open());
+        open.addAll(rings.lacking());
+        rungs.add(new Rung(Way.RINGS_ONLY, Optional.empty(), rings.certainty(), open, List.of()));
         atPresentSize().ifPresent(rungs::add);
         rungs.addAll(reboring());
         rungs.add(new Rung(

@@ -48,7 +48,7 @@ final class Conditions {
             unknown(Rule.GROOVES, "clean the grooves and try a new ring in each: are they good or worn?");
     private static final Check NO_RING =
             unknown(Rule.SERVICE_RING_GAP, "find out which piston is in the hole: its rings are not known before");
-    private static final Check NO_RING_SUPPLIED =
+    static final Check NO_RING_SUPPLIED =
             unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size that fits this piston is supplied");
     private static final Check NO_GRID = unknown(
             Rule.SERVICE_RING_GAP,

@@ -9,8 +9,11 @@ import org.borewright.catalog.RingSet;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.Rule;
+import org.borewright.fit.Unchecked;
 import org.borewright.kit.bill.Job;
+import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Hole;
@@ -90,6 +93,25 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
                 .sorted()
                 .map(Rule::title)
                 .toList();
+    }
+
+    /** The parts that cannot be had for it, in words: a ring set, a set of gaskets, or what its kit is short of; none where it is ruled out. */
+    public List<String> lacking() {
+        if (certainty() == Certainty.NO) {
+            return List.of();
+        }
+        if (rings.isEmpty()) {
+            return holes.stream()
+                    .flatMap(hole -> hole.checks().stream())
+                    .filter(Conditions.NO_RING_SUPPLIED::equals)
+                    .map(Unchecked.class::cast)
+                    .map(Unchecked::reason)
+                    .distinct()
+                    .toList();
+        }
+        return job.kit()
+                .map(kit -> kit.missing().stream().map(Kit.Missing::says).toList())
+                .orElse(List.of(Block.Reason.GASKET.sentence()));
     }
 
     /** What is not told of any hole where nothing was told: the same in every answer. */

@@ -87,6 +87,7 @@ public final class SizeTable {
                 walls,
                 left,
                 choice.allBlocks(
+                        fits.shelf().engine(),
                         wouldBeCut(choice.size()),
                         walls,
                         gaskets,

@@ -52,6 +52,13 @@ public record CylinderSurvey(
         return asRead instanceof QueriedGrid queried ? queried.queries() : List.of();
     }
 
+    /** Whether anything was read inside the hole, so that it matters how warm it was: a diameter, unworn wall, or the reach of a worn one. */
+    public boolean isRead() {
+        return !(asRead instanceof NotMeasured)
+                || wall.unworn().isPresent()
+                || wall.reach().isPresent();
+    }
+
     /** Whether a finding of this weight is among them. */
     public boolean has(Finding.Weight weight) {
         return any(finding -> finding.kind().weight() == weight);

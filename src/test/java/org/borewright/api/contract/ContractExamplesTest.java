@@ -114,6 +114,7 @@ class ContractExamplesTest {
                 "Offers | value/offers | [] | /offers: the contract says [], the service says [{",
                 "Offers | value/colour | 1 | : colour is in the contract alone",
                 "Offers | value/engine | nothing | : engine is in the service alone",
+                "Offers | value/revision/offers | \"000000000000\" | /revision/offers: the contract says \"000000000000\"",
                 "Offers | value/revision | nothing | : revision is in the service alone",
                 "Worn | value/cylinders | [{\"cylinder\": \"1\", \"diameter\": 53.721}] | the service says 53.721",
                 "Fit | value/oversize | {\"value\": 0.5, \"nm\": 500000} | the contract says 0.5, the service says 0.500",

@@ -3,11 +3,20 @@ package org.borewright.kit.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.fit.Outcome;
 import org.borewright.fit.shape.MassRange;
+import org.borewright.measure.Climate;
+import org.borewright.measure.Expansion;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Measuring;
+import org.borewright.measure.Temperature;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.NullSource;
@@ -39,6 +48,45 @@ class PistonInHandTest {
         assertThat(piston.isBelieved()).isEqualTo(believed);
         assertThat(piston.mayBeFitted()).isEqualTo(mayBeFitted);
         assertThat(piston.isOpen()).isEqualTo(open);
+    }
+
+    /** 70.445 mm read at 30 °C: the alloy of DESIGN-1 grows by 19.4 × 10⁻⁶, that of DESIGN-2, which is no piston of this size's choice, by 25. */
+    @ParameterizedTest(name = "A of {0}, B of {1}: {2} and {3}")
+    @CsvSource({
+        "DESIGN-1, DESIGN-2, 70.431336, 70.427393",
+        "DESIGN-2, DESIGN-1, 70.427393, 70.431336",
+        "DESIGN-2, DESIGN-2, 70.427393, 70.427393",
+    })
+    void eachIsCorrectedWithItsOwnAlloy(String first, String second, Length ofFirst, Length ofSecond) {
+        PistonDesign ours = bench.choice().design();
+        PistonDesign other = new PistonDesign(
+                "DESIGN-2",
+                "Likewright",
+                new Expansion(25e-6, 1e-6),
+                ours.gaugeHeight(),
+                ours.coating(),
+                ours.wearLimit());
+        Measuring warm = new Measuring(
+                Gauge.Kind.MICROMETER.usual(),
+                Climate.at(Temperature.parse(BigDecimal.valueOf(30), Temperature.Scale.CELSIUS)));
+
+        List<PistonInHand> pistons = BenchPlan.pistons(
+                List.of(other, ours), bench.choice(), warm, List.of(read("A", first), read("B", second)));
+
+        assertThat(pistons).extracting(PistonInHand::diameter).containsExactly(ofFirst, ofSecond);
+        assertThat(pistons)
+                .extracting(piston -> piston.checks().get(0).outcome() == Outcome.OUT)
+                .containsExactly(first.equals("DESIGN-2"), second.equals("DESIGN-2"));
+    }
+
+    private PistonReading read(String tag, String design) {
+        PistonReading plain = bench.piston(tag, "P-050", mm("70.445"), Optional.empty());
+        Piston made = plain.part();
+        return new PistonReading(
+                tag,
+                new Piston(made.number(), design, made.size(), made.hand(), made.grade(), made.shape()),
+                plain.diameter(),
+                plain.milligrams());
     }
 
     /** Target of 70.445 is 70.505; twice what the middle of the hole is from it. */

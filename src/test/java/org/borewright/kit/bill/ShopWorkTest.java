@@ -10,6 +10,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
+import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -35,6 +36,25 @@ class ShopWorkTest {
                         .collect(joining(" ")))
                 .isEqualTo(lines);
         assertThat(work.days()).isEqualTo(days);
+    }
+
+    /** Once for the engine, whether the bar goes in or the hone alone; a hole that nobody cuts wants none. */
+    @ParameterizedTest(name = "an engine with a torque plate {0}, {1} and {2}: {3}")
+    @CsvSource({
+        "true, REBORE, REBORE, 1",
+        "true, AS_IS, HONE_ONLY, 1",
+        "true, AS_IS, AS_IS, 0",
+        "false, REBORE, REBORE, 0",
+    })
+    void aTorquePlateIsBoltedOnWhereHolesAreCutThatWantIt(boolean plate, Work first, Work second, long times) {
+        TwinShop shop = new TwinShop();
+        shop.torquePlate = plate;
+
+        assertThat(ShopWork.of(shop.shelf(), List.of(hole("1", first), hole("2", second)), Length.ZERO).lines().stream()
+                        .filter(line -> line.operation().code().equals("plate"))
+                        .mapToLong(ShopWork.Line::quantity)
+                        .sum())
+                .isEqualTo(times);
     }
 
     @ParameterizedTest(name = "a gasket kit serves {0} cylinders: {1}")

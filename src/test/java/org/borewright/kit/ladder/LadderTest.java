@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentPiston;
 import org.borewright.kit.table.Settling;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Limits;
@@ -82,6 +88,47 @@ class LadderTest {
                         .get(2)
                         .open())
                 .containsExactly("no reading of the holes can prove it");
+    }
+
+    /** Pistons of DESIGN-1 are in both holes: two ring sets and four clips. What is ruled out wants no parts. */
+    @ParameterizedTest(name = "{1} is {2}, hole {0}: {3}")
+    @CsvSource({
+        "70.060, R-STD, to be had, ''",
+        "70.060, R-STD, never made, no ring set of the present size that fits this piston is supplied",
+        "70.060, R-STD, the last, 'ring set R-STD (needed 2, on the shelf 1)'",
+        "70.060, CLIP-1, the last, 'clip CLIP-1 (needed 4, on the shelf 1)'",
+        "70.060, GK-1, too low, no gasket kit fits this size",
+        "70.900, R-STD, the last, ''",
+        "70.900, R-STD, never made, ''",
+    })
+    void ringsOnlySaysWhichOfItsPartsCannotBeHad(String hole, String number, String state, String lacking) {
+        switch (state) {
+            case "never made" -> shop.withdraw(number, Withdrawal.State.NEVER_MADE);
+            case "the last" -> shop.lastOf(number, 1);
+            case "too low" -> shop.pistonToHead = new Limits(mm("5"), mm("6"));
+            default -> {}
+        }
+        Match match = shop.ask(ofKnownPistons(hole));
+        List<String> open = ladder(match).get(0).open();
+        List<String> conditions = match.ringsOnly().orElseThrow().open();
+
+        assertThat(open.subList(0, conditions.size())).isEqualTo(conditions);
+        assertThat(open.subList(conditions.size(), open.size()))
+                .isEqualTo(lacking.isEmpty() ? List.of() : List.of(lacking));
+    }
+
+    private MatchRequest ofKnownPistons(String hole) {
+        AsFound found = new AsFound(
+                new PresentPiston(
+                        shop.shelf().parts().designs().stream().findFirst(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        PresentPiston.NOT_TOLD.measuring()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return Requests.seen(
+                shop.request(Condition.WORN, "standard", TwinShop.surveys(hole, "70.020")), List.of(found, found));
     }
 
     @Test

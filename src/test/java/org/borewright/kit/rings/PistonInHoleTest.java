@@ -3,8 +3,10 @@ package org.borewright.kit.rings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.mm;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
@@ -19,11 +21,13 @@ import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
+import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Climate;
+import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Measuring;
@@ -130,6 +134,43 @@ class PistonInHoleTest {
                 .hasValueSatisfying(check -> assertThat(check.outcome()).isEqualTo(outcome));
     }
 
+    /**
+     * Both read 69.930 mm at 30 °C, for a hole of 70.043: 69.916 436 mm in the alloy of DESIGN-1, 19.4 × 10⁻⁶, and 69.912 522 in that of
+     * DESIGN-2, 25 × 10⁻⁶, which is refused beside the other. Which of them is in the first hole does not matter.
+     */
+    @ParameterizedTest(name = "{0} in the first hole, {1} in the second: {2} and {3}")
+    @CsvSource({
+        "DESIGN-1, DESIGN-2, 0.126564, 0.130478",
+        "DESIGN-2, DESIGN-1, 0.130478, 0.126564",
+    })
+    void eachIsCorrectedWithItsOwnAlloy(String inFirst, String inSecond, Length first, Length second) {
+        MatchRequest request = Requests.seen(
+                request("standard", AsFound.NOT_TOLD), List.of(found(warm(inFirst)), found(warm(inSecond))));
+        PistonInHole pistons = new PistonInHole(
+                shop.shelf().engine(), request, design("DESIGN-1"), first(FitTable.of(shop.shelf()), request));
+        Hole hole = shop.ask(request).surveyed().get(0);
+
+        assertThat(List.of(first, second))
+                .isEqualTo(Stream.of(0, 1)
+                        .map(index ->
+                                (Comparison) pistons.clearance(index, hole).orElseThrow())
+                        .map(clearance -> Length.ofNanometres(clearance.value().units()))
+                        .toList());
+    }
+
+    private PresentPiston warm(String code) {
+        PistonDesign made = design(code).orElseThrow();
+        Expansion alloy = code.equals("DESIGN-2") ? new Expansion(25e-6, 1e-6) : made.expansion();
+        return new PresentPiston(
+                Optional.of(new PistonDesign(
+                        code, made.maker(), alloy, made.gaugeHeight(), made.coating(), made.wearLimit())),
+                Optional.empty(),
+                Optional.of(mm("69.930")),
+                new Measuring(
+                        Gauge.Kind.MICROMETER.usual(),
+                        Climate.at(Temperature.parse(BigDecimal.valueOf(30), Temperature.Scale.CELSIUS))));
+    }
+
     /** Neither its number nor a present size: nobody knows how large it was made. */
     @ParameterizedTest(name = "design {0}, present size {1}, reads {2}: told {3}")
     @CsvSource({
@@ -166,17 +207,19 @@ class PistonInHoleTest {
     private PistonInHole pistons(
             String present, Optional<PistonDesign> design, Optional<Piston> part, Optional<Length> reads) {
         Measuring micrometer = new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE));
-        AsFound found = new AsFound(
-                new PresentPiston(design, part, reads, micrometer),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-        MatchRequest request = request(present, found);
-        FitTable fits = FitTable.of(shop.shelf());
-        Optional<Choice> choice = request.present()
+        MatchRequest request = request(present, found(new PresentPiston(design, part, reads, micrometer)));
+        return new PistonInHole(
+                shop.shelf().engine(), request, design("DESIGN-1"), first(FitTable.of(shop.shelf()), request));
+    }
+
+    private static Optional<Choice> first(FitTable fits, MatchRequest request) {
+        return request.present()
                 .reliable()
                 .flatMap((Size size) -> fits.at(size).stream().findFirst());
-        return new PistonInHole(shop.shelf().engine(), request, design("DESIGN-1"), choice);
+    }
+
+    private static AsFound found(PresentPiston piston) {
+        return new AsFound(piston, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private MatchRequest request(String present, AsFound found) {

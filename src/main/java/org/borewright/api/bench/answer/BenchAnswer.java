@@ -86,6 +86,7 @@ public record BenchAnswer(
     /** The answer to a question, in its unit. */
     public static BenchAnswer of(FitTable fits, BenchRequest request, BenchPlan plan, LengthUnit unit) {
         Shelf shelf = fits.shelf();
+        boolean mayBeCut = shelf.engine().build().construction().mayBeBored();
         return new BenchAnswer(
                 shelf.engine().code(),
                 shelf.revision(),
@@ -109,7 +110,9 @@ public record BenchAnswer(
                         .orElse(null),
                 PistonAnswer.of(plan.pistons(), unit),
                 plan.spare().stream().map(PistonInHand::tag).toList(),
-                plan.holes().stream().map(hole -> HolePlanAnswer.of(hole, unit)).toList(),
+                plan.holes().stream()
+                        .map(hole -> HolePlanAnswer.of(hole, mayBeCut, unit))
+                        .toList(),
                 plan.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
                 operations(shelf, request, plan),
                 Step.of(shelf.engine()).stream().map(Step::text).toList(),

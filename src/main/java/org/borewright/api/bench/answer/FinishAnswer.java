@@ -60,6 +60,7 @@ public record FinishAnswer(
     /** The answer to a question, in its unit. */
     public static FinishAnswer of(FitTable fits, FinishRequest request, Finish finish, LengthUnit unit) {
         Shelf shelf = fits.shelf();
+        boolean mayBeCut = shelf.engine().build().construction().mayBeBored();
         return new FinishAnswer(
                 shelf.engine().code(),
                 shelf.revision(),
@@ -79,7 +80,7 @@ public record FinishAnswer(
                 BenchHoldAnswer.of(finish.holds(), unit),
                 PistonAnswer.of(finish.pistons(), unit),
                 finish.holes().stream()
-                        .map(hole -> JudgedHoleAnswer.of(hole, unit))
+                        .map(hole -> JudgedHoleAnswer.of(hole, mayBeCut, unit))
                         .toList(),
                 finish.checks().stream()
                         .map(check -> ShownCheck.of(check, unit))

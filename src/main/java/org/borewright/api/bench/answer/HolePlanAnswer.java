@@ -3,6 +3,7 @@ package org.borewright.api.bench.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.borewright.api.match.answer.hole.CylinderAnswer;
+import org.borewright.api.match.answer.hole.FindingAnswer;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param stoodOn what is known of the hole
  * @param largest the largest diameter at 20 °C; absent when nothing was measured
  * @param smallest the smallest diameter at 20 °C; absent when nothing was measured
+ * @param findings what was seen, and what it means; absent where nothing was
  * @param piston the number that goes in
  * @param tag of the measured piston; absent while none is, and then all else is provisional
  * @param pistonDiameter as measured, or its tolerance
@@ -39,6 +41,7 @@ record HolePlanAnswer(
         String stoodOn,
         @Nullable ShownLength largest,
         @Nullable ShownLength smallest,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FindingAnswer> findings,
         String piston,
         @Nullable String tag,
         ShownLimits pistonDiameter,
@@ -52,12 +55,13 @@ record HolePlanAnswer(
         List<SetGapAnswer> ringGaps,
         List<ShownCheck> checks) {
 
-    static HolePlanAnswer of(HolePlan plan, LengthUnit unit) {
+    static HolePlanAnswer of(HolePlan plan, boolean mayBeCut, LengthUnit unit) {
         return new HolePlanAnswer(
                 plan.hole().name(),
                 CylinderAnswer.label(plan.hole().at20()),
                 ShownLength.of(plan.hole().diameters().map(Limits::greatest), unit),
                 ShownLength.of(plan.hole().diameters().map(Limits::least), unit),
+                FindingAnswer.of(plan.hole(), mayBeCut, unit),
                 plan.part().number().text(),
                 plan.piston().map(PistonInHand::tag).orElse(null),
                 ShownLimits.ofRange(plan.diameter(), unit),

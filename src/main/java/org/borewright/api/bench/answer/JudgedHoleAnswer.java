@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.borewright.api.match.answer.hole.BudgetAnswer;
 import org.borewright.api.match.answer.hole.CylinderAnswer;
+import org.borewright.api.match.answer.hole.FindingAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param smallest the smallest diameter at 20 °C; absent when nothing was measured
  * @param budget the uncertainty of a diameter, term by term; absent when nothing was measured
  * @param shape taper and out-of-round; absent without a grid
+ * @param findings what was seen, and what it means; absent where nothing was
  * @param piston the number that goes in
  * @param tag of the measured piston; absent where its tolerance is reckoned with
  * @param clearance at its worst both ways; absent where it cannot be known
@@ -38,13 +40,14 @@ record JudgedHoleAnswer(
         @Nullable ShownLength smallest,
         @Nullable BudgetAnswer budget,
         CylinderAnswer.@Nullable ShapeAnswer shape,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FindingAnswer> findings,
         String piston,
         @Nullable String tag,
         @Nullable ShownLimits clearance,
         List<SetGapAnswer> ringGaps,
         List<ShownCheck> checks) {
 
-    static JudgedHoleAnswer of(JudgedHole judged, LengthUnit unit) {
+    static JudgedHoleAnswer of(JudgedHole judged, boolean mayBeCut, LengthUnit unit) {
         return new JudgedHoleAnswer(
                 judged.hole().name(),
                 judged.judgement().label(),
@@ -58,6 +61,7 @@ record JudgedHoleAnswer(
                 judged.shape()
                         .map(shape -> CylinderAnswer.ShapeAnswer.of(shape, unit))
                         .orElse(null),
+                FindingAnswer.of(judged.hole(), mayBeCut, unit),
                 judged.part().number().text(),
                 judged.piston().map(PistonInHand::tag).orElse(null),
                 judged.clearance()

@@ -7,6 +7,7 @@ import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
+import org.borewright.api.asked.SurveyReader;
 import org.borewright.api.match.request.DeckReader;
 import org.borewright.catalog.Cylinder;
 import org.borewright.kit.bench.BenchRequest;
@@ -86,7 +87,7 @@ public class BenchReader {
                     .map(CylinderSurvey::unsurveyed)
                     .toList();
         }
-        HoleReader hole = new HoleReader(opening.ruler(), finished, List.of());
+        SurveyReader hole = new SurveyReader(opening.ruler(), finished);
         return new CylindersReader<>(hole::read, CylinderSurvey::unsurveyed, opening.engine()).read(place);
     }
 }

@@ -8,6 +8,7 @@ import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
+import org.borewright.api.asked.SurveyReader;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.Piston;
@@ -92,12 +93,12 @@ public class FinishReader {
     }
 
     private static List<Fitted> fitted(Opening opening, PistonsReader pistons) {
-        HoleReader hole = new HoleReader(opening.ruler(), false, List.of("tag", "piston"));
+        SurveyReader hole = new SurveyReader(opening.ruler(), false);
         return new CylindersReader<>(place -> fitted(hole, pistons, place), Fitted::missing, opening.engine())
                 .read(opening.at("cylinders"));
     }
 
-    private static Fitted fitted(HoleReader hole, PistonsReader pistons, Place place) {
+    private static Fitted fitted(SurveyReader hole, PistonsReader pistons, Place place) {
         Place tag = place.at("tag");
         Place number = place.at("piston");
         if (tag.isGiven() && number.isGiven()) {
@@ -105,7 +106,8 @@ public class FinishReader {
         } else if (!tag.isGiven()) {
             number.need("It is not said which piston goes in: give the tag of a measured one, or a number.");
         }
-        return new Fitted(hole.read(place), Optional.of(place), PistonsReader.tag(tag), pistons.part(number));
+        return new Fitted(
+                hole.read(place, "tag", "piston"), Optional.of(place), PistonsReader.tag(tag), pistons.part(number));
     }
 
     private static List<Piston> inHand(List<PistonReading> pistons, List<Fitted> fitted) {

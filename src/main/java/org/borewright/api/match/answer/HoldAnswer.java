@@ -148,7 +148,10 @@ public record HoldAnswer(
             case CLEARANCE_TOO_CLOSE -> withPistons(hold);
             case SKIMMED_TOO_FAR -> skimmed(hold, unit);
             case SKIMMED_TOO_FAR_BEFORE ->
-                hold.reason().wayOut() + (tooNear(hold) ? " A thicker gasket may rescue it, where one is found." : "");
+                hold.reason().wayOut()
+                        + (tooNear(hold) && most(hold, Rule.ENGINE_SKIM).isEmpty()
+                                ? " A thicker gasket may rescue it, where one is found."
+                                : "");
             default -> hold.reason().wayOut();
         };
     }
@@ -168,15 +171,27 @@ public record HoldAnswer(
     }
 
     private static String skimmed(Hold hold, LengthUnit unit) {
-        return hold.checks().stream()
-                .filter(check -> check.rule() == Rule.DECK_SKIM)
-                .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
-                .map(most -> Length.ofNanometres(most.units()))
-                .max(Comparator.naturalOrder())
+        return most(hold, Rule.DECK_SKIM)
                 .map(most ->
                         (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit) + " altogether")
-                                + (tooNear(hold) ? ", or find a thicker gasket." : "."))
+                                + (tooNear(hold) ? thicker(hold, unit) : "."))
                 .orElse(hold.reason().wayOut());
+    }
+
+    /** What a thicker gasket may make of it: never more than the engine itself bears. */
+    private static String thicker(Hold hold, LengthUnit unit) {
+        return most(hold, Rule.ENGINE_SKIM)
+                .map(most -> ", or at most " + shown(most, unit) + " where a thicker gasket is found.")
+                .orElse(", or find a thicker gasket.");
+    }
+
+    /** The most that all skims may take by one rule; empty where it does not stand among the checks. */
+    private static Optional<Length> most(Hold hold, Rule rule) {
+        return hold.checks().stream()
+                .filter(check -> check.rule() == rule)
+                .flatMap(check -> check instanceof Comparison skim ? Stream.of(skim.limit()) : Stream.empty())
+                .map(most -> Length.ofNanometres(most.units()))
+                .max(Comparator.naturalOrder());
     }
 
     private static boolean tooNear(Hold hold) {

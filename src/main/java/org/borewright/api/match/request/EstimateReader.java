@@ -18,7 +18,6 @@ import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
-import org.borewright.measure.survey.NotMeasured;
 
 /** Reads the question of an estimate: a stamp, and whatever else is known of a worn engine. */
 @ApplicationScoped
@@ -68,15 +67,13 @@ public class EstimateReader {
                         .map(EstimateReader::untold)
                         .toList();
         Measuring measuring = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
-        boolean measured = holes.stream().anyMatch(hole -> !(hole.survey().asRead() instanceof NotMeasured));
+        boolean read = holes.stream().anyMatch(hole -> hole.survey().isRead());
         return new MatchRequest(
                 Condition.WORN,
                 stamped,
                 holes.stream().map(CylinderAsked::survey).toList(),
                 measuring.gauge(),
-                measured || opening.at("temperature").isGiven()
-                        ? measuring.climate()
-                        : Climate.at(Temperature.REFERENCE),
+                read || opening.at("temperature").isGiven() ? measuring.climate() : Climate.at(Temperature.REFERENCE),
                 DeckReader.read(opening.top(), opening.ruler()),
                 Optional.empty(),
                 holes.stream().map(CylinderAsked::asFound).toList(),

@@ -66,11 +66,9 @@ public record Finish(
         holds.addAll(BenchHolds.ofPistons(fitted));
         holds.addAll(BenchHolds.ofMasses(checks, true));
         boolean besides = !holds.isEmpty();
+        holds.addAll(0, judge.ofFindings(holes));
         holds.addAll(BenchHolds.ofQueries(holes));
-        gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.out(rule -> rule == Rule.PISTON_PART));
-        gather(holds, Reason.CHECK_OUT, judged, hole -> hole.out(rule -> rule != Rule.PISTON_PART));
-        gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
-        gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
+        addChecks(holds, judged);
         holds.addAll(BenchHolds.ofOpenPistons(fitted));
         return new Finish(
                 besides ? Judgement.HOLD : all(judged),
@@ -83,6 +81,13 @@ public record Finish(
 
     private static Judgement all(List<JudgedHole> judged) {
         return judged.stream().map(JudgedHole::judgement).reduce(Judgement.PASS, Judgement::and);
+    }
+
+    private static void addChecks(List<BenchHold> holds, List<JudgedHole> judged) {
+        gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.out(rule -> rule == Rule.PISTON_PART));
+        gather(holds, Reason.CHECK_OUT, judged, hole -> hole.out(rule -> rule != Rule.PISTON_PART));
+        gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
+        gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
     }
 
     private static void gather(

@@ -15,6 +15,8 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.PistonPart;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Unchecked;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchHolds;
 import org.borewright.kit.bench.PistonInHand;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.choice.RingChecks;
@@ -66,7 +68,13 @@ final class FinishJudge {
                                 RingGapIn.of(holes, request.rings().stream().toList()))
                         .orElse(List.of()),
                 checks,
-                judgement(checks, piston));
+                ofFindings(List.of(hole)).isEmpty() ? judgement(checks, piston) : Judgement.HOLD);
+    }
+
+    /** What was seen in finished holes and stands in the way. */
+    List<BenchHold> ofFindings(List<Hole> holes) {
+        return BenchHolds.ofFindings(
+                holes, engine.build().construction().mayBeBored(), BenchHold.Reason.DID_NOT_CLEAN_UP, finished -> true);
     }
 
     private Check place(Hole hole, Piston part) {

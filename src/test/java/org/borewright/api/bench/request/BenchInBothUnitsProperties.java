@@ -120,6 +120,37 @@ class BenchInBothUnitsProperties {
                 .isEqualTo(Finish.of(inMillimetres.fits(), inMillimetres.request()));
     }
 
+    /** Whatever order finished holes and their pistons are sent in, they are judged alike. */
+    @Property(tries = 60)
+    void theOrderOfFinishedHolesAndTheirPistonsDoesNotMatter(
+            @ForAll("fourPistons") List<String> pistons, @ForAll("fourFitted") List<String> holes) {
+        Finish sorted = finish(
+                pistons.stream().sorted().toList(), holes.stream().sorted().toList());
+
+        assertThat(finish(pistons, holes)).isEqualTo(sorted);
+        assertThat(sorted.holes())
+                .extracting(hole -> hole.piston().orElseThrow().tag())
+                .containsExactly("C", "A", "D", "B");
+    }
+
+    @Provide
+    Arbitrary<List<String>> fourFitted() {
+        return Arbitraries.shuffle(
+                "{\"cylinder\": \"1\", \"tag\": \"C\", \"diameter\": 77.716}",
+                "{\"cylinder\": \"2\", \"tag\": \"A\", \"diameter\": 77.712}",
+                "{\"cylinder\": \"3\", \"tag\": \"D\", \"diameter\": 77.714}",
+                "{\"cylinder\": \"4\", \"tag\": \"B\", \"diameter\": 77.740}");
+    }
+
+    private Finish finish(List<String> pistons, List<String> holes) {
+        String body = """
+                {"engine": "OSTRAVEL-4", "unit": "mm", "size": "+0.50", "date": "2026-12-01", "roomTemperature": true,
+                 "pistons": %s, "cylinders": %s}
+                """.formatted(pistons, holes);
+        Question<FinishRequest> asked = new FinishReader(openings).read(body.getBytes(StandardCharsets.UTF_8));
+        return Finish.of(asked.fits(), asked.request());
+    }
+
     private Question<BenchRequest> plan(boolean inches, int first, int second, int hole, int fiveDegrees) {
         String body = """
                 {%s,

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import org.borewright.api.match.request.SampleRequest;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,7 @@ class FaultsOfABenchRequestTest {
                 "/gauge/kind | \"micrometer\" | wrong-gauge | A micrometer measures no hole.",
                 "/weighed | \"wet\" | unknown-word | \"wet\" is not known here.",
                 "/condition | \"rough\" | unknown-word | \"rough\" is not known here.",
+                "/cylinders/0/findings/0/kind | \"split\" | unknown-word | \"split\" is not known here.",
             })
     void aFaultOfThePlanIsToldAtItsPlace(String place, String json, String type, String reason) {
         isTold("/api/bench", SampleRequest.in(PLAN).with(place, json), place, type, reason);
@@ -58,6 +60,7 @@ class FaultsOfABenchRequestTest {
                 "/cylinders/0/piston | \"NH-KV11-025F\" | wrong-form | A tag and a number are both given.",
                 "/cylinders/1/piston | nothing | missing-field | It is not said which piston goes in: give the tag of a measured one, or a number.",
                 "/cylinders | nothing | missing-field | The cylinders are missing.",
+                "/cylinders/0/findings/0/kind | nothing | missing-field | It is not said what was found.",
             })
     void aFaultOfTheFinishIsToldAtItsPlace(String place, String json, String type, String reason) {
         isTold("/api/finish", SampleRequest.in(HONED).with(place, json), place, type, reason);
@@ -78,6 +81,28 @@ class FaultsOfABenchRequestTest {
                 .contains("; piston A.")
                 .endsWith(
                         " No measured piston yet for cylinder right. Bore, and hone only once the piston is measured.");
+    }
+
+    /** As a match names it; the one that is cosmetic is noted beside it. */
+    @ParameterizedTest
+    @CsvSource({
+        "/api/bench, /api/bench/kovarda-v11-pistons.json, readiness",
+        "/api/finish, /api/bench/kovarda-v11-honed.json, judgement"
+    })
+    void aHiddenCrackIsToldOnTheBench(String path, String file, String says) {
+        SampleRequest request = SampleRequest.in(file)
+                .with("/cylinders/0/findings", "[{\"kind\": \"stain\"}, {\"kind\": \"cracked\"}]");
+
+        JsonPath answer = given().contentType("application/json")
+                .body(request.text())
+                .post(path)
+                .jsonPath();
+
+        assertThat(answer.getString(says)).isEqualTo("hold");
+        assertThat(answer.getString("says")).isEqualTo("Hold: A cylinder is beyond machining: cylinder front.");
+        assertThat(answer.getString("holds[0].reason")).isEqualTo("beyond machining");
+        assertThat(answer.getList("holes[0].findings.means", String.class))
+                .containsExactly("noted, never blocks", "beyond machining");
     }
 
     /** In the order of the work: measured, skimmed, bored. */

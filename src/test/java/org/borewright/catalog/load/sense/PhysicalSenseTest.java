@@ -95,7 +95,8 @@ class PhysicalSenseTest {
                         Rule.SERVICE_RING_GAP,
                         Rule.DECK_FLATNESS,
                         Rule.SKIM_TO_FLAT,
-                        Rule.DECK_SKIM);
+                        Rule.DECK_SKIM,
+                        Rule.ENGINE_SKIM);
     }
 
     @Test

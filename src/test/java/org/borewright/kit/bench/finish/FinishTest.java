@@ -25,6 +25,9 @@ import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -209,6 +212,42 @@ class FinishTest {
         assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
         assertThat(finish.holes().get(1).judgement()).isEqualTo(Judgement.HOLD);
         assertThat(finish.holds()).extracting(BenchHold::reason).contains(reason);
+    }
+
+    /** Good in every figure: what is still seen in it decides, and the other hole is none the worse. */
+    @ParameterizedTest
+    @CsvSource({
+        "IRON_BARREL, STAIN,",
+        "IRON_BARREL, WORN, DID_NOT_CLEAN_UP",
+        "IRON_BARREL, SCORED, DID_NOT_CLEAN_UP",
+        "IRON_BARREL, FINISH_POOR, FINISH_POOR",
+        "IRON_BARREL, SMEARED_ALUMINIUM, SMEARED_ALUMINIUM",
+        "IRON_BARREL, CRACKED, BEYOND_MACHINING",
+        "PLATED, FINISH_POOR, FINDING_NEVER_CUT"
+    })
+    void whatIsLeftInAFinishedHoleHolds(Construction construction, Finding.Kind kind, Reason reason) {
+        bench.shop.construction = construction;
+        Finding seen = new Finding(kind, Optional.empty(), Optional.empty());
+        FittedHole first = new FittedHole(
+                new CylinderSurvey("1", TwinFinish.survey(GOOD), Wall.UNKNOWN, List.of(seen)),
+                bench.pistons("P-050", "70.445").get(0).part(),
+                Optional.of("A"));
+
+        Finish finish = Finish.of(
+                bench.fits(),
+                twin.request(
+                        bench.pistons("P-050", "70.445", "70.445"),
+                        List.of(first, twin.fitted("2", TwinFinish.survey(GOOD_TOO), "B")),
+                        true));
+
+        assertThat(finish.holds().stream()
+                        .filter(hold -> hold.reason() != Reason.SIZE_BLOCKED)
+                        .map(BenchHold::reason))
+                .isEqualTo(reason == null ? List.of() : List.of(reason));
+        assertThat(finish.holes().get(0).judgement()).isEqualTo(reason == null ? Judgement.PASS : Judgement.HOLD);
+        assertThat(finish.holes().get(1).judgement())
+                .isEqualTo(construction.mayBeBored() ? Judgement.PASS : Judgement.HOLD);
+        assertThat(finish.judgement()).isEqualTo(reason == null ? Judgement.PASS : Judgement.HOLD);
     }
 
     @Test

@@ -157,9 +157,7 @@ public record CylinderAnswer(
                         .orElse(null),
                 report.cleanUp().isPresent() ? ShownLength.of(hole.wear(), unit) : null,
                 report.cleanUp().map(cleanUp -> CleanUpAnswer.of(cleanUp, unit)).orElse(null),
-                hole.survey().findings().stream()
-                        .map(finding -> FindingAnswer.of(finding, mayBeCut, unit))
-                        .toList(),
+                FindingAnswer.of(hole, mayBeCut, unit),
                 fate.map(at -> at.work().label()).orElse(null),
                 fate.map(at -> at.piston().number().text()).orElse(null),
                 ShownLength.of(fate.map(HoleAtSize::finish), unit),

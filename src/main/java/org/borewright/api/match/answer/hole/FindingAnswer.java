@@ -1,7 +1,9 @@
 package org.borewright.api.match.answer.hole;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.kit.hole.Hole;
 import org.borewright.measure.LengthUnit;
 import org.borewright.measure.survey.Finding;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +20,14 @@ import org.jspecify.annotations.Nullable;
 public record FindingAnswer(
         String kind, @Nullable ShownLength depth, @Nullable ShownLength height, String means) {
 
-    static FindingAnswer of(Finding finding, boolean mayBeCut, LengthUnit unit) {
+    /** All of a hole, in the order they were sent. */
+    public static List<FindingAnswer> of(Hole hole, boolean mayBeCut, LengthUnit unit) {
+        return hole.survey().findings().stream()
+                .map(finding -> of(finding, mayBeCut, unit))
+                .toList();
+    }
+
+    private static FindingAnswer of(Finding finding, boolean mayBeCut, LengthUnit unit) {
         return new FindingAnswer(
                 finding.kind().label(),
                 ShownLength.of(finding.depth(), unit),
