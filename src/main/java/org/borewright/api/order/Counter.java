@@ -24,7 +24,7 @@ import org.borewright.order.store.ReservationRow;
 
 /** Hands errands in and answers out: each once, whatever is refused as a problem. */
 @ApplicationScoped
-class Counter {
+public class Counter {
 
     private final ExactlyOnce once;
     private final ObjectMapper json;
@@ -34,7 +34,8 @@ class Counter {
         this.json = json;
     }
 
-    Response answer(Caller caller, Supplier<Reply> work) {
+    /** The answer to a request, of the work or of the time before. @throws ProblemException where it is refused */
+    public Response answer(Caller caller, Supplier<Reply> work) {
         try {
             Reply reply = once.reply(caller.key(), caller.fingerprint(), work)
                     .orElseThrow(() -> new ProblemException(Problem.of(
@@ -69,6 +70,11 @@ class Counter {
                 Optional.of("/api/orders/" + quote.orderNumber + "/quotes/" + quote.number),
                 Optional.of(version),
                 written(QuoteAnswer.whole(quote)));
+    }
+
+    /** Anything else that was just made. */
+    public Reply made(String path, Object answer) {
+        return new Reply(201, Optional.of(path), Optional.empty(), written(answer));
     }
 
     /** Anything else that was done. */

@@ -7,7 +7,7 @@ import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 
 /** Numbers in a path; what is no number is the number of nothing. */
-final class Numbers {
+public final class Numbers {
 
     private static final Pattern FORM = Pattern.compile("[1-9][0-9]{0,17}");
 
@@ -23,6 +23,11 @@ final class Numbers {
 
     static long paper(String text) {
         return of(text, ProblemType.UNKNOWN_PAPER, "There is no paper \"%s\".");
+    }
+
+    /** That of somebody who is told of changes. */
+    public static long hook(String text) {
+        return of(text, ProblemType.UNKNOWN_HOOK, "There is no hook \"%s\".");
     }
 
     private static long of(String text, ProblemType type, String sentence) {

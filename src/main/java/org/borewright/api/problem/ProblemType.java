@@ -68,6 +68,8 @@ public enum ProblemType {
             "The order has no such paper",
             "Nothing that was asked about the order bears this number.",
             "Look at the papers of the order."),
+    /** A hook that there is not. */
+    UNKNOWN_HOOK(404, "There is no such hook", "Nobody is told of changes under this number.", "Look at /api/hooks."),
     /** A tag that no block bears. */
     UNKNOWN_BLOCK(404, "No block bears this tag", "A block is known from its first order on.", "Compare with the tag."),
     /** A gauge that the register does not have. */

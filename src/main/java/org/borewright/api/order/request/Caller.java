@@ -49,6 +49,18 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
         return new Caller(by.orElseThrow(), key(headers), fingerprint(called, body), version);
     }
 
+    /** Who asks for a change. @throws ProblemException if nobody says */
+    public static String by(UriInfo called) {
+        Parameters parameters = new Parameters(called);
+        Optional<String> by = parameters.text("by");
+        if (by.isEmpty()) {
+            parameters.fault(
+                    "by", "It is not said who asks for it; every change is written down with a name.", "a name");
+        }
+        parameters.end();
+        return by.orElseThrow();
+    }
+
     private static String key(HttpHeaders headers) {
         return Optional.ofNullable(headers.getHeaderString("Idempotency-Key"))
                 .map(String::strip)

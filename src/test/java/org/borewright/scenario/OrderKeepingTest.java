@@ -1,0 +1,197 @@
+package org.borewright.scenario;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.borewright.order.desk.OrderDesk;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What must hold of orders whatever happens to them: time passes, two come at once, somebody edits the tables. */
+@QuarkusTest
+@TestProfile(OwnShop.class)
+class OrderKeepingTest {
+
+    private static final String BOX = "NH-H131-CB050";
+
+    private static int tags;
+
+    @Inject
+    OrderDesk desk;
+
+    @Inject
+    Clock clock;
+
+    @Inject
+    EntityManager tables;
+
+    @BeforeEach
+    void theShelfIsFull() {
+        List.of(BOX, "HV131-SE", "HV131-GK")
+                .forEach(part -> Orders.arrive(part, 2).statusCode(200));
+    }
+
+    private static Orders accepted() {
+        Orders order = Orders.quoted("OK-" + ++tags);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+        return order;
+    }
+
+    private Instant days(int from) {
+        return clock.instant().plus(Duration.ofDays(from));
+    }
+
+    /** Put aside for 14 days when nothing else is configured. */
+    @Test
+    void whatIsNotConfirmedInTimeGoesBackToTheShelf() {
+        Orders order = accepted();
+        int left = Orders.left(BOX);
+
+        assertThat(desk.runOut(order.number(), days(13))).isFalse();
+        assertThat(Orders.left(BOX)).isEqualTo(left);
+        assertThat(desk.runOut(order.number(), days(15))).isTrue();
+
+        assertThat(Orders.left(BOX)).isEqualTo(left + 1);
+        order.seen().body("state", equalTo("quoted")).body("held", empty()).body("heldUntil", nullValue());
+        given().queryParam("order", order.number())
+                .get("/api/journal")
+                .then()
+                .body("lines.find { it.did == 'run out' }.by", equalTo("the clock"));
+        assertThat(desk.runOut(order.number(), days(16))).isFalse();
+    }
+
+    @Test
+    void whatIsConfirmedNeverRunsOut() {
+        Orders order = accepted();
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+
+        assertThat(desk.runOut(order.number(), days(1_000))).isFalse();
+
+        order.seen().body("state", equalTo("confirmed")).body("held.number", hasItem(BOX));
+    }
+
+    /** Of an order that waits for the customer's second yes the first one's parts stay no longer than they were put aside for. */
+    @Test
+    void whatDidNotCleanUpBeforeItWasConfirmedStillRunsOut() {
+        Orders order = accepted();
+        order.does("did-not-clean-up", Orders.SINGLE_WORN.replace("53.720", "53.900"))
+                .statusCode(200);
+
+        assertThat(desk.runOut(order.number(), days(15))).isTrue();
+
+        order.seen().body("state", equalTo("surveyed")).body("held", empty());
+    }
+
+    @Test
+    void theSameRequestFromTwoSidesAtOnceIsDoneOnce() throws Exception {
+        Orders order = Orders.quoted("OK-" + ++tags);
+        int left = Orders.left(BOX);
+        String key = Orders.key();
+
+        List<Response> answers =
+                atOnce(8, () -> Orders.post("/api/orders/" + order.number() + "/accept", 3, key, "{\"quote\":1}"));
+
+        assertThat(answers).allSatisfy(answer -> answer.then().statusCode(200));
+        assertThat(answers.stream().map(Response::asString).distinct()).hasSize(1);
+        assertThat(Orders.left(BOX)).isEqualTo(left - 1);
+    }
+
+    @Test
+    void ofManyWhoWantTheLastBoxOneGetsIt() throws Exception {
+        List<Orders> orders = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            orders.add(Orders.quoted("OK-" + ++tags));
+            List.of("HV131-SE", "HV131-GK").forEach(part -> Orders.arrive(part, 1));
+        }
+        while (Orders.left(BOX) > 1) {
+            accepted();
+        }
+
+        List<Integer> statuses = new ArrayList<>();
+        List<Callable<Response>> all = orders.stream()
+                .<Callable<Response>>map(order -> () ->
+                        Orders.post("/api/orders/" + order.number() + "/accept", 3, Orders.key(), "{\"quote\":1}"))
+                .toList();
+        for (Response answer : atOnce(all)) {
+            statuses.add(answer.statusCode());
+        }
+
+        assertThat(statuses).containsExactlyInAnyOrder(200, 409, 409, 409, 409, 409);
+        assertThat(Orders.left(BOX)).isZero();
+    }
+
+    private static List<Response> atOnce(int times, Callable<Response> request) throws Exception {
+        return atOnce(Collections.nCopies(times, request));
+    }
+
+    private static List<Response> atOnce(List<Callable<Response>> requests) throws Exception {
+        ExecutorService senders = Executors.newFixedThreadPool(requests.size());
+        try {
+            List<Response> answers = new ArrayList<>();
+            for (Future<Response> sent : senders.invokeAll(requests)) {
+                answers.add(sent.get());
+            }
+            return answers;
+        } finally {
+            senders.shutdown();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"by_whom, Eve", "after_it, nothing", "did, approve"})
+    void aJournalEditedBehindOurBackIsFoundOut(String column, String edited) {
+        Orders order = Orders.opened("parts alone", null);
+        order.does("survey", Orders.SINGLE_WORN);
+        int position = given().queryParam("order", order.number())
+                .get("/api/journal")
+                .then()
+                .extract()
+                .path("lines[0].position");
+        String before = change(column, position, edited);
+
+        given().get("/api/journal/verification")
+                .then()
+                .body("holds", equalTo(false))
+                .body("broken", equalTo(position))
+                .body("lines", equalTo(position - 1));
+
+        change(column, position, before);
+        given().get("/api/journal/verification").then().body("holds", equalTo(true));
+    }
+
+    /** @return what stood there */
+    private String change(String column, int position, String text) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Object before = tables.createNativeQuery("select " + column + " from journal where position = ?1")
+                    .setParameter(1, position)
+                    .getSingleResult();
+            tables.createNativeQuery("update journal set " + column + " = ?1 where position = ?2")
+                    .setParameter(1, text)
+                    .setParameter(2, position)
+                    .executeUpdate();
+            return (String) before;
+        });
+    }
+}
