@@ -45,6 +45,8 @@ public class BenchReader {
                 "pistons",
                 "weighed",
                 "cylinders",
+                "deckFlatness",
+                "deckFlatnessUncertainty",
                 "deckSkim",
                 "skimmedBefore");
         Condition condition = condition(opening.at("condition"));
