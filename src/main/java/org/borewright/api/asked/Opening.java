@@ -78,6 +78,11 @@ public record Opening(
         return new Measuring(gauge(gauge, usual), ClimateReader.climate(temperature, scale));
     }
 
+    /** With what and how warm the holes were measured. */
+    public Measuring ofHoles() {
+        return measuring(at("gauge"), Gauge.Kind.BORE_GAUGE, at("temperature"));
+    }
+
     /** With what things of one kind were measured, and what measures them. */
     public Gauge gauge(Place place, Gauge.Kind usual) {
         return new GaugeReader(ruler(), scale, catalogue, usual).read(place);

@@ -57,12 +57,12 @@ public final class BenchHolds {
 
     /** Before honing, what was seen apart. A piston that is proven wrong stands in the way only while a hole has none. */
     static List<BenchHold> ofPlan(
-            List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> checks) {
+            List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> masses) {
         List<BenchHold> holds = new ArrayList<>(ofSize(blocks));
         boolean complete = plans.stream().allMatch(plan -> plan.piston().isPresent());
         holds.addAll(complete ? List.of() : ofPistons(pistons));
         holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
-        holds.addAll(ofMasses(checks, complete));
+        holds.addAll(ofMasses(masses, complete));
         add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
         add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
@@ -154,15 +154,23 @@ public final class BenchHolds {
      */
     public static List<BenchHold> ofMasses(List<Check> checks, boolean complete) {
         List<BenchHold> holds = new ArrayList<>();
-        addMasses(holds, Reason.MASSES_APART, Check.ended(checks, Outcome.OUT));
-        addMasses(holds, Reason.CHECK_UNKNOWN, complete ? Check.ended(checks, Outcome.UNKNOWN) : List.of());
+        addChecks(holds, Reason.MASSES_APART, Check.ended(checks, Outcome.OUT));
+        addChecks(holds, Reason.CHECK_UNKNOWN, complete ? Check.ended(checks, Outcome.UNKNOWN) : List.of());
         return holds;
     }
 
-    private static void addMasses(List<BenchHold> holds, Reason reason, List<Check> concerned) {
+    private static void addChecks(List<BenchHold> holds, Reason reason, List<Check> concerned) {
         if (!concerned.isEmpty()) {
             holds.add(BenchHold.of(reason, concerned));
         }
+    }
+
+    /** The deck, where it is not proven flat and no skim makes it so. */
+    static List<BenchHold> ofDeck(List<Check> checks) {
+        List<BenchHold> holds = new ArrayList<>();
+        addChecks(holds, Reason.CHECK_OUT, Check.ended(checks, Outcome.OUT));
+        addChecks(holds, Reason.CHECK_OPEN, Check.ended(checks, Outcome.TOO_CLOSE));
+        return holds;
     }
 
     /** One for each hole whose readings are in question. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
@@ -15,7 +16,6 @@ import org.borewright.fit.Check;
 import org.borewright.fit.shape.MassRange;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
-import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Examination;
@@ -31,7 +31,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param readiness whether the hone may go in
  * @param pistons in hand, by their tags: shorter before longer, then as they sort
  * @param holes in the engine's order
- * @param checks the spread of the masses
+ * @param checks the spread of the masses, the flatness of the deck
  * @param holds what stands in the way
  * @param next the size that would save holes too large for their pistons; empty when none is, or none would
  * @param cautions what must be said
@@ -52,20 +52,19 @@ public record BenchPlan(
                 pistons(fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
         List<Hole> holes = holes(engine, request.cylinders(), request.ofHoles());
         List<HolePlan> plans = plans(engine, request, holes, pistons);
-        List<Check> checks = List.of(masses(engine, request, plans));
-        List<Block> blocks = request.choice()
-                .blocksAsMade(
-                        engine, fits.gaskets(request.choice(), request.deck().lowered()));
+        List<Check> masses = List.of(masses(engine, request, plans));
+        List<Check> deck = request.deck().checks(engine.limits());
         List<BenchHold> holds = new ArrayList<>(seen(engine, plans));
-        holds.addAll(BenchHolds.ofPlan(blocks, pistons, plans, checks));
+        holds.addAll(BenchHolds.ofPlan(request.blocks(request.choice(), fits), pistons, plans, masses));
+        holds.addAll(BenchHolds.ofDeck(deck));
         boolean past = plans.stream().anyMatch(HolePlan::isPastWindow);
         return new BenchPlan(
                 readiness(holds, plans),
                 pistons,
                 plans,
-                checks,
+                Stream.of(masses, deck).flatMap(List::stream).toList(),
                 holds,
-                past ? NextSize.after(request.choice(), fits, request.condition(), holes) : Optional.empty(),
+                past ? NextSize.after(request, fits, holes) : Optional.empty(),
                 cautions(fits, request, plans));
     }
 
@@ -174,6 +173,10 @@ public record BenchPlan(
                         request.deck().isToBeSkimmed()
                                 && request.deck().skimmedBefore().isEmpty(),
                         Caution.EARLIER_SKIMS_NOT_STATED)
+                .when(
+                        request.deck().isToBeSkimmed()
+                                && request.deck().isFlat(fits.shelf().engine().limits()),
+                        Caution.SKIM_NOT_NEEDED)
                 .when(
                         request.condition() == Condition.WORN
                                 && plans.stream().anyMatch(plan -> plan.work() == Work.REBORE),

@@ -2,7 +2,9 @@ package org.borewright.kit.bench;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
@@ -16,7 +18,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param pistons in hand, in whatever order; their tags differ
  * @param weighed how those that were weighed were
  * @param cylinders one survey per hole, in the engine's order
- * @param deck what is skimmed off it, and was
+ * @param deck as found, what is skimmed off it, and what was
  * @param ofHoles with what and how warm the holes were, and will be, measured
  * @param ofPistons with what and how warm the pistons were measured
  * @param on the day of the question
@@ -36,5 +38,10 @@ public record BenchRequest(
     public BenchRequest {
         pistons = List.copyOf(pistons);
         cylinders = List.copyOf(cylinders);
+    }
+
+    /** What stands against a choice whatever the holes, its gaskets over the deck as all skims leave it. */
+    List<Block> blocks(Choice pistons, FitTable fits) {
+        return pistons.blocksAsMade(fits.shelf().engine(), fits.gaskets(pistons, deck.lowered()));
     }
 }

@@ -97,15 +97,26 @@ final class HolePlanner {
 
     /**
      * How far a piston in a hole is from its target clearance, doubled so that it stays whole; empty where its hand keeps it out. A hole
-     * still to be honed is honed to target, so that only what it needs beyond that to come out clean counts.
+     * that is honed for it is honed to target, so that only what it needs beyond that to come out clean counts.
      */
-    Optional<Length> deviation(Hole hole, PistonInHand piston) {
+    Optional<Pairing.Deviation> deviation(Hole hole, PistonInHand piston) {
+        boolean honed = isHonedFor(hole, piston);
         Length target = piston.target();
-        return Optional.of(
-                        stays()
-                                ? hole.diameters().map(piston::offTarget).orElse(Length.ZERO)
-                                : hone(hole, target).minus(target).doubled())
-                .filter(off -> piston.part().hand().goesInto(hole.cylinder().hand()));
+        Length off = honed
+                ? hone(hole, target).minus(target).doubled()
+                : hole.diameters().map(piston::offTarget).orElse(Length.ZERO);
+        return Optional.of(new Pairing.Deviation(off, honed))
+                .filter(found -> piston.part().hand().goesInto(hole.cylinder().hand()));
+    }
+
+    /** Whether the hone goes in for a piston: into every worn hole, and into a finished one that is proven too tight. */
+    private boolean isHonedFor(Hole hole, PistonInHand piston) {
+        List<Comparison> asItIs = asItIs(
+                hole,
+                Limits.exactly(piston.diameter()),
+                piston.uncertainty(),
+                piston.part().shape().clearance());
+        return mayBeCut && !runs(asItIs) && (!stays() || hole.diameters().isPresent());
     }
 
     /** Of all pistons that may go in. */

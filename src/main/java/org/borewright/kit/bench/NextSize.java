@@ -25,15 +25,15 @@ import org.borewright.kit.request.PresentSize;
  */
 public record NextSize(Size size, PistonDesign design, Certainty certainty) {
 
-    /** The size after that of a choice which brings every hole clean, or may; empty when there is none. */
-    static Optional<NextSize> after(Choice choice, FitTable fits, Condition condition, List<Hole> holes) {
+    /** The size after that of the request which brings every hole clean, or may; empty when there is none. */
+    static Optional<NextSize> after(BenchRequest request, FitTable fits, List<Hole> holes) {
         Engine engine = fits.shelf().engine();
         return fits.shelf().sizes().stream()
-                .filter(size -> size.compareTo(choice.size()) > 0)
+                .filter(size -> size.compareTo(request.choice().size()) > 0)
                 .flatMap(size -> fits.at(size).stream())
-                .filter(larger -> larger.blocksAsMade(engine).isEmpty())
-                .map(larger ->
-                        new NextSize(larger.size(), larger.design(), certainty(larger, engine, condition, holes)))
+                .filter(larger -> request.blocks(larger, fits).isEmpty())
+                .map(larger -> new NextSize(
+                        larger.size(), larger.design(), certainty(larger, engine, request.condition(), holes)))
                 .filter(next -> next.certainty != Certainty.NO)
                 .findFirst();
     }

@@ -15,7 +15,7 @@ import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
 
 /**
- * Which piston goes into which hole: as many as may go, then with the least worst deviation, then with the least total, then the first
+ * Which piston goes into which hole: as many as may go, then with the fewest holes cut, then with the least worst deviation, then with the least total, then the first
  * piston to the first hole, and so on. The last rule leaves no tie, so that the same pistons and holes are always paired alike.
  *
  * <p>The least total is found by the method of Kuhn and Munkres on weights that are whole numbers of nanometres. All sums stay below 2⁵³,
@@ -26,13 +26,32 @@ final class Pairing {
     /** The most holes, and the most pistons. */
     static final int MOST = 24;
 
-    /** A hole left without a piston weighs more than all deviations of {@link #MOST} holes together, each below 2³⁵ nm = 34 m. */
+    /** A hole that is cut weighs more than all deviations of {@link #MOST} holes together, each below 2³⁰ nm = 1.07 m. */
+    private static final long CUT = 1L << 35;
+
+    /** A hole left without a piston weighs more than {@link #MOST} holes that are cut, with all their deviations. */
     private static final long UNPAIRED = 1L << 40;
 
     /** A piston that may not go in weighs more than all holes left without one. With twice {@link #MOST} of them the sum is below 2⁵². */
     private static final long FORBIDDEN = 1L << 46;
 
-    private static final Length LARGEST = Length.ofNanometres((1L << 35) - 1);
+    private static final Length LARGEST = Length.ofNanometres((1L << 30) - 1);
+
+    /**
+     * What a piston asks of a hole.
+     *
+     * @param off how far its clearance will be from target, less than 1.07 m
+     * @param cut whether the hole is bored or honed for it
+     */
+    record Deviation(Length off, boolean cut) {
+
+        /** @throws IllegalArgumentException for a distance that is none */
+        Deviation {
+            if (off.isNegative() || off.isMoreThan(LARGEST)) {
+                throw new IllegalArgumentException(String.format(Locale.ROOT, "a deviation of %s", off));
+            }
+        }
+    }
 
     private final long[][] deviations;
     private final int pistons;
@@ -45,11 +64,10 @@ final class Pairing {
     /**
      * The piston of each hole, counted from 0; empty for a hole that is left without one.
      *
-     * @param deviations for each hole, in order, of each piston, in order: how far it is from what is asked, not negative; empty where it
-     *     may not go in
-     * @throws IllegalArgumentException beyond 24 holes or pistons, or for a deviation that is none
+     * @param deviations for each hole, in order, of each piston, in order; empty where it may not go in
+     * @throws IllegalArgumentException beyond 24 holes or pistons
      */
-    static List<Optional<Integer>> of(List<List<Optional<Length>>> deviations) {
+    static List<Optional<Integer>> of(List<List<Optional<Deviation>>> deviations) {
         int pistons = deviations.isEmpty() ? 0 : deviations.get(0).size();
         if (deviations.size() > MOST || pistons > MOST) {
             throw new IllegalArgumentException(
@@ -61,11 +79,10 @@ final class Pairing {
         return new Pairing(weights, pistons).paired();
     }
 
-    private static long weight(Optional<Length> deviation) {
-        if (deviation.filter(off -> off.isNegative() || off.isMoreThan(LARGEST)).isPresent()) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT, "a deviation of %s", deviation.get()));
-        }
-        return deviation.map(Length::nanometres).orElse(FORBIDDEN);
+    private static long weight(Optional<Deviation> deviation) {
+        return deviation
+                .map(found -> found.off().nanometres() + (found.cut() ? CUT : 0))
+                .orElse(FORBIDDEN);
     }
 
     private List<Optional<Integer>> paired() {
@@ -77,20 +94,21 @@ final class Pairing {
                 .toList();
     }
 
-    /** The least worst deviation with which as many holes as ever find a piston. */
+    /** The least worst deviation with which as many holes as ever find a piston, and as few as ever are cut. */
     private long leastWorst() {
         long[] rising = Arrays.stream(deviations)
                 .flatMapToLong(Arrays::stream)
-                .filter(off -> off < FORBIDDEN)
+                .filter(weight -> weight < FORBIDDEN)
+                .map(weight -> weight % CUT)
                 .sorted()
                 .distinct()
                 .toArray();
         int low = 0;
         int high = Math.max(0, rising.length - 1);
-        long left = rising.length == 0 ? 0 : leftAlone(rising[high]);
+        long left = rising.length == 0 ? 0 : leftAndCut(rising[high]);
         while (low < high) {
             int middle = (low + high) / 2;
-            if (leftAlone(rising[middle]) == left) {
+            if (leftAndCut(rising[middle]) == left) {
                 high = middle;
             } else {
                 low = middle + 1;
@@ -99,9 +117,10 @@ final class Pairing {
         return rising.length == 0 ? 0 : rising[low];
     }
 
-    private long leftAlone(long worst) {
+    /** How many holes are left alone and how many are cut, in one figure in which the former come first. */
+    private long leftAndCut(long worst) {
         long[][] weights = weights(off -> off <= worst);
-        return total(weights, solve(weights)) / UNPAIRED;
+        return total(weights, solve(weights)) / CUT;
     }
 
     /**
@@ -114,8 +133,8 @@ final class Pairing {
         for (int hole = 0; hole < deviations.length; hole++) {
             Arrays.fill(weights[hole], UNPAIRED);
             for (int piston = 0; piston < pistons; piston++) {
-                long off = deviations[hole][piston];
-                weights[hole][piston] = allowed.test(off) ? off : FORBIDDEN;
+                long weight = deviations[hole][piston];
+                weights[hole][piston] = allowed.test(weight % CUT) ? weight : FORBIDDEN;
             }
         }
         return weights;

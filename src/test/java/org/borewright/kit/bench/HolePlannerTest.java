@@ -118,6 +118,27 @@ class HolePlannerTest {
         assertThat(tags(plan)).containsExactly(one, other);
     }
 
+    /**
+     * Finished, for pistons of 70.441 and 70.449. A hole too tight for both is cut for either, so that the other has the piston nearest to
+     * it; one too tight only for the larger is spared the hone, though both would come to target by it.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "70.502, 70.430, A, B, AS_IS, REBORE",
+        "70.508, 70.430, B, A, AS_IS, REBORE",
+        "70.430, 70.502, B, A, REBORE, AS_IS",
+        "70.501, 70.480, B, A, AS_IS, AS_IS"
+    })
+    void aFinishedHoleTooTightCountsAsWhatItWillBe(
+            String first, String second, String one, String other, Work ofFirst, Work ofSecond) {
+        bench.condition = Condition.FINISHED;
+
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.441", "70.449"), first, second);
+
+        assertThat(tags(plan)).containsExactly(one, other);
+        assertThat(plan.holes()).extracting(HolePlan::work).containsExactly(ofFirst, ofSecond);
+    }
+
     /** Smaller than the piston. */
     @ParameterizedTest
     @CsvSource({"IRON_BARREL, REBORE, false", "PLATED, AS_IS, true"})

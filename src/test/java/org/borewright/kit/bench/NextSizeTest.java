@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.request.Condition;
+import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -40,5 +41,19 @@ class NextSizeTest {
 
         assertThat(next.map(larger -> larger.size().label()).orElse("-")).isEqualTo(size);
         assertThat(next.map(NextSize::certainty)).isEqualTo(Optional.ofNullable(certainty));
+    }
+
+    /** All skims together may take 0.3 mm: beyond them no gasket serves any larger size either. */
+    @ParameterizedTest
+    @CsvSource({"0.1, 0.2, +0.75", "0.1, 0.200001, -"})
+    void aSizeThatTheSkimmedDeckDoesNotBearSavesNothing(String skim, Length before, String size) {
+        bench.condition = Condition.FINISHED;
+        bench.deck = TwinBench.skimmed(skim, Optional.of(before));
+
+        assertThat(bench.plan(bench.pistons("P-050", "70.445", "70.445"), "70.560", "70.505")
+                        .next()
+                        .map(larger -> larger.size().label())
+                        .orElse("-"))
+                .isEqualTo(size);
     }
 }

@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.borewright.kit.bench.Pairing.Deviation;
 import org.borewright.measure.Length;
 
 /** The pairing is the one that trying every possibility finds. */
@@ -22,12 +24,14 @@ class PairingProperties {
     /**
      * A way to pair: the piston of each hole, {@link #NONE} for none.
      *
+     * @param cut how many holes are cut
      * @param worst deviation of all
      * @param total of all
      */
-    private record Way(List<Integer> pistons, long left, long worst, long total) {
+    private record Way(List<Integer> pistons, long left, long cut, long worst, long total) {
 
         static final Comparator<Way> BEST = Comparator.comparing(Way::left)
+                .thenComparing(Way::cut)
                 .thenComparing(Way::worst)
                 .thenComparing(Way::total)
                 .thenComparing(way -> way.pistons, PairingProperties::inOrder);
@@ -38,7 +42,7 @@ class PairingProperties {
     }
 
     @Property(tries = 300)
-    void noOtherWayIsBetter(@ForAll("deviations") List<List<Optional<Length>>> deviations) {
+    void noOtherWayIsBetter(@ForAll("deviations") List<List<Optional<Deviation>>> deviations) {
         List<Way> ways = new ArrayList<>();
         tryAll(deviations, new ArrayList<>(), ways);
         Way best = ways.stream().min(Way.BEST).orElseThrow();
@@ -49,7 +53,7 @@ class PairingProperties {
                         .toList());
     }
 
-    private static void tryAll(List<List<Optional<Length>>> deviations, List<Integer> pistons, List<Way> ways) {
+    private static void tryAll(List<List<Optional<Deviation>>> deviations, List<Integer> pistons, List<Way> ways) {
         int hole = pistons.size();
         if (hole == deviations.size()) {
             ways.add(way(deviations, pistons));
@@ -67,34 +71,37 @@ class PairingProperties {
         }
     }
 
-    private static Way way(List<List<Optional<Length>>> deviations, List<Integer> pistons) {
+    private static Way way(List<List<Optional<Deviation>>> deviations, List<Integer> pistons) {
         long left = 0;
+        long cut = 0;
         long worst = 0;
         long total = 0;
         for (int hole = 0; hole < pistons.size(); hole++) {
             int piston = pistons.get(hole);
-            long off = piston == NONE
-                    ? 0
-                    : deviations.get(hole).get(piston).orElseThrow().nanometres();
+            Deviation found = piston == NONE
+                    ? new Deviation(Length.ZERO, false)
+                    : deviations.get(hole).get(piston).orElseThrow();
+            long off = found.off().nanometres();
+            cut += found.cut() ? 1 : 0;
             left += piston == NONE ? 1 : 0;
             worst = Math.max(worst, off);
             total += off;
         }
-        return new Way(pistons, left, worst, total);
+        return new Way(pistons, left, cut, worst, total);
     }
 
     /** Up to six holes and pistons; few different figures, so that ties are frequent. */
     @Provide
-    Arbitrary<List<List<Optional<Length>>>> deviations() {
+    Arbitrary<List<List<Optional<Deviation>>>> deviations() {
         Arbitrary<Integer> size = Arbitraries.integers().between(1, 6);
         Arbitrary<Integer> figures = Arbitraries.of(2, 5, 50_000);
-        return size.flatMap(holes -> size.flatMap(pistons -> figures.flatMap(figure -> Arbitraries.longs()
-                .between(0, figure)
-                .map(Length::ofNanometres)
-                .optional(0.85)
-                .list()
-                .ofSize(pistons)
-                .list()
-                .ofSize(holes))));
+        return size.flatMap(holes -> size.flatMap(pistons -> figures.flatMap(
+                figure -> Combinators.combine(Arbitraries.longs().between(0, figure), Arbitraries.of(true, false))
+                        .as((off, cut) -> new Deviation(Length.ofNanometres(off), cut))
+                        .optional(0.85)
+                        .list()
+                        .ofSize(pistons)
+                        .list()
+                        .ofSize(holes))));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.borewright.kit.bench.Pairing.Deviation;
 import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PairingTest {
 
-    /** Rows are holes, columns pistons, a dot forbids; the answer names the piston of each hole from 1, and a dash for none. */
+    /** Rows are holes, columns pistons, a dot forbids, c cuts; the answer names the piston of each hole from 1, and a dash for none. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(
             delimiter = '|',
@@ -52,26 +53,39 @@ class PairingTest {
                 // best
                 "100 . / 0 50 | 1 2",
                 ". . | -",
+                // a hole is cut only where it must be, whatever the deviation; then the worst of all counts
+                "c0 7 / 9 c0 | 2 1",
+                "c0 1 / 9 8 | 2 1",
+                "c0 9 / 8 1 | 2 1",
+                "c5 c0 / 3 2 | 2 1",
+                "c2 c0 / 4 1 | 1 2",
+                "c0 c0 / 4 1 | 1 2",
+                "c0 c0 / 1 4 | 2 1",
+                // and rather than that one is left without
+                "c9 . / c9 . | 1 -",
+                "c9 . / 5 . | - 1",
+                "c9 5 / 4 . | 2 1",
             })
     void theWorstCountsFirstThenTheTotalThenTheOrder(String deviations, String pistons) {
         assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
     }
 
-    /** A nanometre decides, and in twenty-four holes a kilometre each would still be told from it. */
+    /** A nanometre decides, and the largest deviations are still told from it. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "34359738366 34359738367 / 34359738367 34359738367 | 1 2",
-                "34359738367 34359738366 / 34359738366 34359738367 | 2 1",
-                "34359738367 34359738366 / 34359738367 34359738367 | 2 1",
+                "1073741822 1073741823 / 1073741823 1073741823 | 1 2",
+                "1073741823 1073741822 / 1073741822 1073741823 | 2 1",
+                "1073741823 1073741822 / 1073741823 1073741823 | 2 1",
+                "c1073741823 c1073741822 / c1073741823 c1073741823 | 2 1",
             })
     void aNanometreDecidesBesideTheLargestDeviations(String deviations, String pistons) {
         assertThat(shown(Pairing.of(matrix(deviations)))).isEqualTo(pistons);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-1", "34359738368"})
+    @ValueSource(strings = {"-1", "1073741824"})
     void whatIsNoDeviationIsRefused(String deviation) {
         assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(matrix(deviation)));
     }
@@ -79,17 +93,19 @@ class PairingTest {
     @ParameterizedTest
     @CsvSource({"25, 1", "1, 25"})
     void moreThanCanBePairedExactlyIsRefused(int holes, int pistons) {
-        List<List<Optional<Length>>> all =
-                Collections.nCopies(holes, Collections.nCopies(pistons, Optional.of(Length.ZERO)));
+        List<List<Optional<Deviation>>> all = Collections.nCopies(
+                holes, Collections.nCopies(pistons, Optional.of(new Deviation(Length.ZERO, false))));
         assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(all));
     }
 
-    private static List<List<Optional<Length>>> matrix(String text) {
+    private static List<List<Optional<Deviation>>> matrix(String text) {
         return Arrays.stream(text.split(" / ", -1))
                 .map(row -> Arrays.stream(row.split(" ", -1))
                         .map(cell -> cell.equals(".")
-                                ? Optional.<Length>empty()
-                                : Optional.of(Length.ofNanometres(Long.parseLong(cell))))
+                                ? Optional.<Deviation>empty()
+                                : Optional.of(new Deviation(
+                                        Length.ofNanometres(Long.parseLong(cell.replace("c", ""))),
+                                        cell.startsWith("c"))))
                         .toList())
                 .toList();
     }

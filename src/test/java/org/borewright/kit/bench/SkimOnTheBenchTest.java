@@ -6,8 +6,12 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Strokes;
+import org.borewright.fit.Check;
+import org.borewright.fit.DeckFlatness;
+import org.borewright.fit.Outcome;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +37,42 @@ class SkimOnTheBenchTest {
         assertThat(plan().holds())
                 .extracting(BenchHold::reason)
                 .isEqualTo(held ? List.of(Reason.SIZE_BLOCKED) : List.of());
+    }
+
+    /** 0.05 mm at the most, U 0.010: proven flat to 0.040, proven not from 0.060 on; then a skim of what was found and U makes it flat. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.040, 0, IN,",
+        "0.040001, 0, TOO_CLOSE, CHECK_OPEN",
+        "0.060, 0, OUT, CHECK_OUT",
+        "0.060, 0.069999, OUT, CHECK_OUT",
+        "0.060, 0.070, IN,"
+    })
+    void aDeckThatIsNotFlatHoldsUnlessTheSkimMakesItSo(String found, String skim, Outcome outcome, Reason reason) {
+        bench.deck = found(found, skim);
+
+        BenchPlan plan = plan();
+
+        assertThat(plan.checks()).extracting(Check::outcome).contains(outcome);
+        assertThat(plan.holds()).extracting(BenchHold::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.020, 0.1, true", "0.020, 0, false", "0.080, 0.1, false"})
+    void aFlatDeckNeedsNoSkim(String found, String skim, boolean told) {
+        bench.deck = found(found, skim);
+
+        assertThat(plan().cautions().contains(Caution.SKIM_NOT_NEEDED)).isEqualTo(told);
+    }
+
+    @Test
+    void aDeckThatNobodyMeasuredIsSaidToBeUnchecked() {
+        assertThat(plan().checks()).contains(DeckFlatness.NOT_MEASURED);
+    }
+
+    private static Deck found(String flatness, String skim) {
+        return new Deck(
+                Optional.of(new DeckFlatness(mm(flatness), Optional.empty())), mm(skim), Optional.of(Length.ZERO));
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +35,9 @@ class WeighedTest {
 
         BenchPlan plan = bench.plan(List.of(piston("A", first), piston("B", second)), "-", "-");
 
-        assertThat(plan.checks()).extracting(Check::outcome).containsExactly(outcome);
+        assertThat(plan.checks().get(0))
+                .extracting(Check::rule, Check::outcome)
+                .containsExactly(Rule.MASS_SPREAD, outcome);
         assertThat(plan.readiness()).isEqualTo(readiness);
         assertThat(plan.holds()).extracting(BenchHold::reason).isEqualTo(reason == null ? List.of() : List.of(reason));
     }
@@ -47,7 +50,9 @@ class WeighedTest {
 
         BenchPlan plan = bench.plan(List.of(piston("A", 200_000L)), "-", "-");
 
-        assertThat(plan.checks()).extracting(Check::outcome).containsExactly(outcome);
+        assertThat(plan.checks().get(0))
+                .extracting(Check::rule, Check::outcome)
+                .containsExactly(Rule.MASS_SPREAD, outcome);
         assertThat(plan.readiness()).isEqualTo(Readiness.PROVISIONAL);
     }
 

@@ -16,7 +16,6 @@ import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
-import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -45,6 +44,8 @@ public class BenchReader {
                 "pistons",
                 "weighed",
                 "cylinders",
+                "deckFlatness",
+                "deckFlatnessUncertainty",
                 "deckSkim",
                 "skimmedBefore");
         Condition condition = condition(opening.at("condition"));
@@ -54,9 +55,8 @@ public class BenchReader {
         Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
         List<CylinderSurvey> cylinders = cylinders(opening, condition);
         Deck deck = DeckReader.read(opening.top(), opening.ruler());
-        Measuring ofHoles = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
-        Measuring ofPistons =
-                opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
+        Measuring ofHoles = opening.ofHoles();
+        Measuring ofPistons = PistonsReader.measuring(opening);
         opening.faults().raise();
         return Question.of(
                 opening,

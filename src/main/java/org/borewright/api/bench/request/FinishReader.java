@@ -19,7 +19,6 @@ import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.FittedHole;
 import org.borewright.kit.choice.Choice;
-import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -57,9 +56,8 @@ public class FinishReader {
         Optional<RingSet> rings = choice.flatMap(chosen -> rings(opening.at("ringSet"), chosen));
         List<FittedHole> holes = holes(fitted, pistons);
         boolean atRoomTemperature = atRoomTemperature(opening.at("roomTemperature"));
-        Measuring ofHoles = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
-        Measuring ofPistons =
-                opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
+        Measuring ofHoles = opening.ofHoles();
+        Measuring ofPistons = PistonsReader.measuring(opening);
         opening.faults().raise();
         return Question.of(
                 opening,

@@ -15,7 +15,9 @@ import org.borewright.api.problem.UnknownName;
 import org.borewright.catalog.Piston;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
+import org.borewright.measure.Measuring;
 
 /**
  * Reads pistons in hand.
@@ -90,6 +92,11 @@ record PistonsReader(Opening opening, Ruler ruler) {
             opening.shelf().ifPresent(shelf -> place.add(UnknownName.piston(place.pointer(), number.get(), shelf)));
         }
         return piston;
+    }
+
+    /** With what and how warm they were measured. */
+    static Measuring measuring(Opening opening) {
+        return opening.measuring(opening.at("pistonGauge"), Gauge.Kind.MICROMETER, opening.at("pistonTemperature"));
     }
 
     /** How the set was weighed: bare unless it is said. */

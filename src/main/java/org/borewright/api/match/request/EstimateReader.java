@@ -14,7 +14,6 @@ import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
 import org.borewright.kit.request.Stamp;
 import org.borewright.measure.Climate;
-import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -66,7 +65,7 @@ public class EstimateReader {
                         .flatMap(engine -> engine.cylinders().stream())
                         .map(EstimateReader::untold)
                         .toList();
-        Measuring measuring = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
+        Measuring measuring = opening.ofHoles();
         boolean read = holes.stream().anyMatch(hole -> hole.survey().isRead());
         return new MatchRequest(
                 Condition.WORN,

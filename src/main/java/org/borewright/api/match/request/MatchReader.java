@@ -9,7 +9,6 @@ import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
-import org.borewright.measure.Gauge;
 import org.borewright.measure.Measuring;
 
 /** Reads the question of a match out of a body of JSON. */
@@ -49,7 +48,7 @@ public class MatchReader {
 
     private static MatchRequest request(Opening opening) {
         Condition condition = condition(opening.at("condition"));
-        Measuring measuring = opening.measuring(opening.at("gauge"), Gauge.Kind.BORE_GAUGE, opening.at("temperature"));
+        Measuring measuring = opening.ofHoles();
         List<CylinderAsked> holes = CylinderAsked.reader(opening, condition).read(opening.at("cylinders"));
         return new MatchRequest(
                 condition,
