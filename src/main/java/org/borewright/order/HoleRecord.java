@@ -15,4 +15,9 @@ import org.borewright.measure.Length;
  * @param says with what and how warm it was measured, and what was found
  */
 public record HoleRecord(
-        String cylinder, Optional<String> size, Optional<Length> smallest, Optional<Length> largest, Optional<RebuildsLeft> left, String says) {}
+        String cylinder,
+        Optional<String> size,
+        Optional<Length> smallest,
+        Optional<Length> largest,
+        Optional<RebuildsLeft> left,
+        String says) {}

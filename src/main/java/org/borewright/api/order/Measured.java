@@ -20,8 +20,7 @@ record Measured(String with) {
         String warmth = measuring
                 .climate()
                 .stated()
-                .map(temperature ->
-                        String.format(Locale.ROOT, "at %.1f °C", 20 + temperature.kelvinsAboveReference()))
+                .map(temperature -> String.format(Locale.ROOT, "at %.1f °C", 20 + temperature.kelvinsAboveReference()))
                 .orElse("temperature not stated");
         return new Measured("with " + gauge + ", " + warmth);
     }

@@ -32,8 +32,7 @@ record Surveyed(Asked asked, Match match, Paper paper) {
                 .findFirst()
                 .flatMap(SizeRow::left);
         return match.surveyed().stream()
-                .map(hole -> Measured.with(asked.request().measuring())
-                        .record(hole, present.map(Size::label), left))
+                .map(hole -> Measured.with(asked.request().measuring()).record(hole, present.map(Size::label), left))
                 .toList();
     }
 }

@@ -48,8 +48,7 @@ class Surveying {
         Asked asked = reader.read(body);
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
-        MatchAnswer answer =
-                MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
+        MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
         return new Surveyed(
                 asked,
                 match,

@@ -28,7 +28,8 @@ public class OrderBench {
      * @param holds what stands in the way, one sentence each
      * @param paper question and answer
      */
-    public record Verdict(String engine, Optional<String> size, String verdict, boolean good, List<String> holds, Paper paper) {}
+    public record Verdict(
+            String engine, Optional<String> size, String verdict, boolean good, List<String> holds, Paper paper) {}
 
     private static final String THAT_OF_NOW = "that of now";
 

@@ -43,7 +43,8 @@ public class StockRoom {
         }
         for (ReservationRow row : ReservationRow.waitingFor(number)) {
             if (!waiting.containsKey(row.orderNumber)) {
-                throw new PessimisticLockException("order " + row.orderNumber + " began to wait for " + number + " meanwhile");
+                throw new PessimisticLockException(
+                        "order " + row.orderNumber + " began to wait for " + number + " meanwhile");
             }
             ReservationRow.getEntityManager().refresh(row);
             int now = Math.min(row.toCome, stock.left(number));
