@@ -1,5 +1,6 @@
 package org.borewright.api.order;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -20,6 +21,7 @@ import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.OrdersAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.order.answer.QuoteAnswer;
+import org.borewright.api.order.print.QuotePrint;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.OrderQuery;
 import org.borewright.api.order.request.OrderReader;
@@ -38,14 +40,19 @@ import org.borewright.order.store.QuoteRow;
 @Produces(MediaType.APPLICATION_JSON)
 public class OrderResource {
 
+    private static final String PDF_NAME = "application/pdf";
+    private static final MediaType PDF = MediaType.valueOf(PDF_NAME);
+
     private final OrderReader reader;
     private final OrderDesk desk;
     private final Counter counter;
+    private final QuotePrint print;
 
-    OrderResource(OrderReader reader, OrderDesk desk, Counter counter) {
+    OrderResource(OrderReader reader, OrderDesk desk, Counter counter, QuotePrint print) {
         this.reader = reader;
         this.desk = desk;
         this.counter = counter;
+        this.print = print;
     }
 
     /** Notes a new order. */
@@ -85,14 +92,43 @@ public class OrderResource {
         return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::brief).toList();
     }
 
-    /** One quote, as it was given. */
+    /** One quote as it was given, or the same on paper. */
     @GET
     @Path("/{order}/quotes/{quote}")
-    @Transactional
-    public QuoteAnswer quote(
-            @PathParam("order") String order, @PathParam("quote") String quote, @Context UriInfo called) {
+    @Produces({MediaType.APPLICATION_JSON, PDF_NAME})
+    public Response quote(
+            @PathParam("order") String order,
+            @PathParam("quote") String quote,
+            @Context UriInfo called,
+            @Context HttpHeaders headers) {
         Parameters.none(called);
-        return QuoteAnswer.whole(quote(known(order), quote));
+        Given given = QuarkusTransaction.requiringNew().call(() -> {
+            OrderRow of = known(order);
+            return new Given(of, quote(of, quote));
+        });
+        Response.ResponseBuilder answer = onPaper(headers)
+                ? Response.ok(print.pdf(given.order(), given.quote()), PDF)
+                        .header(
+                                HttpHeaders.CONTENT_DISPOSITION,
+                                String.format(
+                                        Locale.ROOT,
+                                        "inline; filename=\"quote-%d-%d.pdf\"",
+                                        given.order().number,
+                                        given.quote().number))
+                : Response.ok(QuoteAnswer.whole(given.quote()), MediaType.APPLICATION_JSON);
+        return answer.header(HttpHeaders.VARY, HttpHeaders.ACCEPT).build();
+    }
+
+    /** A quote and its order. */
+    private record Given(OrderRow order, QuoteRow quote) {}
+
+    /** Whether paper is what the caller likes best; whoever does not say gets JSON. */
+    private static boolean onPaper(HttpHeaders headers) {
+        return headers.getAcceptableMediaTypes().stream()
+                .filter(type -> type.isCompatible(MediaType.APPLICATION_JSON_TYPE) || type.isCompatible(PDF))
+                .findFirst()
+                .filter(type -> !type.isCompatible(MediaType.APPLICATION_JSON_TYPE))
+                .isPresent();
     }
 
     /** The papers of an order, in short. */

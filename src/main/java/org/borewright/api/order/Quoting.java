@@ -84,12 +84,10 @@ class Quoting {
                 .among(proposals, estimate.match())
                 .orElseThrow(() -> nothing(order, proposals, estimate.match()));
         OfferDocument document = OfferDocument.of(
-                surveyed.catalogue().revision(),
-                order.engine,
+                new OfferDocument.Basis(
+                        settings.shopName(), order.engine, surveyed.catalogue().revision(), settings.terms(), today),
                 chosen,
                 asked.alternatives() ? others(proposals, chosen) : List.of(),
-                settings.terms(),
-                today,
                 estimate.match(),
                 counter.written(
                         MatchAnswer.of(bench.fits().shelf(), request, estimate.match(), bench.in(surveyed.unit()))));

@@ -4,11 +4,15 @@ import io.smallrye.config.ConfigMapping;
 import io.smallrye.config.WithDefault;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Optional;
 import org.borewright.order.quote.Terms;
 
 /** What a shop decides for itself. */
 @ConfigMapping(prefix = "borewright.order")
 public interface OrderSettings {
+
+    /** How the shop calls itself on paper, as on a quote; no line where it is left out. */
+    Optional<String> shopName();
 
     /** Tax on the net sum, in per cent. */
     @WithDefault("0")

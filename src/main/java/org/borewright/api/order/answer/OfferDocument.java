@@ -1,7 +1,10 @@
 package org.borewright.api.order.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonRawValue;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -23,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a quote offers, frozen: prices, stock and catalogue as they stood.
  *
+ * @param shop its name on paper; absent where none is configured
  * @param engine its code
  * @param revision of the catalogue
  * @param date it was made on
@@ -37,10 +41,11 @@ import org.jspecify.annotations.Nullable;
  * @param sum what it comes to
  * @param alternatives the other ways that a price can be named for; only where they were asked for
  * @param cautions what must be said
- * @param match the full answer that it stands on
+ * @param match the full answer that it stands on; left out where a document is read back
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record OfferDocument(
+        @Nullable String shop,
         String engine,
         Revision revision,
         LocalDate date,
@@ -55,7 +60,9 @@ public record OfferDocument(
         SumAnswer sum,
         @Nullable List<AlternativeAnswer> alternatives,
         List<String> cautions,
-        @JsonRawValue String match) {
+
+        @Nullable @JsonProperty(access = JsonProperty.Access.READ_ONLY) @JsonRawValue
+        String match) {
 
     /**
      * What it comes to.
@@ -113,21 +120,27 @@ public record OfferDocument(
         }
     }
 
+    /**
+     * What a quote stands on besides the readings.
+     *
+     * @param shop its name on paper; empty where none is configured
+     * @param engine its code
+     * @param revision of the catalogue
+     * @param terms of the shop
+     * @param on the day
+     */
+    public record Basis(Optional<String> shop, String engine, Revision revision, Terms terms, LocalDate on) {}
+
     /** The document of a proposal. */
-    public static OfferDocument of(
-            Revision revision,
-            String engine,
-            Proposal chosen,
-            List<Proposal> others,
-            Terms terms,
-            LocalDate on,
-            Match match,
-            String answer) {
+    public static OfferDocument of(Basis basis, Proposal chosen, List<Proposal> others, Match match, String answer) {
         Kit kit = chosen.kit();
         ShopWork work = chosen.job().work();
+        Terms terms = basis.terms();
+        LocalDate on = basis.on();
         return new OfferDocument(
-                engine,
-                revision,
+                basis.shop().orElse(null),
+                basis.engine(),
+                basis.revision(),
                 on,
                 terms.validUntil(on),
                 chosen.way(),
@@ -148,5 +161,14 @@ public record OfferDocument(
                         .orElse(null),
                 match.cautions().stream().map(Caution::text).toList(),
                 answer);
+    }
+
+    /** What was written of a quote, but for the answer it stands on. */
+    public static OfferDocument read(ObjectMapper json, String written) {
+        try {
+            return json.readValue(written, OfferDocument.class);
+        } catch (JsonProcessingException unreadable) {
+            throw new IllegalStateException("a quote is kept as it was written", unreadable);
+        }
     }
 }
