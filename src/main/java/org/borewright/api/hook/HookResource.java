@@ -111,7 +111,9 @@ public class HookResource {
     public void end(@PathParam("hook") String id, @Context UriInfo called) {
         String by = Caller.by(called);
         long number = Numbers.hook(id);
-        hooks.end(number, by).orElseThrow(() -> unknown(number));
+        if (!hooks.end(number, by)) {
+            throw unknown(number);
+        }
     }
 
     private static HookRow known(String text) {

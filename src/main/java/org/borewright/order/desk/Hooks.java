@@ -38,13 +38,13 @@ public class Hooks {
         return hook;
     }
 
-    /** Tells them no more; empty where there is none such. */
-    public Optional<HookRow> end(long id, String by) {
+    /** Tells them no more. @return whether there was such a one */
+    public boolean end(long id, String by) {
         Optional<HookRow> hook = HookRow.findByIdOptional(id);
         hook.ifPresent(row -> {
             row.delete();
             turn.write(by, "hook " + id, null, "end", row.url, "", false);
         });
-        return hook;
+        return hook.isPresent();
     }
 }
