@@ -39,18 +39,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HookScenarioTest {
 
     /** A message as the store got it. */
-    private record Message(String digest, String input, String signature, byte[] body) {
+    private record Message(String digest, String input, String signature, String body) {
 
         static Message of(HttpExchange exchange) throws IOException {
             return new Message(
                     exchange.getRequestHeaders().getFirst("Content-Digest"),
                     exchange.getRequestHeaders().getFirst("Signature-Input"),
                     exchange.getRequestHeaders().getFirst("Signature"),
-                    exchange.getRequestBody().readAllBytes());
+                    new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
         }
 
         List<Integer> positions() {
-            return JsonPath.from(new String(body, StandardCharsets.UTF_8)).getList("lines.position");
+            return JsonPath.from(body).getList("lines.position");
         }
     }
 
@@ -136,9 +136,9 @@ class HookScenarioTest {
         return Base64.getEncoder().encodeToString(mac.doFinal(base.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static String sha256(byte[] body) throws Exception {
+    private static String sha256(String body) throws Exception {
         return Base64.getEncoder()
-                .encodeToString(MessageDigest.getInstance("SHA-256").digest(body));
+                .encodeToString(MessageDigest.getInstance("SHA-256").digest(body.getBytes(StandardCharsets.UTF_8)));
     }
 
     @Test
