@@ -142,6 +142,24 @@ class OrderKeepingTest {
         assertThat(Orders.left(BOX)).isZero();
     }
 
+    /** The second waited for the first: what it had read of the order before is no longer so. */
+    @ParameterizedTest
+    @CsvSource({"confirm", "withdraw", "did-not-clean-up"})
+    void ofSeveralChangesMeantForOneVersionOneIsMade(String move) throws Exception {
+        Orders order = accepted();
+        String body = switch (move) {
+            case "confirm" -> Orders.PISTON_IN_HAND;
+            case "withdraw" -> "{\"reason\":\"sold the boat\"}";
+            default -> Orders.SINGLE_WORN;
+        };
+
+        List<Response> answers = atOnce(
+                6,
+                () -> Orders.post("/api/orders/" + order.number() + "/" + move, order.version(), Orders.key(), body));
+
+        assertThat(answers.stream().map(Response::statusCode)).containsExactlyInAnyOrder(200, 412, 412, 412, 412, 412);
+    }
+
     private static List<Response> atOnce(int times, Callable<Response> request) throws Exception {
         return atOnce(Collections.nCopies(times, request));
     }

@@ -16,6 +16,7 @@ import static org.hamcrest.Matchers.nullValue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
+import io.restassured.response.ValidatableResponse;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -259,6 +260,53 @@ class OrderScenarioTest {
                 .then()
                 .body("offer.size", equalTo("+0.50"))
                 .body("offer.sum.parts.amount", equalTo(90.10f));
+    }
+
+    /** Signed at 54.149 … 54.152: the wear of the next visit is reckoned from 54.149, not from the smallest hole of the size. */
+    @Test
+    void theNextRebuildStartsFromWhatWasSigned() {
+        Orders first = Orders.opened("rebuild", tag);
+        first.does("survey", Orders.SINGLE_WORN);
+        first.does("quotes", "{}").statusCode(201);
+        first.does("accept", "{\"quote\":1}").statusCode(200);
+        first.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        first.does("finish", Orders.HONED).statusCode(200);
+        first.does("release", "").statusCode(200);
+
+        Orders second = Orders.opened("rebuild", tag);
+        String worn = Orders.SINGLE_WORN.replace("53.720", "54.200");
+        second.does("survey", worn.replace("standard", "+0.50")).statusCode(200);
+        second.does("survey", worn.replace("standard", "+0.50").replace("record", "crown stamp"))
+                .statusCode(200);
+
+        List<Integer> papers = given().get("/api/orders/" + second.number() + "/papers")
+                .jsonPath()
+                .getList("id");
+        paper(second, papers.get(0))
+                .body("answer.cylinders[0].whenNew.from", equalTo("recorded finish of the last visit"))
+                .body("answer.cylinders[0].whenNew.diameter.nm", equalTo(54_149_000));
+        paper(second, papers.get(1))
+                .body("answer.cylinders[0].whenNew.from", equalTo("smallest hole of the present size"));
+    }
+
+    private static ValidatableResponse paper(Orders order, int id) {
+        return given().get("/api/orders/" + order.number() + "/papers/" + id).then();
+    }
+
+    @Test
+    void notesAreWrittenWhereverTheOrderStandsAndThoseBeforeStayInTheJournal() {
+        Orders order = Orders.opened("parts alone", null);
+        order.does("notes", "{\"notes\":\"leaks at the base\"}")
+                .statusCode(200)
+                .body("notes", equalTo("leaks at the base"));
+        order.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
+        order.does("notes", "{\"notes\":\"came back\"}").statusCode(200).body("state", equalTo("withdrawn"));
+
+        given().queryParam("order", order.number())
+                .get("/api/journal")
+                .then()
+                .body("lines.did", contains("receive", "write notes", "withdraw", "write notes"))
+                .body("lines[3].after", containsString("notes were: leaks at the base"));
     }
 
     @Test

@@ -47,7 +47,7 @@ class Benching {
 
     OrderRow confirm(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand)) {
-            return bench.confirm(errand, ringsOnly(surveying.read(body)));
+            return bench.confirm(errand, ringsOnly(surveying.read(errand, body)));
         }
         Question<BenchRequest> asked = plans.read(body);
         BenchPlan plan = BenchPlan.of(asked.fits(), asked.request());
@@ -65,7 +65,7 @@ class Benching {
 
     OrderRow finish(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand)) {
-            Surveyed surveyed = surveying.read(body);
+            Surveyed surveyed = surveying.read(errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
         Question<FinishRequest> asked = finishes.read(body);

@@ -118,6 +118,14 @@ public class OrderMoves {
         return moved(order, called, headers, body, errand -> benching.finish(errand, body));
     }
 
+    /** Writes other notes on it. */
+    @POST
+    @Path("notes")
+    public Response write(
+            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
+        return moved(order, called, headers, body, errand -> desk.write(errand, reader.notes(body)));
+    }
+
     /** It leaves. */
     @POST
     @Path("release")

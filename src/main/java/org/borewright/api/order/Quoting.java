@@ -13,7 +13,6 @@ import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
-import org.borewright.api.match.request.MatchReader;
 import org.borewright.api.order.answer.OfferDocument;
 import org.borewright.api.order.request.QuoteAsked;
 import org.borewright.api.problem.Problem;
@@ -43,7 +42,7 @@ import org.borewright.order.store.QuoteRow;
 @ApplicationScoped
 class Quoting {
 
-    private final MatchReader reader;
+    private final Surveying surveying;
     private final Workbenches workbenches;
     private final OrderDesk desk;
     private final OrderSettings settings;
@@ -51,13 +50,13 @@ class Quoting {
     private final Clock clock;
 
     Quoting(
-            MatchReader reader,
+            Surveying surveying,
             Workbenches workbenches,
             OrderDesk desk,
             OrderSettings settings,
             Counter counter,
             Clock clock) {
-        this.reader = reader;
+        this.surveying = surveying;
         this.workbenches = workbenches;
         this.desk = desk;
         this.settings = settings;
@@ -71,7 +70,7 @@ class Quoting {
         PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY)
                 .orElseThrow(() -> new RefusedException(
                         new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE)));
-        Asked surveyed = reader.read(survey.request.getBytes(StandardCharsets.UTF_8));
+        Asked surveyed = surveying.recalled(order, survey.request.getBytes(StandardCharsets.UTF_8));
         LocalDate today = LocalDate.now(clock);
         MatchRequest request = surveyed.request().on(today);
         Workbench bench = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());

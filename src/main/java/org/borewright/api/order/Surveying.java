@@ -32,20 +32,21 @@ class Surveying {
     }
 
     OrderRow survey(Errand errand, byte[] body) {
-        Surveyed surveyed = read(body);
-        needEngine(errand, surveyed.engine());
+        Surveyed surveyed = read(errand, body);
         return desk.survey(errand, surveyed.paper(), surveyed.holes());
     }
 
     OrderRow didNotCleanUp(Errand errand, byte[] body) {
-        Surveyed surveyed = read(body);
-        needEngine(errand, surveyed.engine());
+        Surveyed surveyed = read(errand, body);
         return desk.didNotCleanUp(errand, surveyed.paper(), surveyed.holes());
     }
 
-    /** Answers a survey as a match. */
-    Surveyed read(byte[] body) {
-        Asked asked = reader.read(body);
+    /** Answers a survey of the engine ordered as a match, with what is on record of its block. */
+    Surveyed read(Errand errand, byte[] body) {
+        OrderRow order = OrderRow.<OrderRow>findByIdOptional(errand.order())
+                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+        Asked asked = recalled(order, body);
+        needEngine(order, asked.fits().shelf().engine().code());
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
@@ -55,12 +56,16 @@ class Surveying {
                 new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)));
     }
 
-    /** An order that is not there is refused by the desk. */
-    private static void needEngine(Errand errand, String engine) {
-        OrderRow.<OrderRow>findByIdOptional(errand.order())
-                .filter(order -> !order.engine.equals(engine))
-                .ifPresent(order -> {
-                    throw new RefusedException(new Refusal.OfAnother(order.number, "engine", engine, order.engine));
-                });
+    /** The question of a survey, with what is on record of the block. */
+    Asked recalled(OrderRow order, byte[] body) {
+        Asked asked = reader.read(body);
+        return new Asked(
+                asked.catalogue(), asked.fits(), BlockRecord.of(order).recalledBy(asked.request()), asked.unit());
+    }
+
+    private static void needEngine(OrderRow order, String engine) {
+        if (!order.engine.equals(engine)) {
+            throw new RefusedException(new Refusal.OfAnother(order.number, "engine", engine, order.engine));
+        }
     }
 }

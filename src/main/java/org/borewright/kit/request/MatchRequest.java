@@ -91,4 +91,9 @@ public record MatchRequest(
     public MatchRequest on(LocalDate day) {
         return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, day);
     }
+
+    /** The same question with other surveys of the holes. */
+    public MatchRequest surveyed(List<CylinderSurvey> others) {
+        return new MatchRequest(condition, present, others, gauge, climate, deck, asked, asFound, on);
+    }
 }

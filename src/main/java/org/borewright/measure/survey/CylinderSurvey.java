@@ -42,6 +42,11 @@ public record CylinderSurvey(
         return new CylinderSurvey(cylinder, asRead.map(gauged), wall.map(gauged, probed), findings, readingsChecked);
     }
 
+    /** The same survey with more known of the wall. */
+    public CylinderSurvey with(Wall known) {
+        return new CylinderSurvey(cylinder, asRead, known, findings, readingsChecked);
+    }
+
     /** The same survey with its grid in question. */
     public CylinderSurvey queried(List<Query> queries) {
         return new CylinderSurvey(cylinder, new QueriedGrid(queries), wall, findings, readingsChecked);

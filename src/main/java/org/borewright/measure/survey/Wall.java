@@ -34,6 +34,11 @@ public record Wall(
      */
     public record Reach(Length radius, boolean fromBarAxis) {}
 
+    /** The same wall with the finished size of the last visit, where none was told. */
+    public Wall recalling(Length finished) {
+        return new Wall(lastFinish.or(() -> Optional.of(finished)), unworn, reach, sleeveOutside, least, sleevedBefore);
+    }
+
     /** The same wall with what was read inside the hole changed: corrected to 20 °C. */
     Wall map(UnaryOperator<Length> gauged, UnaryOperator<Length> probed) {
         return new Wall(

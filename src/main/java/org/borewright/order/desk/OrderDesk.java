@@ -209,6 +209,14 @@ public class OrderDesk {
         return turn.move(order, Move.RELEASE, errand.by(), says, true);
     }
 
+    /** Writes other notes on an order, wherever it stands; the journal keeps those before. */
+    public OrderRow write(Errand errand, String notes) {
+        OrderRow order = turn.take(errand);
+        String before = order.notes;
+        order.notes = notes;
+        return turn.note(order, order.state, "write notes", errand.by(), "notes were: " + before, false);
+    }
+
     /** Puts back what was put aside too long. @return whether it was still so when the order was held */
     public boolean runOut(long number, Instant now) {
         Optional<OrderRow> found =

@@ -37,15 +37,21 @@ class Turn {
         return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
-    /** The order, held. @throws RefusedException if there is none, it was changed meanwhile, or the move is not allowed */
+    /** The order, held. @throws RefusedException likewise, or if the move is not allowed */
     OrderRow take(Errand errand, Move move) {
+        OrderRow order = take(errand);
+        if (order.kind.after(order.state, move).isEmpty()) {
+            throw new RefusedException(new Refusal.NotAllowed(order.number, order.kind, order.state, move));
+        }
+        return order;
+    }
+
+    /** The order, held. @throws RefusedException if there is none, or it was changed meanwhile */
+    OrderRow take(Errand errand) {
         OrderRow order = OrderRow.held(errand.order())
                 .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
         if (order.version != errand.version()) {
             throw new RefusedException(new Refusal.Changed(order.number, errand.version(), order.version));
-        }
-        if (order.kind.after(order.state, move).isEmpty()) {
-            throw new RefusedException(new Refusal.NotAllowed(order.number, order.kind, order.state, move));
         }
         return order;
     }

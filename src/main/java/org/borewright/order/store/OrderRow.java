@@ -57,9 +57,14 @@ public class OrderRow extends PanacheEntityBase {
     /** Until when its parts are put aside; empty where nothing is, or it stays so. */
     public Instant heldUntil;
 
-    /** An order that nobody else changes until this transaction ends. */
+    /**
+     * An order that nobody else changes until this transaction ends, as it is from then on: who read it before, and waited while another
+     * changed it, must not go by what was read.
+     */
     public static Optional<OrderRow> held(long number) {
-        return OrderRow.<OrderRow>findByIdOptional(number, LockModeType.PESSIMISTIC_WRITE);
+        Optional<OrderRow> order = findByIdOptional(number);
+        order.ifPresent(row -> getEntityManager().refresh(row, LockModeType.PESSIMISTIC_WRITE));
+        return order;
     }
 
     /**

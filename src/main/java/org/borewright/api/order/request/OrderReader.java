@@ -75,12 +75,21 @@ public class OrderReader {
 
     /** Why an order ends. */
     public String reason(byte[] body) {
+        return only("reason", "It is not said why.", body);
+    }
+
+    /** Other notes. */
+    public String notes(byte[] body) {
+        return only("notes", "There are no notes.", body);
+    }
+
+    private static String only(String name, String missing, byte[] body) {
         Faults faults = Faults.ofBody();
-        Place top = top(body, faults, "reason");
-        Optional<String> reason = text(top.at("reason"), LONGEST_NOTES);
-        top.at("reason").need("It is not said why.");
+        Place top = top(body, faults, name);
+        Optional<String> text = text(top.at(name), LONGEST_NOTES);
+        top.at(name).need(missing);
         faults.raise();
-        return reason.orElseThrow();
+        return text.orElseThrow();
     }
 
     /** The customer's yes. */
