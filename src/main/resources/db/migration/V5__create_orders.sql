@@ -130,3 +130,5 @@ create table answered_requests (
     version integer,
     body varchar(1000000) not null
 );
+
+create index answered_requests_by_time on answered_requests (at);

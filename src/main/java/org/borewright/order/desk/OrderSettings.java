@@ -30,6 +30,10 @@ public interface OrderSettings {
     @WithDefault("14D")
     Duration heldFor();
 
+    /** How long an answer is kept for a request that is sent again with the same key. */
+    @WithDefault("30D")
+    Duration keysKeptFor();
+
     /** How often parts that were put aside too long are looked for. */
     Duration looksEvery();
 

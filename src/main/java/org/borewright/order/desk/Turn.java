@@ -1,7 +1,6 @@
 package org.borewright.order.desk;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.event.Event;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -11,7 +10,6 @@ import org.borewright.order.Move;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.State;
-import org.borewright.order.journal.Entry;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.JournalHead;
 import org.borewright.order.store.OrderRow;
@@ -25,11 +23,9 @@ import org.jspecify.annotations.Nullable;
 class Turn {
 
     private final Clock clock;
-    private final Event<StockMoved> stockMoved;
 
-    Turn(Clock clock, Event<StockMoved> stockMoved) {
+    Turn(Clock clock) {
         this.clock = clock;
-        this.stockMoved = stockMoved;
     }
 
     /** To the microsecond, which is as finely as a table keeps it. */
@@ -84,10 +80,7 @@ class Turn {
             String before,
             String after,
             boolean movesStock) {
-        Entry line = JournalHead.add(now(), by, subject, order, did, before, after, movesStock);
-        if (movesStock) {
-            stockMoved.fire(new StockMoved(line.position()));
-        }
+        JournalHead.add(now(), by, subject, order, did, before, after, movesStock);
     }
 
     static String standing(OrderRow order) {

@@ -28,4 +28,9 @@ public class AnsweredRow extends PanacheEntityBase {
     public Integer version;
 
     public String body;
+
+    /** Forgets what was answered before a time. */
+    public static void forget(Instant before) {
+        delete("at < ?1", before);
+    }
 }

@@ -33,8 +33,15 @@ public class JournalHead extends PanacheEntityBase {
         return findById(ONLY);
     }
 
+    /** As it is until this transaction ends. */
+    public static JournalHead held() {
+        JournalHead head = now();
+        getEntityManager().refresh(head, LockModeType.PESSIMISTIC_WRITE);
+        return head;
+    }
+
     /** Adds a line. */
-    public static Entry add(
+    public static void add(
             Instant now,
             String by,
             String subject,
@@ -43,12 +50,11 @@ public class JournalHead extends PanacheEntityBase {
             String before,
             String after,
             boolean stockMoved) {
-        JournalHead head = findById(ONLY, LockModeType.PESSIMISTIC_WRITE);
+        JournalHead head = held();
         Entry entry = Entry.after(head.position, head.seal, now, by, subject, did, before, after);
         JournalRow.of(entry, order).persist();
         head.position = entry.position();
         head.seal = entry.seal();
         head.stockPosition = stockMoved ? entry.position() : head.stockPosition;
-        return entry;
     }
 }
