@@ -50,7 +50,8 @@ public class JournalHead extends PanacheEntityBase {
             String before,
             String after,
             boolean stockMoved) {
-        JournalHead head = held();
+        // One statement: whoever adds has not read it before, or holds it already.
+        JournalHead head = findById(ONLY, LockModeType.PESSIMISTIC_WRITE);
         Entry entry = Entry.after(head.position, head.seal, now, by, subject, did, before, after);
         JournalRow.of(entry, order).persist();
         head.position = entry.position();
