@@ -20,6 +20,7 @@ import static org.borewright.order.State.RELEASED;
 import static org.borewright.order.State.SURVEYED;
 import static org.borewright.order.State.WITHDRAWN;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,15 +32,6 @@ public enum OrderKind {
     REBUILD(
             "rebuild",
             Map.of(
-                    RECEIVED, Map.of(SURVEY, SURVEYED, WITHDRAW, WITHDRAWN),
-                    SURVEYED, Map.of(SURVEY, SURVEYED, QUOTE, QUOTED, WITHDRAW, WITHDRAWN),
-                    QUOTED,
-                            Map.of(
-                                    SURVEY, SURVEYED,
-                                    QUOTE, QUOTED,
-                                    ACCEPT, ACCEPTED,
-                                    DECLINE, DECLINED,
-                                    WITHDRAW, WITHDRAWN),
                     ACCEPTED,
                             Map.of(
                                     CONFIRM, CONFIRMED,
@@ -49,28 +41,31 @@ public enum OrderKind {
                     CONFIRMED, Map.of(FINISH, FINISHED, DID_NOT_CLEAN_UP, SURVEYED, WITHDRAW, WITHDRAWN),
                     FINISHED, Map.of(RELEASE, RELEASED, DID_NOT_CLEAN_UP, SURVEYED))),
     /** Parts for holes that are machined elsewhere: nothing of it is done on the bench. */
-    PARTS_ALONE(
-            "parts alone",
-            Map.of(
-                    RECEIVED, Map.of(SURVEY, SURVEYED, WITHDRAW, WITHDRAWN),
-                    SURVEYED, Map.of(SURVEY, SURVEYED, QUOTE, QUOTED, WITHDRAW, WITHDRAWN),
-                    QUOTED,
-                            Map.of(
-                                    SURVEY, SURVEYED,
-                                    QUOTE, QUOTED,
-                                    ACCEPT, ACCEPTED,
-                                    DECLINE, DECLINED,
-                                    WITHDRAW, WITHDRAWN),
-                    ACCEPTED, Map.of(RELEASE, RELEASED, RUN_OUT, QUOTED, WITHDRAW, WITHDRAWN)));
+    PARTS_ALONE("parts alone", Map.of(ACCEPTED, Map.of(RELEASE, RELEASED, RUN_OUT, QUOTED, WITHDRAW, WITHDRAWN)));
 
     private final String label;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Map.of cannot be changed, but its type does not say so
+    @SuppressWarnings("ImmutableEnumChecker") // nothing changes it once it is made
     private final Map<State, Map<Move, State>> course;
 
-    OrderKind(String label, Map<State, Map<Move, State>> course) {
+    OrderKind(String label, Map<State, Map<Move, State>> afterTheYes) {
         this.label = label;
-        this.course = course;
+        this.course = new EnumMap<>(upToTheYes());
+        course.putAll(afterTheYes);
+    }
+
+    /** Until the customer has said yes every order goes the same way. */
+    private static Map<State, Map<Move, State>> upToTheYes() {
+        return Map.of(
+                RECEIVED, Map.of(SURVEY, SURVEYED, WITHDRAW, WITHDRAWN),
+                SURVEYED, Map.of(SURVEY, SURVEYED, QUOTE, QUOTED, WITHDRAW, WITHDRAWN),
+                QUOTED,
+                        Map.of(
+                                SURVEY, SURVEYED,
+                                QUOTE, QUOTED,
+                                ACCEPT, ACCEPTED,
+                                DECLINE, DECLINED,
+                                WITHDRAW, WITHDRAWN));
     }
 
     /** The words as typed and shown. */

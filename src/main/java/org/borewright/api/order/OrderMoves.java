@@ -1,18 +1,16 @@
 package org.borewright.api.order;
 
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
 import java.util.function.Function;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.OrderReader;
+import org.borewright.api.order.request.Sent;
 import org.borewright.order.Errand;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.store.OrderRow;
@@ -49,26 +47,23 @@ public class OrderMoves {
     /** Keeps how the holes were found: the body of a match. */
     @POST
     @Path("survey")
-    public Response survey(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> surveying.survey(errand, body));
+    public Response survey(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> surveying.survey(errand, body));
     }
 
     /** Keeps how holes were found that did not clean up. */
     @POST
     @Path("did-not-clean-up")
-    public Response didNotCleanUp(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> surveying.didNotCleanUp(errand, body));
+    public Response didNotCleanUp(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> surveying.didNotCleanUp(errand, body));
     }
 
     /** Names a price for what the last survey says. */
     @POST
     @Path("quotes")
-    public Response quote(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        Caller caller = Caller.changing(called, headers, body);
-        Errand errand = caller.with(Numbers.order(order));
+    public Response quote(@BeanParam Sent sent, byte[] body) {
+        Caller caller = sent.caller(body);
+        Errand errand = caller.with(Numbers.order(sent.order()));
         return counter.answer(caller, () -> {
             QuoteRow quote = quoting.quote(errand, body);
             return counter.made(quote, OrderRow.<OrderRow>findById(errand.order()).version);
@@ -78,9 +73,8 @@ public class OrderMoves {
     /** The customer's yes. */
     @POST
     @Path("accept")
-    public Response accept(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> {
+    public Response accept(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> {
             OrderReader.Yes yes = reader.yes(body);
             return desk.accept(errand, yes.quote(), yes.mayWait());
         });
@@ -89,58 +83,51 @@ public class OrderMoves {
     /** The customer's no. */
     @POST
     @Path("decline")
-    public Response decline(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> desk.decline(errand, reader.reason(body)));
+    public Response decline(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> desk.decline(errand, reader.reason(body)));
     }
 
     /** Calls it off. */
     @POST
     @Path("withdraw")
-    public Response withdraw(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> desk.withdraw(errand, reader.reason(body)));
+    public Response withdraw(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> desk.withdraw(errand, reader.reason(body)));
     }
 
     /** Confirms the pistons in hand: the body of a question of the bench; for rings only that of a match. */
     @POST
     @Path("confirm")
-    public Response confirm(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> benching.confirm(errand, body));
+    public Response confirm(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> benching.confirm(errand, body));
     }
 
     /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */
     @POST
     @Path("finish")
-    public Response finish(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> benching.finish(errand, body));
+    public Response finish(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> benching.finish(errand, body));
     }
 
     /** Writes other notes on it. */
     @POST
     @Path("notes")
-    public Response write(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> desk.write(errand, reader.notes(body)));
+    public Response write(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> desk.write(errand, reader.notes(body)));
     }
 
     /** It leaves. */
     @POST
     @Path("release")
-    public Response release(
-            @PathParam("order") String order, @Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        return moved(order, called, headers, body, errand -> {
+    public Response release(@BeanParam Sent sent, byte[] body) {
+        return moved(sent, body, errand -> {
             reader.nothing(body);
             return desk.release(errand);
         });
     }
 
-    private Response moved(
-            String order, UriInfo called, HttpHeaders headers, byte[] body, Function<Errand, OrderRow> work) {
-        Caller caller = Caller.changing(called, headers, body);
-        Errand errand = caller.with(Numbers.order(order));
+    private Response moved(Sent sent, byte[] body, Function<Errand, OrderRow> work) {
+        Caller caller = sent.caller(body);
+        Errand errand = caller.with(Numbers.order(sent.order()));
         return counter.answer(caller, () -> counter.moved(work.apply(errand)));
     }
 }
