@@ -13,6 +13,7 @@ import org.borewright.api.order.request.OrderReader;
 import org.borewright.api.order.request.Sent;
 import org.borewright.order.Errand;
 import org.borewright.order.desk.OrderDesk;
+import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.QuoteRow;
 
@@ -24,6 +25,7 @@ public class OrderMoves {
 
     private final OrderReader reader;
     private final OrderDesk desk;
+    private final StockWatch shelf;
     private final Surveying surveying;
     private final Quoting quoting;
     private final Benching benching;
@@ -32,12 +34,14 @@ public class OrderMoves {
     OrderMoves(
             OrderReader reader,
             OrderDesk desk,
+            StockWatch shelf,
             Surveying surveying,
             Quoting quoting,
             Benching benching,
             Counter counter) {
         this.reader = reader;
         this.desk = desk;
+        this.shelf = shelf;
         this.surveying = surveying;
         this.quoting = quoting;
         this.benching = benching;
@@ -48,6 +52,7 @@ public class OrderMoves {
     @POST
     @Path("survey")
     public Response survey(@BeanParam Sent sent, byte[] body) {
+        shelf.look();
         return moved(sent, body, errand -> surveying.survey(errand, body));
     }
 
@@ -55,6 +60,7 @@ public class OrderMoves {
     @POST
     @Path("did-not-clean-up")
     public Response didNotCleanUp(@BeanParam Sent sent, byte[] body) {
+        shelf.look();
         return moved(sent, body, errand -> surveying.didNotCleanUp(errand, body));
     }
 
@@ -62,6 +68,7 @@ public class OrderMoves {
     @POST
     @Path("quotes")
     public Response quote(@BeanParam Sent sent, byte[] body) {
+        shelf.look();
         Caller caller = sent.caller(body);
         Errand errand = caller.with(Numbers.order(sent.order()));
         return counter.answer(caller, () -> {

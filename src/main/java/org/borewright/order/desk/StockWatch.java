@@ -15,7 +15,7 @@ import org.borewright.order.store.JournalHead;
  * database. What is put aside never rests on it.
  */
 @ApplicationScoped
-class StockWatch {
+public class StockWatch {
 
     private static final int AFTER_THE_CATALOGUE = Interceptor.Priority.APPLICATION + 1_000;
 
@@ -30,8 +30,9 @@ class StockWatch {
         look();
     }
 
+    /** Looks at once; asked where a price is about to be named, and never within a transaction, for it takes a connection of its own. */
     @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
-    void look() {
+    public void look() {
         QuarkusTransaction.requiringNew().run(() -> {
             if (JournalHead.now().stockPosition != seen) {
                 // Held, so that nobody moves stock between the count and its name.
