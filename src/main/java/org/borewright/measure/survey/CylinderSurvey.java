@@ -42,9 +42,19 @@ public record CylinderSurvey(
         return new CylinderSurvey(cylinder, asRead.map(gauged), wall.map(gauged, probed), findings, readingsChecked);
     }
 
+    /** The same survey with other diameters. */
+    public CylinderSurvey with(Survey diameters) {
+        return new CylinderSurvey(cylinder, diameters, wall, findings, readingsChecked);
+    }
+
+    /** The same survey with the wall probed at another radius. */
+    public CylinderSurvey reaching(Length radius) {
+        return new CylinderSurvey(cylinder, asRead, wall.reaching(radius), findings, readingsChecked);
+    }
+
     /** The same survey with its grid in question. */
     public CylinderSurvey queried(List<Query> queries) {
-        return new CylinderSurvey(cylinder, new QueriedGrid(queries), wall, findings, readingsChecked);
+        return with(new QueriedGrid(queries));
     }
 
     /** What is asked about its readings; empty where nothing is. */
