@@ -52,7 +52,7 @@ import org.borewright.measure.survey.Finding;
  * @param settling the smaller size that a reading might prove; empty when there is none
  * @param turningPoints the readings of worn holes that would change whether rings only will do or the size, and how far they would have to
  *     move; none where no reading heals a hole
- * @param hardest the worn holes that drag the others to a larger size; empty when none does
+ * @param hardest the worn holes that drag the others to a larger size, or to none; empty when none does
  * @param work what the shop does
  * @param torques what is tightened
  * @param portsHigher by how much the ports of a two-stroke stand higher with its gaskets than as made; empty where they stay
@@ -92,9 +92,6 @@ public record Match(
                 request.deck().skim());
         List<TorqueReminder> torques = new ArrayList<>(fits.torques());
         torques.removeIf(reminder -> !work.touches(reminder.fastener()));
-        Optional<SizeRow> serving = request.condition() == Condition.WORN
-                ? ruling.wouldServe().or(ruling::row).filter(SizeRow::serves)
-                : Optional.empty();
         Optional<Length> portsHigher =
                 first.row().flatMap(SizeRow::gasket).flatMap(fit -> shelf.portsHigher(fit.gaskets()));
         Optional<RingsOnly> ringsOnly = ringsOnly(fits, kits, request, reports, first);
@@ -106,7 +103,7 @@ public record Match(
                 ringsOnly,
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
                 ruling.verdict() == Verdict.REFER ? List.of() : turningPoints(fits, request, holes, table, ringsOnly),
-                serving.flatMap(row -> HardestHoles.of(table, row)),
+                hardest(request.condition(), ruling, table),
                 work,
                 torques,
                 portsHigher,
@@ -173,6 +170,19 @@ public record Match(
                 ? Optional.empty()
                 : FinishedRuling.bringTogether(table)
                         .filter(row -> row.isOpen() || ruling.row().isEmpty());
+    }
+
+    /** Against the size that serves; where no size brings a hole clean, against none. */
+    private static Optional<HardestHoles> hardest(Condition condition, Ruling ruling, List<SizeRow> table) {
+        if (condition == Condition.FINISHED) {
+            return Optional.empty();
+        }
+        return ruling.verdict() == Verdict.REFER || ruling.isOn(Hold.Reason.NO_SIZE_LEFT)
+                ? HardestHoles.beyond(table)
+                : ruling.wouldServe()
+                        .or(ruling::row)
+                        .filter(SizeRow::serves)
+                        .flatMap(row -> HardestHoles.of(table, row));
     }
 
     /** Of rings only first, as it is said first; none where a worn hole contradicts what is told of it. */
