@@ -26,14 +26,15 @@ import org.borewright.kit.choice.TorqueReminder;
 import org.borewright.kit.hole.Examination;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
+import org.borewright.kit.hole.TurningPoint;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.rings.RingsOnly;
+import org.borewright.kit.rings.RingsTurning;
 import org.borewright.kit.table.HardestHoles;
 import org.borewright.kit.table.Settling;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.kit.table.SizeTable;
-import org.borewright.kit.table.TurningPoint;
 import org.borewright.kit.table.TurningPoints;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -49,8 +50,9 @@ import org.borewright.measure.survey.Finding;
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
  * @param ringsOnly whether new rings alone will do; empty for finished holes, and where the present size cannot be right
  * @param settling the smaller size that a reading might prove; empty when there is none
- * @param turningPoints the readings of worn holes that would change the size, and how far they would have to move
- * @param hardest the worn holes that drag the others to a larger size; empty when none does
+ * @param turningPoints the readings of worn holes that would change whether rings only will do or the size, and how far they would have to
+ *     move; none where no reading heals a hole
+ * @param hardest the worn holes that drag the others to a larger size, or to none; empty when none does
  * @param work what the shop does
  * @param torques what is tightened
  * @param portsHigher by how much the ports of a two-stroke stand higher with its gaskets than as made; empty where they stay
@@ -90,22 +92,18 @@ public record Match(
                 request.deck().skim());
         List<TorqueReminder> torques = new ArrayList<>(fits.torques());
         torques.removeIf(reminder -> !work.touches(reminder.fastener()));
-        Optional<SizeRow> serving = request.condition() == Condition.WORN
-                ? ruling.wouldServe().or(ruling::row).filter(SizeRow::serves)
-                : Optional.empty();
         Optional<Length> portsHigher =
                 first.row().flatMap(SizeRow::gasket).flatMap(fit -> shelf.portsHigher(fit.gaskets()));
+        Optional<RingsOnly> ringsOnly = ringsOnly(fits, kits, request, reports, first);
         return new Match(
                 ruling,
                 table,
                 reports,
                 checks,
-                ringsOnly(fits, kits, request, reports, first),
+                ringsOnly,
                 Settling.of(engine.bore(), request.climate().temperature(), holes, table, first.row()),
-                request.condition() == Condition.WORN
-                        ? new TurningPoints(engine.bore(), request, holes, table).around(serving.map(SizeRow::size))
-                        : List.of(),
-                serving.flatMap(row -> HardestHoles.of(table, row)),
+                ruling.verdict() == Verdict.REFER ? List.of() : turningPoints(fits, request, holes, table, ringsOnly),
+                hardest(request.condition(), ruling, table),
                 work,
                 torques,
                 portsHigher,
@@ -172,6 +170,30 @@ public record Match(
                 ? Optional.empty()
                 : FinishedRuling.bringTogether(table)
                         .filter(row -> row.isOpen() || ruling.row().isEmpty());
+    }
+
+    /** Against the size that serves; where no size brings a hole clean, against none. */
+    private static Optional<HardestHoles> hardest(Condition condition, Ruling ruling, List<SizeRow> table) {
+        if (condition == Condition.FINISHED) {
+            return Optional.empty();
+        }
+        return ruling.verdict() == Verdict.REFER || ruling.isOn(Hold.Reason.NO_SIZE_LEFT)
+                ? HardestHoles.beyond(table)
+                : ruling.wouldServe()
+                        .or(ruling::row)
+                        .filter(SizeRow::serves)
+                        .flatMap(row -> HardestHoles.of(table, row));
+    }
+
+    /** Of rings only first, as it is said first; none where a worn hole contradicts what is told of it. */
+    private static List<TurningPoint> turningPoints(
+            FitTable fits, MatchRequest request, List<Hole> holes, List<SizeRow> table, Optional<RingsOnly> ringsOnly) {
+        return ringsOnly
+                .map(rings -> Stream.concat(
+                                RingsTurning.around(rings, fits, request, holes).stream(),
+                                new TurningPoints(fits, request, holes, table).around().stream())
+                        .toList())
+                .orElse(List.of());
     }
 
     private static Optional<RingsOnly> ringsOnly(

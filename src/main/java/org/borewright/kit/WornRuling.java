@@ -10,6 +10,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
+import org.borewright.kit.table.HardestHoles;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.kit.table.SizeTable;
 import org.borewright.measure.survey.NotMeasured;
@@ -80,7 +81,9 @@ final class WornRuling {
     private Ruling noneLeft() {
         List<Hold> queries = Hold.onQueries(holes);
         return queries.isEmpty()
-                ? Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.of(Hold.Reason.NO_SIZE_LEFT)))
+                ? Ruling.without(
+                        Verdict.NO_COMMON_SIZE,
+                        List.of(Hold.in(Hold.Reason.NO_SIZE_LEFT, HardestHoles.excluded(table))))
                 : Ruling.without(Verdict.HOLD, queries);
     }
 

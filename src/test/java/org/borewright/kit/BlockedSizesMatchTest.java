@@ -115,7 +115,7 @@ class BlockedSizesMatchTest {
         "70.480, 70.020, +0.75, no certain size, +0.75, WALL_NOT_PROBED 1, +1.00",
         "70.480, 70.020, +0.75 +1.00, no certain size, +0.75 +1.00, POSSIBLE_NEVER_MADE WALL_NOT_PROBED 1, ",
         "70.480, 70.480, +0.75 +1.00, no certain size, +0.75 +1.00, POSSIBLE_NEVER_MADE WALL_NOT_PROBED 1 2, ",
-        "71.000, 70.020, +0.75 +1.00, no common size, '', NO_SIZE_LEFT, ",
+        "71.000, 70.020, +0.75 +1.00, no common size, '', NO_SIZE_LEFT 1, ",
     })
     void aPossibleSizeThatWasNeverMadeIsPassedOverForTheNext(
             String first, String second, String wanting, String verdict, String passedOver, String holds, String next) {

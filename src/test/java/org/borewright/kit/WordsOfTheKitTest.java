@@ -61,6 +61,7 @@ class WordsOfTheKitTest {
                         Settling.What.values(),
                         Settling.What::label,
                         "put right first, then measure again; measure the hole; read the queried places again; measure the depth of the finding; "
+                                + "measure at what height the finding lies: it settles the size at one of these below the deck; "
                                 + "probe the wall: it settles the size if it lies within this of the axis; "
                                 + "probe the wall from the bar's own axis: it settles the size if it lies within this of it; "
                                 + "measure the pistons and pair them: a measured piston takes the place of its tolerance; "

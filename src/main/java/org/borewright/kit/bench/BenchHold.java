@@ -95,6 +95,10 @@ public record BenchHold(
         PAST_WINDOW(
                 "A hole is too large for its piston, and the work stops.",
                 "Stop: do not hone it for this size; see the size that would save it."),
+        /** Nothing left to hone, and nothing larger to go to. */
+        PAST_LAST_SIZE(
+                "A hole is too large for its piston, the work stops, and no larger size that is offered would save it.",
+                "Stop: do not hone it for this size; ask a specialist about a sleeve, or find another barrel or block."),
         /** Not at one temperature. */
         NOT_AT_ROOM_TEMPERATURE(
                 "The holes were measured before the block was at room temperature.",

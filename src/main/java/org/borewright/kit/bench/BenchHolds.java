@@ -55,16 +55,20 @@ public final class BenchHolds {
         }
     }
 
-    /** Before honing, what was seen apart. A piston that is proven wrong stands in the way only while a hole has none. */
+    /**
+     * Before honing, what was seen apart. A piston that is proven wrong stands in the way only while a hole has none.
+     *
+     * @param past what it is that a hole is too large for its piston
+     */
     static List<BenchHold> ofPlan(
-            List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> masses) {
+            List<Block> blocks, List<PistonInHand> pistons, List<HolePlan> plans, List<Check> masses, Reason past) {
         List<BenchHold> holds = new ArrayList<>(ofSize(blocks));
         boolean complete = plans.stream().allMatch(plan -> plan.piston().isPresent());
         holds.addAll(complete ? List.of() : ofPistons(pistons));
         holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
         holds.addAll(ofMasses(masses, complete));
         add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
-        add(holds, Reason.PAST_WINDOW, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
+        add(holds, past, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
         add(holds, Reason.CHECK_UNKNOWN, plans, plan -> plan.ended(Outcome.UNKNOWN));
         add(holds, Reason.CHECK_OPEN, plans, HolePlan::open);

@@ -14,6 +14,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.fit.Check;
 import org.borewright.fit.shape.MassRange;
+import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
 import org.borewright.kit.choice.Choice;
@@ -55,16 +56,19 @@ public record BenchPlan(
         List<Check> masses = List.of(masses(engine, request, plans));
         List<Check> deck = request.deck().checks(engine.limits());
         List<BenchHold> holds = new ArrayList<>(seen(engine, plans));
-        holds.addAll(BenchHolds.ofPlan(request.blocks(request.choice(), fits), pistons, plans, masses));
+        Optional<NextSize> next = plans.stream().anyMatch(HolePlan::isPastWindow)
+                ? NextSize.after(request, fits, holes)
+                : Optional.empty();
+        Reason past = next.isPresent() ? Reason.PAST_WINDOW : Reason.PAST_LAST_SIZE;
+        holds.addAll(BenchHolds.ofPlan(request.blocks(request.choice(), fits), pistons, plans, masses, past));
         holds.addAll(BenchHolds.ofDeck(deck));
-        boolean past = plans.stream().anyMatch(HolePlan::isPastWindow);
         return new BenchPlan(
                 readiness(holds, plans),
                 pistons,
                 plans,
                 Stream.of(masses, deck).flatMap(List::stream).toList(),
                 holds,
-                past ? NextSize.after(request, fits, holes) : Optional.empty(),
+                next,
                 cautions(fits, request, plans));
     }
 

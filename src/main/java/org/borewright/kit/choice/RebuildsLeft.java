@@ -16,7 +16,7 @@ import org.borewright.measure.Length;
  * How often an engine can be rebuilt again after a size.
  *
  * @param byMetal larger sizes that wall, bridge and largest oversize allow
- * @param byPistons those of them for which pistons exist
+ * @param byPistons those of them for which pistons exist, with rings, pin and clips that fit them: what nobody could kit is no rebuild
  */
 public record RebuildsLeft(int byMetal, int byPistons) {
 
@@ -24,7 +24,7 @@ public record RebuildsLeft(int byMetal, int byPistons) {
 
     /**
      * Counts the larger sizes for every size of a shelf: by metal those that bridge, spigot and the wall of each hole bear, by pistons
-     * those of them made. A size is left out where nobody can know whether the wall bears a larger one.
+     * those of them made with all that goes with a piston. A size is left out where nobody can know whether the wall bears a larger one.
      *
      * @param choices for each size every maker's pistons
      * @param walls the wall left around each hole at a finish, where the engine states a least
@@ -42,7 +42,10 @@ public record RebuildsLeft(int byMetal, int byPistons) {
             if (borne == Outcome.UNKNOWN) {
                 break;
             }
-            after = borne == Outcome.IN ? after.andOne(!made.isEmpty()) : after;
+            after = borne == Outcome.IN
+                    ? after.andOne(
+                            made.stream().anyMatch(choice -> !choice.outfits().isEmpty()))
+                    : after;
         }
         return Collections.unmodifiableMap(left);
     }
@@ -52,8 +55,8 @@ public record RebuildsLeft(int byMetal, int byPistons) {
         return new RebuildsLeft(byMetal - after.byMetal, byPistons - after.byPistons);
     }
 
-    private RebuildsLeft andOne(boolean made) {
-        return new RebuildsLeft(byMetal + 1, made ? byPistons + 1 : byPistons);
+    private RebuildsLeft andOne(boolean canBeKitted) {
+        return new RebuildsLeft(byMetal + 1, canBeKitted ? byPistons + 1 : byPistons);
     }
 
     /** The least that the hole of a size can grow to: with the pistons made for it, else as a new hole. */

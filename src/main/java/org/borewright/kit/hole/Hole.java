@@ -99,6 +99,12 @@ public record Hole(
         return probe().isPresent();
     }
 
+    /** The clean-up by the bar, no wall probed, if all findings whose height nobody noted lay at one height below the deck. */
+    public CleanUp cleanUpAt(Length height, Length centringError) {
+        return HoleCleanUp.byBar(
+                survey.with(at20).placed(height), Optional.empty(), whenNew, centringError, uncertainty);
+    }
+
     /** What the hone alone must reach; empty when nothing was measured. */
     public Optional<Length> honeCleanUp() {
         return HoleCleanUp.byHone(at20, survey.findings());

@@ -3,20 +3,30 @@ package org.borewright.kit.hole;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.borewright.catalog.BoreSpec;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
+import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 
 /**
  * The largest that the reading which decides may be for a hole to be certain at a finish, all other readings as they are: what the finish
- * leaves over is turned back into the reading. A diameter counts twice in what the bar needs and once in what the hone needs, a
- * radius twice. Source: the clean-up of {@link org.borewright.fit.CleanUp} and {@link org.borewright.fit.HoneOnly}, solved for the reading.
+ * leaves over is turned back into the reading. A diameter counts twice in what the bar needs and once in what the hone needs or a clearance
+ * leaves, a radius twice. It is true to the few nanometres that the rounding of a correction and of an uncertainty may come to, and the rule
+ * itself tells the last. Source: the clean-up of {@link org.borewright.fit.CleanUp} and {@link org.borewright.fit.HoneOnly} and the
+ * {@link org.borewright.fit.Clearance}, solved for the reading.
  *
  * @param read which reading decides
+ * @param height where it was read, how far below the deck, where a finding makes it decide; empty for the largest of the hole
  * @param at20 the limit at 20 °C, rounded down
  */
-public record ReadingLimit(Read read, Length at20) {
+public record ReadingLimit(Read read, Optional<Length> height, Length at20) {
+
+    /** Of a reading that decides wherever it was read. */
+    ReadingLimit(Read read, Length at20) {
+        this(read, Optional.empty(), at20);
+    }
 
     /** Which reading decides what a hole needs. */
     public enum Read {
@@ -67,6 +77,19 @@ public record ReadingLimit(Read read, Length at20) {
                                 uncertainty -> finish.minus(needed).minus(uncertainty)));
     }
 
+    /** In a hole that is left as it is; empty where it was not measured, or something stands in the way. */
+    public static Optional<ReadingLimit> asItIs(Hole hole, PistonShape piston, MatchRequest request, BoreSpec bore) {
+        Length most = piston.diameter().least().plus(piston.clearance().greatest());
+        return hole.diameters()
+                .filter(measured -> !HoleCleanUp.isOpen(hole.survey()))
+                .map(measured -> new ReadingLimit(Read.LARGEST_DIAMETER, measured.greatest())
+                        .settled(
+                                hole,
+                                request,
+                                bore,
+                                uncertainty -> most.minus(measured.greatest()).minus(uncertainty)));
+    }
+
     /** The radius probed; empty where the diameters ask for more. */
     private static Optional<ReadingLimit> ofWall(Hole hole, Length worst, MatchRequest request, BoreSpec bore) {
         return hole.survey()
@@ -99,8 +122,9 @@ public record ReadingLimit(Read read, Length at20) {
             Length needed = there.plus(finding.cut().times(depths));
             if (needed.isMoreThan(most)) {
                 most = needed;
-                deciding = new ReadingLimit(
-                        there.equals(largest) ? Read.LARGEST_DIAMETER : Read.DIAMETER_AT_FINDING, there);
+                deciding = there.equals(largest)
+                        ? new ReadingLimit(Read.LARGEST_DIAMETER, there)
+                        : new ReadingLimit(Read.DIAMETER_AT_FINDING, finding.height(), there);
             }
         }
         return deciding;
@@ -117,7 +141,36 @@ public record ReadingLimit(Read read, Length at20) {
                     .expanded();
             limit = at20.plus(leftOver.apply(uncertainty));
         }
-        return new ReadingLimit(read, limit);
+        return new ReadingLimit(read, height, limit);
+    }
+
+    /** The same reading as it was taken. */
+    public Length now(CylinderSurvey survey) {
+        return switch (read) {
+            case PROBED_WALL -> survey.wall().reach().orElseThrow().radius();
+            case LARGEST_DIAMETER -> survey.asRead().largest().orElseThrow();
+            case DIAMETER_AT_FINDING ->
+                survey.asRead().largestNear(height.orElseThrow()).orElseThrow();
+        };
+    }
+
+    /** The survey with this reading moved: no other of its place above it, and where it grows none but the largest moved. */
+    public CylinderSurvey moved(CylinderSurvey survey, Length to) {
+        return switch (read) {
+            case PROBED_WALL -> survey.reaching(to);
+            case LARGEST_DIAMETER -> withLargest(survey, to);
+            case DIAMETER_AT_FINDING ->
+                survey.with(survey.asRead().mapNear(height.orElseThrow(), move(now(survey), to)));
+        };
+    }
+
+    /** The survey of a hole with its largest diameter moved likewise. */
+    public static CylinderSurvey withLargest(CylinderSurvey survey, Length to) {
+        return survey.with(survey.asRead().map(move(survey.asRead().largest().orElseThrow(), to)));
+    }
+
+    private static UnaryOperator<Length> move(Length now, Length to) {
+        return to.isLessThan(now) ? diameter -> diameter.min(to) : diameter -> diameter.equals(now) ? to : diameter;
     }
 
     /** The limit as it would be read with the gauge and at the temperature of a request, rounded down. */

@@ -17,12 +17,12 @@ import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.hole.Rereading;
 import org.borewright.kit.hole.WornHoles;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
-import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.SingleDiameter;
 
@@ -42,6 +42,7 @@ final class LargestHoles {
     private final List<Hole> unmeasured;
     private final WornHoles worn;
     private final Optional<Length> presentLeast;
+    private final Rereading rereading;
 
     LargestHoles(FitTable fits, MatchRequest request, Match match) {
         this.fits = fits;
@@ -52,6 +53,7 @@ final class LargestHoles {
                 .toList();
         this.worn = new WornHoles(engine, request.present());
         this.presentLeast = request.present().reliable().map(fits::smallestHole);
+        this.rereading = new Rereading(engine.bore(), request.measuring(), presentLeast);
     }
 
     /** For a size; empty where every hole is measured. */
@@ -115,12 +117,7 @@ final class LargestHoles {
                 .plus(tolerance.greatest())
                 .plus(clearance.least())
                 .plus(clearance.greatest());
-        return engine.bore()
-                .expansion()
-                .asRead(
-                        doubled.halfRoundedDown(),
-                        request.gauge().ringGrowth(),
-                        request.climate().temperature());
+        return rereading.asRead(doubled.halfRoundedDown());
     }
 
     private Optional<Limits> window(Length middle, Predicate<Length> passes) {
@@ -170,13 +167,7 @@ final class LargestHoles {
 
     /** The same hole with a reading. */
     private Hole read(Hole hole, Length diameter) {
-        CylinderSurvey survey = hole.survey();
-        return Hole.of(
-                engine.bore(),
-                hole.cylinder(),
-                new CylinderSurvey(survey.cylinder(), new SingleDiameter(diameter), survey.wall(), survey.findings()),
-                request.measuring(),
-                presentLeast);
+        return rereading.of(hole, hole.survey().with(new SingleDiameter(diameter)));
     }
 
     /** From the smallest that is believed; empty where even that does not pass. */
@@ -191,31 +182,11 @@ final class LargestHoles {
 
     /** From one that passes. */
     private Length largest(Length from, Predicate<Length> passes) {
-        long least = from.nanometres();
-        long most = fits.plausible().greatest().nanometres();
-        while (least < most) {
-            long middle = most - (most - least) / 2;
-            if (passes.test(Length.ofNanometres(middle))) {
-                least = middle;
-            } else {
-                most = middle - 1;
-            }
-        }
-        return Length.ofNanometres(least);
+        return Rereading.lastPassing(from, fits.plausible().greatest().plus(NEXT), passes);
     }
 
     /** Down from one that passes. */
     private Length smallest(Length from, Predicate<Length> passes) {
-        long least = smallestBelieved().nanometres();
-        long most = from.nanometres();
-        while (least < most) {
-            long middle = least + (most - least) / 2;
-            if (passes.test(Length.ofNanometres(middle))) {
-                most = middle;
-            } else {
-                least = middle + 1;
-            }
-        }
-        return Length.ofNanometres(most);
+        return Rereading.lastPassing(from, smallestBelieved().minus(NEXT), passes);
     }
 }

@@ -106,18 +106,22 @@ final class Conditions {
     List<RingsInHole> of(List<Hole> holes, Optional<RingSet> rings) {
         List<RingsInHole> asked = new ArrayList<>(holes.size());
         for (Hole hole : holes) {
-            int index = asked.size();
-            List<Check> checks = new ArrayList<>(16);
-            checks.add(findings(hole));
-            checks.add(wear(hole));
-            addShape(checks, hole);
-            checks.add(pistons.kind(index).orElse(NO_PISTON));
-            checks.add(pistons.clearance(index, hole).orElse(NO_CLEARANCE));
-            addAsFound(checks, request.asFound().get(index));
-            addGaps(checks, hole, index, rings);
-            asked.add(new RingsInHole(hole.name(), checks));
+            asked.add(of(asked.size(), hole, rings));
         }
         return asked;
+    }
+
+    /** The conditions of one hole, where it stands in the engine's order. */
+    RingsInHole of(int index, Hole hole, Optional<RingSet> rings) {
+        List<Check> checks = new ArrayList<>(16);
+        checks.add(findings(hole));
+        checks.add(wear(hole));
+        addShape(checks, hole);
+        checks.add(pistons.kind(index).orElse(NO_PISTON));
+        checks.add(pistons.clearance(index, hole).orElse(NO_CLEARANCE));
+        addAsFound(checks, request.asFound().get(index));
+        addGaps(checks, hole, index, rings);
+        return new RingsInHole(hole.name(), checks);
     }
 
     private Check findings(Hole hole) {

@@ -52,12 +52,7 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
      */
     public static RingsOnly of(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
         RingsTrial trial = new RingsTrial(fits, kits, request, holes);
-        Optional<PistonDesign> design = designOf(request);
-        return design.flatMap(known -> choices(fits, request)
-                        .filter(choice -> choice.design().equals(known))
-                        .findFirst())
-                .map(trial::of)
-                .orElseGet(() -> trial.without(design));
+        return present(fits, request).map(trial::of).orElseGet(() -> trial.without(designOf(request)));
     }
 
     /**
@@ -127,6 +122,14 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
             }
         }
         return Optional.empty();
+    }
+
+    /** The present pistons at the present size; empty where either is not known. */
+    static Optional<Choice> present(FitTable fits, MatchRequest request) {
+        return designOf(request)
+                .flatMap(known -> choices(fits, request)
+                        .filter(choice -> choice.design().equals(known))
+                        .findFirst());
     }
 
     private static Stream<Choice> choices(FitTable fits, MatchRequest request) {

@@ -10,12 +10,12 @@ import org.borewright.measure.Length;
 
 /**
  * The holes that drag all others to a larger size than these need, and what that costs: one engine goes to one size, as hard as its
- * hardest hole asks. Source: common practice.
+ * hardest hole asks. Where no size brings a hole clean it drags them to none. Source: common practice.
  *
- * @param cylinders the holes that need the size
+ * @param cylinders the holes that need the size, or that none brings clean
  * @param alone what the others could go to without them
- * @param losses what each of the others gives for it
- * @param rebuildsLost those that the engine loses by it; empty where it is not known what its walls bear
+ * @param losses what each of the others gives for it; none where there is no size to go to
+ * @param rebuildsLost those that the engine loses by it; empty where it is not known what its walls bear, or there is no size to go to
  */
 public record HardestHoles(
         List<String> cylinders, SizeRow alone, List<Loss> losses, Optional<RebuildsLeft> rebuildsLost) {
@@ -52,6 +52,35 @@ public record HardestHoles(
                         .map(row -> of(serving, row, hardest, dragged));
     }
 
+    /** Those that no size of a table brings clean, where the others have one; empty where every hole, or none, is such. */
+    public static Optional<HardestHoles> beyond(List<SizeRow> table) {
+        List<SizeRow> open = table.stream().filter(SizeRow::isOpen).toList();
+        List<String> lost = excluded(table);
+        return lost.isEmpty()
+                ? Optional.empty()
+                : open.stream()
+                        .filter(row -> row.holes().size() > lost.size()
+                                && row.holes().stream()
+                                        .allMatch(hole -> lost.contains(hole.cylinder())
+                                                || hole.certainty() == Certainty.CERTAIN))
+                        .findFirst()
+                        .map(row -> new HardestHoles(lost, row, List.of(), Optional.empty()));
+    }
+
+    /** The holes that nothing made and allowed brings clean; none where something else than the wear stands against every size. */
+    public static List<String> excluded(List<SizeRow> table) {
+        List<SizeRow> open = table.stream().filter(SizeRow::isOpen).toList();
+        return open.stream()
+                .limit(1)
+                .flatMap(row -> row.holes().stream())
+                .map(HoleAtSize::cylinder)
+                .filter(cylinder -> open.stream()
+                        .flatMap(row -> row.holes().stream())
+                        .filter(hole -> hole.cylinder().equals(cylinder))
+                        .allMatch(hole -> hole.certainty() == Certainty.NO))
+                .toList();
+    }
+
     private static HardestHoles of(SizeRow serving, SizeRow alone, List<Integer> hardest, List<Integer> dragged) {
         return new HardestHoles(
                 hardest.stream()
@@ -69,9 +98,14 @@ public record HardestHoles(
         return new Loss(there.cylinder(), there.finish().minus(alone.finish()));
     }
 
-    /** Whether the readings that may prove a smaller size are all of these holes. */
-    public boolean isSpared(Settling settling) {
+    /** Whether the readings that may prove a smaller size are all of these holes, so that the others give less for them. */
+    public boolean isLessened(Settling settling) {
         return settling.readings().stream().allMatch(reading -> cylinders.contains(reading.cylinder()));
+    }
+
+    /** Whether they may prove the very size that the others could go to alone. */
+    public boolean isSpared(Settling settling) {
+        return isLessened(settling) && settling.row().size().compareTo(alone.size()) <= 0;
     }
 
     private static boolean needs(List<SizeRow> smaller, int hole) {

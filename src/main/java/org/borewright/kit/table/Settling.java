@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.CleanUp;
@@ -14,6 +15,7 @@ import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.NotMeasured;
 import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Wall;
@@ -23,7 +25,7 @@ import org.borewright.measure.survey.Wall;
  * reading that no gauge could show of the hole is not asked for. Source: geometry of the hole.
  *
  * @param row the possible size
- * @param readings one for each hole in the way
+ * @param readings for each hole in the way one, or several of which any may do
  */
 public record Settling(SizeRow row, List<Reading> readings) {
 
@@ -37,6 +39,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
         READ_AGAIN("read the queried places again"),
         /** The depth of a finding. */
         MEASURE_DEPTH("measure the depth of the finding"),
+        /** Where a finding lies: at a place worn less it takes less to cut out. */
+        MEASURE_HEIGHT("measure at what height the finding lies: it settles the size at one of these below the deck"),
         /** How far the worn wall stands off the original axis, or off the bar's own. */
         PROBE_WALL("probe the wall: it settles the size if it lies within this of the axis"),
         /** How far the worn wall stands off the bar's own axis: from the original one no reading is small enough. */
@@ -66,11 +70,21 @@ public record Settling(SizeRow row, List<Reading> readings) {
      * @param what to read
      * @param within how far the wall may stand off the original axis; empty where no wall of this hole can lie so near
      * @param withinFromBarAxis how far it may stand off the axis the bar itself will turn on, where nothing is lost to centring
+     * @param heights the measured depths below the deck at which a finding may lie; empty where it is something else that is read
      */
-    public record Reading(String cylinder, What what, Optional<Length> within, Optional<Length> withinFromBarAxis) {
+    public record Reading(
+            String cylinder,
+            What what,
+            Optional<Length> within,
+            Optional<Length> withinFromBarAxis,
+            List<Length> heights) {
 
         private static Reading of(Hole hole, What what) {
-            return new Reading(hole.name(), what, Optional.empty(), Optional.empty());
+            return of(hole, what, List.of());
+        }
+
+        private static Reading of(Hole hole, What what, List<Length> heights) {
+            return new Reading(hole.name(), what, Optional.empty(), Optional.empty(), heights);
         }
     }
 
@@ -97,14 +111,37 @@ public record Settling(SizeRow row, List<Reading> readings) {
         for (int i = 0; i < holes.size(); i++) {
             HoleAtSize fate = row.holes().get(i);
             if (fate.certainty() == Certainty.POSSIBLE) {
-                Optional<Reading> reading = reading(bore, temperature, holes.get(i), fate);
-                if (reading.isEmpty()) {
+                List<Reading> ofHole = readings(bore, temperature, holes.get(i), fate);
+                if (ofHole.isEmpty()) {
                     return Optional.empty();
                 }
-                readings.add(reading.get());
+                readings.addAll(ofHole);
             }
         }
         return Optional.of(readings);
+    }
+
+    /** The height first, for it is the easier to measure; then any other. */
+    private static List<Reading> readings(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
+        return Stream.of(height(bore, hole, fate), reading(bore, temperature, hole, fate))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */
+    private static Optional<Reading> height(BoreSpec bore, Hole hole, HoleAtSize fate) {
+        boolean isUnplaced = hole.survey().findings().stream()
+                .anyMatch(
+                        finding -> finding.height().isEmpty() && !finding.cut().equals(Length.ZERO));
+        return hole.at20() instanceof Grid grid && isUnplaced && !hole.isProbed() && fate.work() == Work.REBORE
+                ? Optional.of(grid.depths().stream()
+                                .filter(height -> hole.cleanUpAt(height, bore.centringError())
+                                                .at(fate.finish(), bore.honeStock())
+                                        == Certainty.CERTAIN)
+                                .toList())
+                        .filter(heights -> !heights.isEmpty())
+                        .map(heights -> Reading.of(hole, What.MEASURE_HEIGHT, heights))
+                : Optional.empty();
     }
 
     private static Optional<Reading> reading(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
@@ -150,8 +187,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
                 .map(radius -> radius.minus(bore.centringError()))
                 .filter(radius -> probed.isEmpty() && !radius.isLessThan(least));
         What what = fromOldAxis.isPresent() ? What.PROBE_WALL : What.PROBE_FROM_BAR_AXIS;
-        return fromBarAxis.map(
-                radius -> new Reading(hole.name(), what, fromOldAxis.map(asRead), Optional.of(asRead.apply(radius))));
+        return fromBarAxis.map(radius ->
+                new Reading(hole.name(), what, fromOldAxis.map(asRead), Optional.of(asRead.apply(radius)), List.of()));
     }
 
     /**

@@ -1,41 +1,62 @@
 package org.borewright.kit.table;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.hole.ReadingLimit;
+import org.borewright.kit.hole.Rereading;
+import org.borewright.kit.hole.TurningPoint;
 import org.borewright.kit.hole.WhenNew;
+import org.borewright.kit.hole.Work;
+import org.borewright.kit.hole.WornHoles;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
 
-/** Finds the readings that would change the size of worn holes: each hole by itself, the others as they are. */
+/**
+ * Finds the readings that would change the size of worn holes: each hole by itself, the others as they are. How far a reading may move is
+ * reckoned first, and its last nanometre told by the very rule that it will meet.
+ */
 public final class TurningPoints {
+
+    private static final Length NEXT = Length.ofNanometres(1);
+
+    /** How far what is reckoned may lie from what the rule says: a correction, an uncertainty counted twice and a half are rounded. */
+    private static final int ROUNDED = 4;
 
     private final BoreSpec bore;
     private final MatchRequest request;
     private final List<Hole> holes;
     private final List<SizeRow> open;
+    private final WornHoles worn;
+    private final Rereading rereading;
 
     /** For worn holes and the table of their sizes. */
-    public TurningPoints(BoreSpec bore, MatchRequest request, List<Hole> holes, List<SizeRow> table) {
-        this.bore = bore;
+    public TurningPoints(FitTable fits, MatchRequest request, List<Hole> holes, List<SizeRow> table) {
+        this.bore = fits.shelf().engine().bore();
         this.request = request;
         this.holes = holes;
         this.open = open(table, request.present().reliable());
+        this.worn = new WornHoles(fits.shelf().engine(), request.present());
+        this.rereading = new Rereading(
+                bore, request.measuring(), request.present().reliable().map(fits::smallestHole));
     }
 
-    /**
-     * Hole by hole what would take the engine beyond the size that serves, and what would bring a smaller one.
-     *
-     * @param serving the smallest size that serves; empty where none does
-     */
-    public List<TurningPoint> around(Optional<Size> serving) {
+    /** Hole by hole what would take the engine beyond the smallest size that serves, and what would bring a smaller one. */
+    public List<TurningPoint> around() {
+        Optional<Size> serving =
+                open.stream().filter(SizeRow::serves).map(SizeRow::size).findFirst();
         List<TurningPoint> points = new ArrayList<>();
         for (int i = 0; i < holes.size(); i++) {
             int hole = i;
@@ -45,51 +66,47 @@ public final class TurningPoints {
         return List.copyOf(points);
     }
 
+    /** Of several pistons of the size the first beyond whose limit none of them serves. */
     private Optional<TurningPoint> above(Size serving, int hole) {
-        Optional<ReadingLimit> most = Optional.empty();
-        for (SizeRow row : open) {
-            if (row.serves() && row.size().equals(serving)) {
-                most = larger(most, limit(row, hole));
-            }
-        }
-        return most.map(limit -> point(hole, limit, TurningPoint.Side.ABOVE, next(serving, hole, limit)));
+        return limits(hole, row -> row.size().equals(serving))
+                .filter(last -> !last.asRead.isLessThan(now(hole, last)))
+                .filter(last -> beyond(hole, last)
+                        .filter(size -> size.compareTo(serving) <= 0)
+                        .isEmpty())
+                .min(Comparator.comparing(Last::asRead))
+                .map(last -> point(hole, last, TurningPoint.Side.ABOVE, beyond(hole, last)));
     }
 
-    /** The next size that serves with the reading just above a limit. */
-    private Optional<Size> next(Size serving, int hole, ReadingLimit limit) {
-        for (SizeRow row : open) {
-            if (row.serves() && row.size().compareTo(serving) > 0 && bearsMore(row, hole, limit)) {
-                return Optional.of(row.size());
-            }
-        }
-        return Optional.empty();
-    }
-
-    private boolean bearsMore(SizeRow row, int hole, ReadingLimit than) {
-        Optional<ReadingLimit> limit = limit(row, hole);
-        return limit.isPresent() && limit.get().at20().isMoreThan(than.at20());
+    private Optional<Size> beyond(int hole, Last last) {
+        return serving(hole, reread(hole, last.limit, last.asRead.plus(NEXT)));
     }
 
     private Optional<TurningPoint> below(Optional<Size> serving, int hole) {
-        Optional<TurningPoint> most = Optional.empty();
-        for (SizeRow row : open) {
-            boolean smaller = serving.isEmpty() || row.size().compareTo(serving.get()) < 0;
-            if (smaller && isAloneInTheWay(row, hole)) {
-                Optional<TurningPoint> point = limit(row, hole)
-                        .filter(limit -> couldBeRead(limit, holes.get(hole)))
-                        .map(limit -> point(hole, limit, TurningPoint.Side.AT_MOST, Optional.of(row.size())));
-                most = point.isPresent() && (most.isEmpty() || isNoLess(point.get(), most.get())) ? point : most;
-            }
-        }
-        return most;
+        return limits(
+                        hole,
+                        row -> (serving.isEmpty() || row.size().compareTo(serving.get()) < 0) && !isCertain(row, hole))
+                .filter(last -> last.asRead.isLessThan(now(hole, last)) && couldBeRead(last.limit, holes.get(hole)))
+                .max(Comparator.comparing(Last::asRead))
+                .map(last -> point(
+                        hole, last, TurningPoint.Side.AT_MOST, serving(hole, reread(hole, last.limit, last.asRead))));
     }
 
-    private static boolean isNoLess(TurningPoint one, TurningPoint other) {
-        return !one.limit().isLessThan(other.limit());
+    private Length now(int hole, Last last) {
+        return last.limit.now(holes.get(hole).survey());
     }
 
-    private TurningPoint point(int hole, ReadingLimit limit, TurningPoint.Side side, Optional<Size> then) {
-        return new TurningPoint(holes.get(hole).name(), limit.read(), side, limit.asRead(request, bore), then);
+    private TurningPoint point(int hole, Last last, TurningPoint.Side side, Optional<Size> then) {
+        return new TurningPoint(
+                holes.get(hole).name(), last.limit.read(), side, last.asRead, new TurningPoint.Goes(then));
+    }
+
+    /** The smallest size that serves with one hole read otherwise; empty where none does. */
+    private Optional<Size> serving(int hole, Hole reread) {
+        return open.stream()
+                .filter(row -> areOthersCertain(row, hole))
+                .filter(row -> isCertain(row, reread, pistons(row, hole)))
+                .map(SizeRow::size)
+                .findFirst();
     }
 
     /** The rows that nothing but the wear stands against, none below what the holes are now. */
@@ -100,14 +117,20 @@ public final class TurningPoints {
                 .toList();
     }
 
-    private static boolean isAloneInTheWay(SizeRow row, int hole) {
-        for (int i = 0; i < row.holes().size(); i++) {
-            boolean certain = row.holes().get(i).certainty() == Certainty.CERTAIN;
-            if (certain == (i == hole)) {
-                return false;
-            }
-        }
-        return true;
+    private static boolean areOthersCertain(SizeRow row, int hole) {
+        return IntStream.range(0, row.holes().size()).allMatch(i -> i == hole || isCertain(row, i));
+    }
+
+    private static boolean isCertain(SizeRow row, int hole) {
+        return row.holes().get(hole).certainty() == Certainty.CERTAIN;
+    }
+
+    private boolean isCertain(SizeRow row, Hole reread, List<Piston> pistons) {
+        return worn.at(row.choice().orElseThrow(), reread, pistons).certainty() == Certainty.CERTAIN;
+    }
+
+    private static List<Piston> pistons(SizeRow row, int hole) {
+        return row.choice().orElseThrow().pistons().get(hole);
     }
 
     /**
@@ -123,27 +146,45 @@ public final class TurningPoints {
         return alone && least.filter(limit.at20()::isLessThan).isEmpty();
     }
 
-    /** The largest reading of a hole that is certain in a row: with several grades, of the one that bears most. */
-    private Optional<ReadingLimit> limit(SizeRow row, int hole) {
-        Optional<ReadingLimit> most = Optional.empty();
-        for (Piston piston : row.choice().orElseThrow().pistons().get(hole)) {
-            most = larger(most, limit(row, hole, piston.shape().finishForCleanUp()));
-        }
-        return most;
+    /**
+     * How far a reading of a hole may go for one piston.
+     *
+     * @param limit as reckoned, and of which reading
+     * @param asRead the last that the rule calls certain, as it would be read
+     */
+    private record Last(ReadingLimit limit, Length asRead) {}
+
+    /** Of every piston of the rows that every other hole is certain in. */
+    private Stream<Last> limits(int hole, Predicate<SizeRow> asked) {
+        return open.stream()
+                .filter(asked)
+                .filter(row -> areOthersCertain(row, hole))
+                .flatMap(row -> pistons(row, hole).stream().flatMap(piston -> last(row, hole, piston).stream()));
     }
 
-    /** The one that bears more; of equal ones the later. */
-    private static Optional<ReadingLimit> larger(Optional<ReadingLimit> one, Optional<ReadingLimit> other) {
-        boolean stays = other.isEmpty()
-                || (one.isPresent() && other.get().at20().isLessThan(one.get().at20()));
-        return stays ? one : other;
+    /** Empty as well where the rule does not turn where it was reckoned to: then no reading decides alone. */
+    private Optional<Last> last(SizeRow row, int hole, Piston piston) {
+        return limit(row.holes().get(hole).work(), holes.get(hole), piston.shape())
+                .flatMap(limit -> {
+                    Length reckoned = limit.asRead(request, bore);
+                    return IntStream.rangeClosed(-ROUNDED, ROUNDED)
+                            .mapToObj(off -> reckoned.minus(NEXT.times(off)))
+                            .filter(read -> isCertain(row, reread(hole, limit, read), List.of(piston)))
+                            .findFirst()
+                            .filter(read -> read.isLessThan(reckoned.plus(NEXT.times(ROUNDED))))
+                            .map(read -> new Last(limit, read));
+                });
     }
 
-    private Optional<ReadingLimit> limit(SizeRow row, int hole, Length finish) {
-        return switch (row.holes().get(hole).work()) {
-            case REBORE -> ReadingLimit.byBar(holes.get(hole), finish, request, bore);
-            case HONE_ONLY -> ReadingLimit.byHone(holes.get(hole), finish, request, bore);
-            case AS_IS -> Optional.empty();
+    private Hole reread(int hole, ReadingLimit limit, Length read) {
+        return rereading.of(holes.get(hole), limit.moved(holes.get(hole).survey(), read));
+    }
+
+    private Optional<ReadingLimit> limit(Work work, Hole hole, PistonShape piston) {
+        return switch (work) {
+            case REBORE -> ReadingLimit.byBar(hole, piston.finishForCleanUp(), request, bore);
+            case HONE_ONLY -> ReadingLimit.byHone(hole, piston.finishForCleanUp(), request, bore);
+            case AS_IS -> ReadingLimit.asItIs(hole, piston, request, bore);
         };
     }
 }

@@ -1,6 +1,7 @@
 package org.borewright.measure.survey;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.borewright.measure.Length;
@@ -47,9 +48,30 @@ public record CylinderSurvey(
         return new CylinderSurvey(cylinder, asRead, known, findings, readingsChecked);
     }
 
+    /** The same survey with other diameters. */
+    public CylinderSurvey with(Survey diameters) {
+        return new CylinderSurvey(cylinder, diameters, wall, findings, readingsChecked);
+    }
+
+    /** The same survey with the wall probed at another radius. */
+    public CylinderSurvey reaching(Length radius) {
+        return new CylinderSurvey(cylinder, asRead, wall.reaching(radius), findings, readingsChecked);
+    }
+
+    /** The same survey with every finding that nobody noted the height of at one height below the deck. */
+    public CylinderSurvey placed(Length height) {
+        List<Finding> all = findings.stream()
+                .map(finding -> new Finding(
+                        finding.kind(),
+                        finding.depth(),
+                        Optional.of(finding.height().orElse(height))))
+                .toList();
+        return new CylinderSurvey(cylinder, asRead, wall, all, readingsChecked);
+    }
+
     /** The same survey with its grid in question. */
     public CylinderSurvey queried(List<Query> queries) {
-        return new CylinderSurvey(cylinder, new QueriedGrid(queries), wall, findings, readingsChecked);
+        return with(new QueriedGrid(queries));
     }
 
     /** What is asked about its readings; empty where nothing is. */

@@ -107,15 +107,29 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
      */
     @Override
     public Optional<Length> largestNear(Length depth) {
+        return rowsNear(depth)
+                .flatMap(row -> rows.get(row).stream())
+                .flatMap(Optional::stream)
+                .max(Length::compareTo);
+    }
+
+    @Override
+    public Grid mapNear(Length depth, UnaryOperator<Length> change) {
+        List<Integer> near = rowsNear(depth).toList();
+        List<List<Optional<Length>>> changed = new ArrayList<>(rows.size());
+        for (List<Optional<Length>> row : rows) {
+            changed.add(near.contains(changed.size()) ? changed(row, change) : row);
+        }
+        return new Grid(depths, axes, changed);
+    }
+
+    /** The nearest measured rows above and below a depth, each once or, where one lies on it, that one twice. */
+    private Stream<Integer> rowsNear(Length depth) {
         Optional<Integer> above =
                 measuredRows().filter(row -> !depths.get(row).isMoreThan(depth)).reduce((first, later) -> later);
         Optional<Integer> below =
                 measuredRows().filter(row -> !depths.get(row).isLessThan(depth)).findFirst();
-        return Stream.of(above, below)
-                .flatMap(Optional::stream)
-                .flatMap(row -> rows.get(row).stream())
-                .flatMap(Optional::stream)
-                .max(Length::compareTo);
+        return Stream.of(above, below).flatMap(Optional::stream);
     }
 
     /** The depths that were read along two axes, so many degrees apart at the least. */
@@ -163,11 +177,13 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
     @Override
     public Grid map(UnaryOperator<Length> change) {
         List<List<Optional<Length>>> changed = new ArrayList<>(rows.size());
-        for (List<Optional<Length>> row : rows) {
-            List<Optional<Length>> cells = new ArrayList<>(row.size());
-            row.forEach(cell -> cells.add(cell.map(change)));
-            changed.add(cells);
-        }
+        rows.forEach(row -> changed.add(changed(row, change)));
         return new Grid(depths, axes, changed);
+    }
+
+    private static List<Optional<Length>> changed(List<Optional<Length>> row, UnaryOperator<Length> change) {
+        List<Optional<Length>> cells = new ArrayList<>(row.size());
+        row.forEach(cell -> cells.add(cell.map(change)));
+        return cells;
     }
 }

@@ -33,6 +33,11 @@ public sealed interface Survey permits NotMeasured, SingleDiameter, Grid, Querie
         return largest();
     }
 
+    /** The same survey with the diameters changed that tell how large the hole is at a depth from the deck. */
+    default Survey mapNear(Length depth, UnaryOperator<Length> change) {
+        return map(change);
+    }
+
     /** The same survey with every diameter changed the same way: corrected to 20 °C, or turned into another unit. */
     Survey map(UnaryOperator<Length> change);
 }

@@ -39,6 +39,17 @@ public record Wall(
         return new Wall(lastFinish.or(() -> Optional.of(finished)), unworn, reach, sleeveOutside, least, sleevedBefore);
     }
 
+    /** The same wall, the farthest worn wall at another radius from the axis that it was probed from. */
+    Wall reaching(Length radius) {
+        return new Wall(
+                lastFinish,
+                unworn,
+                reach.map(known -> new Reach(radius, known.fromBarAxis)),
+                sleeveOutside,
+                least,
+                sleevedBefore);
+    }
+
     /** The same wall with what was read inside the hole changed: corrected to 20 °C. */
     Wall map(UnaryOperator<Length> gauged, UnaryOperator<Length> probed) {
         return new Wall(

@@ -206,7 +206,7 @@ class BenchPlanTest {
     void beyondTheLastSizeNothingSavesIt() {
         BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), "71.2", "70.4");
 
-        assertThat(plan.holds()).extracting(BenchHold::reason).containsExactly(Reason.PAST_WINDOW);
+        assertThat(plan.holds()).extracting(BenchHold::reason).containsExactly(Reason.PAST_LAST_SIZE);
         assertThat(plan.next()).isEmpty();
     }
 
@@ -299,7 +299,7 @@ class BenchPlanTest {
                 .extracting(BenchHold::says)
                 .containsExactly(
                         "A piston reads far too small, as if across the pin or at the wrong height: reading of the piston; piston A.",
-                        "A hole is too large for its piston, and the work stops: greatest clearance; cylinder 1.");
+                        "A hole is too large for its piston, the work stops, and no larger size that is offered would save it: greatest clearance; cylinder 1.");
     }
 
     @ParameterizedTest

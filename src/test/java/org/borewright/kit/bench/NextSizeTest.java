@@ -2,10 +2,12 @@ package org.borewright.kit.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Certainty;
+import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,11 +38,18 @@ class NextSizeTest {
             List.of(without.split(" ", -1)).forEach(rings -> bench.shop.withdraw(rings, Withdrawal.State.NEVER_MADE));
         }
 
-        Optional<NextSize> next = bench.plan(bench.pistons("P-050", "70.445", "70.445"), first, second)
-                .next();
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), first, second);
+        Optional<NextSize> next = plan.next();
 
         assertThat(next.map(larger -> larger.size().label()).orElse("-")).isEqualTo(size);
         assertThat(next.map(NextSize::certainty)).isEqualTo(Optional.ofNullable(certainty));
+        assertThat(plan.holds().stream()
+                        .map(BenchHold::reason)
+                        .filter(EnumSet.of(Reason.PAST_WINDOW, Reason.PAST_LAST_SIZE)::contains))
+                .containsExactlyElementsOf(
+                        first.equals("70.510")
+                                ? List.of()
+                                : List.of(next.isPresent() ? Reason.PAST_WINDOW : Reason.PAST_LAST_SIZE));
     }
 
     /** All skims together may take 0.3 mm: beyond them no gasket serves any larger size either. */

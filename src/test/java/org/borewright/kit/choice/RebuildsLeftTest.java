@@ -97,6 +97,15 @@ class RebuildsLeftTest {
         assertThat(leftAfter("standard")).isEqualTo(new RebuildsLeft(4, byPistons));
     }
 
+    /** The rings of +0.50 were never made, and a piston without rings rebuilds nothing; while they last it does. */
+    @ParameterizedTest
+    @CsvSource({"NEVER_MADE, 3", "DISCONTINUED, 4"})
+    void aPistonWithoutRingsIsNoRebuild(Withdrawal.State state, int byPistons) {
+        shop.withdraw("R-050", state);
+
+        assertThat(leftAfter("standard")).isEqualTo(new RebuildsLeft(4, byPistons));
+    }
+
     private RebuildsLeft leftAfter(String size) {
         FitTable fits = FitTable.of(shop.shelf());
         return fits.leftAfter(fits.shelf().size(size).orElseThrow()).orElseThrow();

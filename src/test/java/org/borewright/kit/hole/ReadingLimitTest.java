@@ -78,9 +78,12 @@ class ReadingLimitTest {
                 Wall.UNKNOWN,
                 new Finding(Finding.Kind.SCORED, Optional.of(depth), Optional.ofNullable(height)));
 
-        assertThat(ReadingLimit.byBar(hole, mm("70.500"), request, bore)).contains(new ReadingLimit(read, byBar));
+        Optional<Length> at = Optional.ofNullable(height);
+        assertThat(ReadingLimit.byBar(hole, mm("70.500"), request, bore))
+                .contains(new ReadingLimit(read, at.filter(there -> read == Read.DIAMETER_AT_FINDING), byBar));
         assertThat(ReadingLimit.byHone(hole, mm("70.500"), request, bore))
-                .contains(new ReadingLimit(readByHone, byHone));
+                .contains(new ReadingLimit(
+                        readByHone, at.filter(there -> readByHone == Read.DIAMETER_AT_FINDING), byHone));
     }
 
     @ParameterizedTest(name = "{0}, {1} deep")

@@ -2,13 +2,21 @@ package org.borewright.kit.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.request.Condition;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The holes of a 70.000 mm twin that drag the other to a larger size. By the bar a hole needs 2·D − 70.000 + 0.04 + 2U and the hone 0.05, so
@@ -47,14 +55,63 @@ class HardestHolesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // both need the same size; and where none is certain, none is dragged there
+        // both need the same size; where nothing was measured, or the last size is possible, a reading may tell; and
+        // where both are too large, neither is the one
         "70.060, 70.062",
         "70.150, 70.190",
-        "70.060, 70.900",
         "70.060, -",
+        "70.060, 70.900",
+        "71.000, 71.000",
     })
     void noneDragsWhereBothNeedTheSameOrNoneIsCertain(String first, String second) {
         assertThat(shop.worn("standard", first, second).hardest()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"70.060, 71.000, 2, +0.25", "71.000, 70.150, 1, +0.50", "69.985, 71.000, 2, standard"})
+    void aHoleThatNoSizeBringsCleanIsNamedWithWhatTheOtherCouldGoTo(
+            String first, String second, String hardest, String alone) {
+        Match match = shop.worn("standard", first, second);
+
+        assertBeyond(match, hardest, alone);
+        assertThat(match.ruling().holds().get(0).says())
+                .isEqualTo("No size that is made and allowed brings every cylinder clean: cylinder " + hardest + ".");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Finding.Kind.class,
+            names = {"HOLED", "MELTED", "CRACKED"})
+    void soIsOneThatIsBeyondMachining(Finding.Kind found) {
+        Finding finding = new Finding(found, Optional.empty(), Optional.empty());
+        CylinderSurvey first =
+                new CylinderSurvey("1", new SingleDiameter(TwinShop.mm("70.010")), Wall.UNKNOWN, List.of(finding));
+
+        assertBeyond(
+                shop.ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.060")))),
+                "1",
+                "+0.25");
+    }
+
+    private static void assertBeyond(Match match, String hardest, String alone) {
+        HardestHoles found = match.hardest().orElseThrow();
+        assertThat(found.cylinders()).containsExactly(hardest);
+        assertThat(found.alone().size().label()).isEqualTo(alone);
+        assertThat(found.losses()).isEmpty();
+        assertThat(found.rebuildsLost()).isEmpty();
+    }
+
+    /** 70.260 needs +0.75, and a probe may bring +0.50; the other alone goes to +0.25, and no probe of 70.260 brings that. */
+    @Test
+    void aReadingThatLessensTheSizeAloneDoesNotSpareTheOther() {
+        Match match = shop.worn("standard", "70.060", "70.260");
+        HardestHoles hardest = match.hardest().orElseThrow();
+        Settling settling = match.settling().orElseThrow();
+
+        assertThat(settling.row().size().label()).isEqualTo("+0.50");
+        assertThat(hardest.alone().size().label()).isEqualTo("+0.25");
+        assertThat(hardest.isLessened(settling)).isTrue();
+        assertThat(hardest.isSpared(settling)).isFalse();
     }
 
     @Test
@@ -73,6 +130,8 @@ class HardestHolesTest {
         assertThat(match.settling().orElseThrow().readings())
                 .extracting(Settling.Reading::cylinder)
                 .containsExactly("1", "2");
+        assertThat(match.hardest().orElseThrow().isLessened(match.settling().orElseThrow()))
+                .isFalse();
         assertThat(match.hardest().orElseThrow().isSpared(match.settling().orElseThrow()))
                 .isFalse();
     }

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
 import net.jqwik.api.statistics.Statistics;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.Match;
@@ -21,13 +22,18 @@ import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
+import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Wall;
 
 /** What is said to settle a size does settle it, and can be read of a real hole. */
 class SettlingProperties {
+
+    private static final List<Length> DEPTHS = List.of(TwinShop.mm("10"), TwinShop.mm("60"), TwinShop.mm("110"));
+    private static final CylinderSurvey SOUND = TwinShop.survey("2", "70.010");
 
     private final TwinShop shop = new TwinShop();
 
@@ -54,7 +60,10 @@ class SettlingProperties {
                     ? probed(survey, reach(reading, fromBarAxis))
                     : survey);
         }
-        Match answer = shop.ask(Requests.surveyed(asked, probed));
+        return certainty(shop.ask(Requests.surveyed(asked, probed)), settling);
+    }
+
+    private static Certainty certainty(Match answer, Settling settling) {
         return answer.table().stream()
                 .filter(row -> row.size().equals(settling.row().size()))
                 .map(SizeRow::certainty)
@@ -113,16 +122,48 @@ class SettlingProperties {
                         }));
     }
 
+    /** Asked again with the height noted: certain just where it was named, wherever the wall is worn most. */
+    @Property(tries = 200)
+    void aFindingOfKnownDepthIsToldAtWhatHeightsItSettlesTheSize(
+            @ForAll @Size(3) List<@LongRange(min = 70_001_000, max = 70_110_000) Long> rows,
+            @ForAll @IntRange(min = 1, max = 60) int micrometresDeep) {
+        Grid grid = new Grid(
+                DEPTHS,
+                List.of(Axis.THRUST),
+                rows.stream()
+                        .map(reading -> List.of(Optional.of(Length.ofNanometres(reading))))
+                        .toList());
+        CylinderSurvey unplaced = new CylinderSurvey("1", grid, Wall.UNKNOWN, List.of(score(micrometresDeep)), true);
+        Optional<Settling> settling =
+                shop.ask(request(20, List.of(unplaced, SOUND))).settling();
+        Assume.that(settling.isPresent());
+        List<Length> heights = settling.get().readings().stream()
+                .filter(reading -> reading.what() == Settling.What.MEASURE_HEIGHT)
+                .flatMap(reading -> reading.heights().stream())
+                .toList();
+        Statistics.label("heights").collect(heights.size());
+
+        for (Length height : DEPTHS) {
+            Match placed = shop.ask(request(20, List.of(unplaced.placed(height), SOUND)));
+            assertThat(certainty(placed, settling.get()) == Certainty.CERTAIN).isEqualTo(heights.contains(height));
+        }
+    }
+
     private MatchRequest request(int celsius, List<CylinderSurvey> surveys) {
         Temperature temperature = Temperature.parse(BigDecimal.valueOf(celsius), Temperature.Scale.CELSIUS);
         return Requests.measured(shop.request(Condition.WORN, "standard", surveys), Climate.at(temperature));
     }
 
     private static CylinderSurvey scored(String cylinder, long nanometres, int micrometresDeep) {
-        Finding score =
-                new Finding(Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.empty());
         return new CylinderSurvey(
-                cylinder, new SingleDiameter(Length.ofNanometres(nanometres)), Wall.UNKNOWN, List.of(score));
+                cylinder,
+                new SingleDiameter(Length.ofNanometres(nanometres)),
+                Wall.UNKNOWN,
+                List.of(score(micrometresDeep)));
+    }
+
+    private static Finding score(int micrometresDeep) {
+        return new Finding(Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.empty());
     }
 
     private static CylinderSurvey probed(CylinderSurvey survey, Wall.Reach reach) {

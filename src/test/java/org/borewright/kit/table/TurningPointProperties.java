@@ -11,11 +11,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
-import org.borewright.kit.hole.ReadingLimit;
+import org.borewright.kit.hole.TurningPoint;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Climate;
@@ -31,8 +32,8 @@ import org.borewright.measure.survey.Wall;
 /** What is said to change the size does change it when it is read, and nothing short of it does. */
 class TurningPointProperties {
 
-    /** Two roundings to a whole nanometre, of the correction and of U, lie between a limit and what is certainly beyond it. */
-    private static final Length JUST = Length.ofNanometres(3);
+    private static final Length NEXT = Length.ofNanometres(1);
+    private static final Length LOWER = TwinShop.mm("80");
 
     private final TwinShop shop = new TwinShop();
 
@@ -64,14 +65,38 @@ class TurningPointProperties {
             @ForAll @LongRange(min = 70_001_000, max = 70_060_000) long bottom,
             @ForAll @LongRange(min = 70_001_000, max = 70_400_000) long second,
             @ForAll @IntRange(min = 10, max = 32) int celsius) {
-        Grid grid = new Grid(
-                List.of(TwinShop.mm("10"), TwinShop.mm("80")),
-                List.of(Axis.THRUST),
-                List.of(
-                        List.of(Optional.of(Length.ofNanometres(top))),
-                        List.of(Optional.of(Length.ofNanometres(bottom)))));
+        Grid grid = rows(Length.ofNanometres(top), Length.ofNanometres(bottom));
         assertTurns(request(
                 celsius, List.of(new CylinderSurvey("1", grid, Wall.UNKNOWN, List.of()), scored("2", second, 0))));
+    }
+
+    /** The score lies at the lower place, so that this is where it decides once it is deep enough. */
+    @Property(tries = 200)
+    void soDoesTheDiameterAtAFinding(
+            @ForAll @LongRange(min = 70_001_000, max = 70_060_000) long top,
+            @ForAll @LongRange(min = 70_001_000, max = 70_060_000) long bottom,
+            @ForAll @IntRange(max = 150) int micrometresDeep,
+            @ForAll @IntRange(min = 10, max = 32) int celsius) {
+        Finding score = new Finding(
+                Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.of(LOWER));
+        CylinderSurvey first = new CylinderSurvey(
+                "1", rows(Length.ofNanometres(top), Length.ofNanometres(bottom)), Wall.UNKNOWN, List.of(score));
+        assertTurns(request(celsius, List.of(first, scored("2", 70_010_000, 0))));
+    }
+
+    /** No bar and no hone: the piston of the one size has room up to a diameter, and above it there is none. */
+    @Property(tries = 100)
+    void soDoesTheDiameterOfAWallThatIsNeverCut(
+            @ForAll @LongRange(min = 70_001_000, max = 70_030_000) long first,
+            @ForAll @LongRange(min = 70_001_000, max = 70_050_000) long second,
+            @ForAll @IntRange(min = 10, max = 32) int celsius) {
+        shop.construction = Construction.PLATED;
+        Wall none = Wall.UNKNOWN;
+        assertTurns(request(
+                celsius,
+                List.of(
+                        new CylinderSurvey("1", new SingleDiameter(Length.ofNanometres(first)), none, List.of()),
+                        new CylinderSurvey("2", new SingleDiameter(Length.ofNanometres(second)), none, List.of()))));
     }
 
     private void assertTurns(MatchRequest asked) {
@@ -81,14 +106,14 @@ class TurningPointProperties {
             Statistics.label("side").collect(point.side(), point.read());
             Optional<Size> atLimit = size(shop.ask(with(asked, point, point.limit())));
             Optional<Size> above =
-                    size(shop.ask(with(asked, point, point.limit().plus(JUST))));
+                    size(shop.ask(with(asked, point, point.limit().plus(NEXT))));
             switch (point.side()) {
                 case ABOVE -> {
                     assertThat(atLimit).as("at %s", point).isEqualTo(now);
-                    assertThat(above).as("above %s", point).isEqualTo(point.then());
+                    assertThat(above).as("above %s", point).isEqualTo(size(point));
                 }
                 case AT_MOST -> {
-                    assertThat(atLimit).as("at %s", point).isEqualTo(point.then());
+                    assertThat(atLimit).as("at %s", point).isEqualTo(size(point));
                     assertThat(above).as("above %s", point).isEqualTo(now);
                 }
             }
@@ -110,16 +135,25 @@ class TurningPointProperties {
     }
 
     private static CylinderSurvey moved(CylinderSurvey survey, TurningPoint point, Length limit) {
-        if (point.read() == ReadingLimit.Read.PROBED_WALL) {
-            boolean fromBarAxis = survey.wall().reach().orElseThrow().fromBarAxis();
-            return new CylinderSurvey(
-                    survey.cylinder(), survey.asRead(), wall(new Wall.Reach(limit, fromBarAxis)), survey.findings());
-        }
-        Length largest = survey.asRead().largest().orElseThrow();
-        UnaryOperator<Length> move = point.side() == TurningPoint.Side.ABOVE
-                ? reading -> reading.equals(largest) ? limit : reading
-                : reading -> reading.min(limit);
-        return new CylinderSurvey(survey.cylinder(), survey.asRead().map(move), survey.wall(), survey.findings());
+        return switch (point.read()) {
+            case PROBED_WALL -> {
+                boolean fromBarAxis = survey.wall().reach().orElseThrow().fromBarAxis();
+                yield new CylinderSurvey(
+                        survey.cylinder(),
+                        survey.asRead(),
+                        wall(new Wall.Reach(limit, fromBarAxis)),
+                        survey.findings());
+            }
+            case LARGEST_DIAMETER -> {
+                Length largest = survey.asRead().largest().orElseThrow();
+                UnaryOperator<Length> move = point.side() == TurningPoint.Side.ABOVE
+                        ? reading -> reading.equals(largest) ? limit : reading
+                        : reading -> reading.min(limit);
+                yield survey.with(survey.asRead().map(move));
+            }
+            case DIAMETER_AT_FINDING ->
+                survey.with(rows(survey.asRead().readings().get(0), limit));
+        };
     }
 
     private MatchRequest request(int celsius, List<CylinderSurvey> surveys) {
@@ -132,6 +166,17 @@ class TurningPointProperties {
                 new Finding(Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.empty());
         return new CylinderSurvey(
                 cylinder, new SingleDiameter(Length.ofNanometres(nanometres)), Wall.UNKNOWN, List.of(score));
+    }
+
+    private static Grid rows(Length upper, Length lower) {
+        return new Grid(
+                List.of(TwinShop.mm("10"), LOWER),
+                List.of(Axis.THRUST),
+                List.of(List.of(Optional.of(upper)), List.of(Optional.of(lower))));
+    }
+
+    private static Optional<Size> size(TurningPoint point) {
+        return ((TurningPoint.Goes) point.then()).size();
     }
 
     private static Wall wall(Wall.Reach reach) {

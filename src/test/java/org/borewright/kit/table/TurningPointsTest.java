@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.borewright.catalog.Construction;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
+import org.borewright.kit.hole.TurningPoint;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -22,6 +24,7 @@ import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Readings of a 70.000 mm twin that would change its size, worked by hand: 2·D − 70.000 + 0.040 + 2U ≤ finish − 0.050, so that D may be
@@ -50,6 +53,47 @@ class TurningPointsTest {
             })
     void aReadingThatWouldChangeTheSizeIsNamed(String first, String second, String points) {
         assertThat(told(shop.worn("standard", first, second))).isEqualTo(points);
+    }
+
+    /** Never bored, so no larger size: the smallest piston, 69.940, bears a clearance of 0.100 mm less U. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "70.010 | 70.034 | 1 above 70.0347 -; 2 above 70.0347 -",
+                "70.010 | 70.035 | 2 at most 70.0347 standard",
+                "70.035 | 70.035 | ''",
+            })
+    void aWallThatIsNeverCutBearsTheGreatestClearanceOfItsPiston(String first, String second, String points) {
+        shop.construction = Construction.PLATED;
+
+        assertThat(told(shop.worn("standard", first, second))).isEqualTo(points);
+    }
+
+    /** Nor is a reading of the sound hole told: whatever it reads, there is no kit. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Finding.Kind.class,
+            names = {"HOLED", "MELTED", "CRACKED"})
+    void noReadingHealsAHoleThatIsBeyondMachining(Finding.Kind found) {
+        Finding finding = new Finding(found, NONE, NONE);
+        CylinderSurvey first =
+                new CylinderSurvey("1", new SingleDiameter(mm("70.460")), Wall.UNKNOWN, List.of(finding));
+
+        assertThat(told(shop.ask(
+                        shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.460"))))))
+                .isEmpty();
+    }
+
+    /** An unworn wall of 70.200 contradicts 70.150: something is wrong with the one or the other, and no diameter is told beside. */
+    @Test
+    void noReadingIsToldBesideOneThatContradictsTheOthers() {
+        Wall wall = new Wall(NONE, Optional.of(mm("70.200")), Optional.empty(), NONE, NONE, false);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.150")), wall, List.of());
+
+        assertThat(told(shop.ask(
+                        shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.460"))))))
+                .isEmpty();
     }
 
     /**
@@ -148,6 +192,10 @@ class TurningPointsTest {
                 point.cylinder(),
                 side,
                 point.limit().toMillimetres(),
-                point.then().map(Size::label).orElse("-"));
+                size(point).map(Size::label).orElse("-"));
+    }
+
+    private static Optional<Size> size(TurningPoint point) {
+        return ((TurningPoint.Goes) point.then()).size();
     }
 }

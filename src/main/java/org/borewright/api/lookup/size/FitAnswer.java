@@ -48,7 +48,7 @@ public record FitAnswer(
      * The rebuilds left after a size.
      *
      * @param byMetal larger sizes that the metal bears
-     * @param byPistons those of them for which pistons exist
+     * @param byPistons those of them for which pistons exist, with rings, pin and clips that fit them
      */
     public record LeftAnswer(int byMetal, int byPistons) {
 

@@ -66,8 +66,16 @@ final class Sentence {
                                 .map(Sentence::possible)
                                 .orElse("No size is certain.")
                         + " " + firstHold(ruling, unit) + passedOver(match);
-            case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit);
+            case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit) + others(match);
         };
+    }
+
+    /** What the other holes could go to, once those that no size brings clean are made new. */
+    private static String others(Match match) {
+        return match.hardest()
+                .map(hardest -> " With that put right the others alone could go to "
+                        + hardest.alone().size().label() + ".")
+                .orElse("");
     }
 
     private static String serves(Match match, SizeRow row) {

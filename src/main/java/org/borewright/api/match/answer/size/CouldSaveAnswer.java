@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * The smaller size that readings might prove.
  *
  * @param size the possible size
- * @param readings the readings that would settle it, one for each hole in the way
+ * @param readings the readings that would settle it, for each hole in the way one, or several of which any may do
  */
 public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
 
@@ -25,20 +25,27 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
      * @param read what to read
      * @param within the radius from the original axis that it must not exceed; absent where there is none
      * @param withinFromBarAxis the radius from the bar's own axis that it must not exceed; absent where there is none
+     * @param heights the measured depths below the deck at which the finding may lie; absent where it is something else
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record ReadingAnswer(
             String cylinder,
             String read,
             @Nullable ShownLength within,
-            @Nullable ShownLength withinFromBarAxis) {
+            @Nullable ShownLength withinFromBarAxis,
+            @Nullable List<ShownLength> heights) {
 
         static ReadingAnswer of(Settling.Reading reading, LengthUnit unit) {
             return new ReadingAnswer(
                     reading.cylinder(),
                     reading.what().label(),
                     shown(reading.within(), unit),
-                    shown(reading.withinFromBarAxis(), unit));
+                    shown(reading.withinFromBarAxis(), unit),
+                    reading.heights().isEmpty()
+                            ? null
+                            : reading.heights().stream()
+                                    .map(height -> ShownLength.of(height, unit))
+                                    .toList());
         }
 
         private static @Nullable ShownLength shown(Optional<Length> figure, LengthUnit unit) {

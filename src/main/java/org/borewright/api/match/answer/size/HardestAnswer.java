@@ -14,13 +14,13 @@ import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The holes that drag the others to a larger size, what that costs, and what would avoid it.
+ * The holes that drag the others to a larger size or to none, what that costs, and what would avoid or lessen it.
  *
- * @param cylinders the holes that need the size
+ * @param cylinders the holes that need the size, or that none brings clean
  * @param othersAlone what the others could go to without them
- * @param losses what each of the others gives for it
+ * @param losses what each of the others gives for it; none where there is no size to go to
  * @param rebuildsLost the rebuilds that the engine loses by it; absent where it is not known what the walls bear
- * @param wouldAvoid what would avoid it
+ * @param wouldAvoid what would avoid it, or lessen it, and then to what size
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record HardestAnswer(
@@ -59,9 +59,12 @@ public record HardestAnswer(
 
     private static List<String> ways(HardestHoles hardest, Optional<Settling> settling, Construction built) {
         List<String> ways = new ArrayList<>();
-        if (settling.filter(hardest::isSpared).isPresent()) {
-            ways.add("the readings named in couldSave");
-        }
+        settling.filter(hardest::isLessened)
+                .map(found -> "the readings named in couldSave"
+                        + (hardest.isSpared(found)
+                                ? ""
+                                : ": they lessen it, to " + found.row().size().label() + ", and do not avoid it"))
+                .ifPresent(ways::add);
         ways.add(built.renewal() + ", for " + (hardest.cylinders().size() == 1 ? "cylinder " : "cylinders ")
                 + String.join(", ", hardest.cylinders()) + ", finished with the others to "
                 + hardest.alone().size().label() + ": a specialist judges whether it can be had");

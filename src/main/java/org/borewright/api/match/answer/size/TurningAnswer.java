@@ -5,18 +5,19 @@ import java.util.List;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.catalog.Size;
-import org.borewright.kit.table.TurningPoint;
+import org.borewright.kit.hole.TurningPoint;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A reading that would change the size of the engine.
+ * A reading that would change the size of the engine, or whether new rings alone will do.
  *
  * @param cylinder the hole
  * @param read which of its readings
- * @param above as read: beyond it the size named serves no longer
- * @param atMost as read: down to it a smaller size would serve
- * @param size the size the engine would then go to; absent where none would be certain
+ * @param above as read: beyond it the size named serves no longer, or rings only will no longer do for certain
+ * @param atMost as read: down to it a smaller size would serve, or rings only would do
+ * @param size the size the engine would then go to; absent where none would be certain, and beside ringsOnly
+ * @param ringsOnly how certain rings only would then be; absent where it is the size that would be another
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record TurningAnswer(
@@ -24,7 +25,8 @@ public record TurningAnswer(
         String read,
         @Nullable ShownLength above,
         @Nullable ShownLength atMost,
-        @Nullable String size) {
+        @Nullable String size,
+        @Nullable String ringsOnly) {
 
     /** The turning points of a match. */
     public static List<TurningAnswer> of(List<TurningPoint> points, LengthUnit unit) {
@@ -39,6 +41,11 @@ public record TurningAnswer(
                 point.read().label(),
                 above ? limit : null,
                 above ? null : limit,
-                point.then().map(Size::label).orElse(null));
+                point.then() instanceof TurningPoint.Goes goes
+                        ? goes.size().map(Size::label).orElse(null)
+                        : null,
+                point.then() instanceof TurningPoint.Runs runs
+                        ? runs.ringsOnly().label()
+                        : null);
     }
 }
