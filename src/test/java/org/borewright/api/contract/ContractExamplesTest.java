@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.borewright.api.problem.ProblemType;
 import org.junit.jupiter.api.Test;
@@ -25,13 +28,18 @@ class ContractExamplesTest {
     /** Nothing a caller can send provokes it, and its id is another each time. */
     private static final String NOT_TO_BE_PROVOKED = "UnexpectedFault";
 
+    /** How often orders moved stock, behind the fingerprint of the files. */
+    private static final Pattern MOVED_SINCE = Pattern.compile("(?<=\"offers\":\"[0-9a-f]{12})[.][0-9]+");
+
     static Stream<String> answered() {
         return CONTRACT.examples().keySet().stream()
                 .filter(name -> CONTRACT.examples().get(name).has("x-request"));
     }
 
     static Stream<String> requests() {
-        return CONTRACT.operations().stream().flatMap(ContractExamplesTest::requests);
+        return CONTRACT.operations().stream()
+                .flatMap(ContractExamplesTest::requests)
+                .distinct();
     }
 
     private static Stream<String> requests(Operation operation) {
@@ -57,7 +65,7 @@ class ContractExamplesTest {
 
         assertThat(CONTRACT.judge(Contract.schema(posted.request())).validate(request))
                 .isEmpty();
-        assertThat(posted.asked(request.toString()).answer().status()).isEqualTo(200);
+        assertThat(posted.asked(request.toString()).answer().status()).isBetween(200, 201);
     }
 
     @Test
@@ -143,7 +151,13 @@ class ContractExamplesTest {
         JsonNode example = contract.examples().get(name);
         Asked asked = Asked.of(example.get("x-request"), contract);
         Answer answer = asked.answer();
-        List<String> found = new ArrayList<>(Differences.between(example.get("value"), answer.json()));
+        JsonNode answered = Contract.json(MOVED_SINCE.matcher(answer.body()).replaceAll(""));
+        List<String> found = new ArrayList<>(
+                asked.from().isEmpty()
+                        ? Differences.between(example.get("value"), answered)
+                        : Differences.between(
+                                Told.from(Told.OF_THE_CONTRACT, example.get("value")),
+                                Told.from(LocalDate.now(ZoneId.systemDefault()), answered)));
         if (!isShown(contract, name, asked, answer.status())) {
             found.add("no place of the contract shows it as %s of %s %s"
                     .formatted(answer.status(), asked.method(), asked.target()));

@@ -9,7 +9,16 @@ enum Posted {
     MATCH("/api/match", "matches.yaml", "MatchRequest", "MatchAnswer", "Surveyed"),
     ESTIMATE("/api/estimate", "estimates.yaml", "EstimateRequest", "EstimateAnswer", "StampedInInches"),
     BENCH("/api/bench", "benches.yaml", "BenchRequest", "BenchAnswer", "PistonsInInches"),
-    FINISH("/api/finish", "finishes.yaml", "FinishRequest", "FinishAnswer", "HonedInInches");
+    FINISH("/api/finish", "finishes.yaml", "FinishRequest", "FinishAnswer", "HonedInInches"),
+    ORDER("/api/orders", "orders.yaml", "OrderRequest", "Order", "Opening"),
+    QUOTE("/api/orders/{order}/quotes", "quotes.yaml", "QuoteRequest", "Quote", "QuoteAsked"),
+    YES("/api/orders/{order}/accept", "yeses.yaml", "AcceptRequest", "Order", "Yes"),
+    NO("/api/orders/{order}/decline", "reasons.yaml", "ReasonRequest", "Order", "Reason"),
+    ARRIVAL("/api/stock/{number}/arrivals", "arrivals.yaml", "ArrivalRequest", "Arrival", "Arriving"),
+    HOOK("/api/hooks", "hooks.yaml", "HookRequest", "Hook", "Hooking");
+
+    /** As it lies there. */
+    static final Contract CONTRACT = Contract.read();
 
     private static final Path FOLDER = Path.of("src", "test", "resources", "api", "contract");
 
@@ -42,8 +51,15 @@ enum Posted {
         return Contract.named(Contract.yaml(FOLDER.resolve(file)));
     }
 
+    /** With everything that its path needs besides. */
     Asked asked(String body) {
-        return new Asked("POST", path, Map.of("Host", "shop", "Content-Type", "application/json"), body);
+        return CONTRACT.operations().stream()
+                .filter(operation ->
+                        operation.path().equals(path) && operation.method().equals("post"))
+                .findFirst()
+                .map(Provoked::right)
+                .orElseThrow()
+                .saying(body);
     }
 
     /** The name of the schema of the question. */

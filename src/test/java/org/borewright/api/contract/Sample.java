@@ -2,6 +2,8 @@ package org.borewright.api.contract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Shelf;
@@ -34,6 +36,7 @@ record Sample(String name, Asked asked, String schema) {
                 .keySet()
                 .forEach(name -> samples.add(get("/api/gauges/" + name + "?unit=in", "GaugeAnswer")));
         samples.add(get("/problems", "ProblemKinds"));
+        ofOrders(samples);
         return samples;
     }
 
@@ -46,6 +49,32 @@ record Sample(String name, Asked asked, String schema) {
             samples.add(get(path + "/fit", "FitAnswer"));
             samples.add(get(path + "/offers", "OffersAnswer"));
         }
+    }
+
+    /** Where orders stand, and what is told of them. */
+    private static void ofOrders(List<Sample> samples) {
+        for (String where :
+                List.of("received", "quoted", "accepted", "awaited", "unmeasured", "finished", "withdrawn")) {
+            samples.add(of(where, "/api/orders/12", "Order"));
+            samples.add(of(where, "/api/orders?block=B-17&limit=1", "Orders"));
+            samples.add(of(where, "/api/orders?limit=1", "Orders"));
+            samples.add(of(where, "/api/journal?order=12", "JournalPage"));
+            samples.add(of(where, "/api/blocks/B-17", "BlockLife"));
+        }
+        samples.add(of("finished", "/api/orders/12/quotes", "Quotes"));
+        samples.add(of("finished", "/api/orders/12/quotes/1", "Quote"));
+        samples.add(of("finished", "/api/orders/12/papers", "Papers"));
+        IntStream.rangeClosed(1, 3)
+                .forEach(paper -> samples.add(of("finished", "/api/orders/12/papers/" + paper, "Paper")));
+        samples.add(get("/api/journal?limit=1000", "JournalPage"));
+        samples.add(of("finished", "/api/journal/verification", "Verification"));
+        samples.add(of("hooked", "/api/hooks", "Hooks"));
+        samples.add(get("/api/stock/HV131-GK", "ShelfPlace"));
+        samples.add(get("/api/stock/NH-H131-125", "ShelfPlace"));
+    }
+
+    private static Sample of(String where, String target, String schema) {
+        return new Sample(target + ", " + where, new Asked("GET", target, Map.of("Host", "shop"), "", where), schema);
     }
 
     private static Sample get(String target, String schema) {

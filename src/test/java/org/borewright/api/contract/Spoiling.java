@@ -10,7 +10,7 @@ import org.borewright.api.match.request.SampleRequest;
 /** Spoils a request that keeps its schema in one place after the other, so that each time a single rule of the schema is broken. */
 final class Spoiling {
 
-    private static final String NOBODY_KNOWS = "\"nobody-knows\"";
+    private static final String NOBODY_KNOWS = "\"nobody knows?\"";
 
     private final Contract contract;
     private final JsonNode request;

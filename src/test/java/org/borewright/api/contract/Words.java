@@ -52,6 +52,12 @@ import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Query;
+import org.borewright.order.Move;
+import org.borewright.order.OrderKind;
+import org.borewright.order.State;
+import org.borewright.order.quote.Proposal;
+import org.borewright.order.store.HoleLifeRow;
+import org.borewright.order.store.PaperRow;
 
 /** The lists of words that the code holds, by the names of the schemas that list them in the contract. */
 final class Words {
@@ -63,6 +69,7 @@ final class Words {
         ofTheMatch();
         ofTheCatalogue();
         ofTheBench();
+        ofOrders();
         add("ProblemPath", ProblemType.values(), ProblemType::path);
         add("ProblemTitle", ProblemType.values(), ProblemType::title);
     }
@@ -115,6 +122,18 @@ final class Words {
         add("Judgement", Judgement.values(), Judgement::label);
         add("BenchHoldReason", BenchHold.Reason.values(), BenchHold.Reason::label);
         add("BenchStep", Step.values(), Step::text);
+    }
+
+    private static void ofOrders() {
+        add("OrderKind", OrderKind.values(), OrderKind::label);
+        add("OrderState", State.values(), State::label);
+        add("OrderMove", Move.values(), Move::label);
+        // Nobody makes it: the clock does.
+        OF_CODE.get("OrderMove").remove(Move.RUN_OUT.label());
+        add("PaperKind", PaperRow.Kind.values(), PaperRow.Kind::label);
+        add("HoleOccasion", HoleLifeRow.What.values(), HoleLifeRow.What::label);
+        add("WayQuoted", Way.values(), Way::label);
+        OF_CODE.get("WayQuoted").add(Proposal.FINISHED_HOLES);
     }
 
     private static void ofTheCatalogue() {

@@ -107,14 +107,14 @@ class QuotePrintTest {
                 .contains("Parts " + money(sum.get("parts")) + " Work " + money(sum.get("work")) + " Net "
                         + money(sum.get("net")) + " Tax, "
                         + sum.get("taxPercent").asText() + " % "
-                        + money(sum.get("tax")) + " Total " + money(sum.get("total")))
-                .doesNotContain("Deposit");
+                        + money(sum.get("tax")) + " Total " + money(sum.get("total"))
+                        + " Deposit, due with your yes " + money(sum.get("deposit")));
     }
 
     /** No price of the catalogue, no engine of it: nothing but the document is asked. */
     @Test
     void whatIsPrintedIsWhatWasFrozen() {
-        String text = text(offer().with("/shop", "\"Millrace Engine Works\"")
+        String text = text(offer().with("/shop", "\"Weir and Daughter\"")
                 .with("/engine", "\"LONG-GONE-9\"")
                 .with("/parts/0/number", "\"NEVER-1\"")
                 .with("/parts/0/price/amount", "1234567.89")
@@ -122,7 +122,7 @@ class QuotePrintTest {
                 .with("/sum/deposit", "{\"amount\": 98765.43, \"currency\": \"EUR\"}"));
 
         assertThat(text)
-                .contains("Millrace Engine Works", "LONG-GONE-9", "NEVER-1", "1234567.89", "Tax, 7.5 %")
+                .contains("Weir and Daughter", "LONG-GONE-9", "NEVER-1", "1234567.89", "Tax, 7.5 %")
                 .contains("Deposit, due with your yes 98765.43 EUR");
     }
 
@@ -133,9 +133,11 @@ class QuotePrintTest {
                         .with("/conditional", "false")
                         .with("/conditions", "[]")
                         .with("/size", "nothing")
+                        .with("/shop", "nothing")
+                        .with("/sum/deposit", "nothing")
                         .with("/work", "[]")))
                 .contains("rebore", "Parts")
-                .doesNotContain("Other ways", "conditional", "pistons +0.50", "Operation");
+                .doesNotContain("Deposit", "Millrace", "Other ways", "conditional", "pistons +0.50", "Operation");
     }
 
     @Test
