@@ -51,6 +51,11 @@ public final class Parameters {
             fault(name, "The parameter is too long.", "at most " + LONGEST + " characters");
             return Optional.empty();
         }
+        if (text.filter(value -> value.indexOf('\0') >= 0).isPresent()) {
+            // No database of ours keeps it.
+            fault(name, "The parameter has a NUL in it.", "text");
+            return Optional.empty();
+        }
         return text;
     }
 

@@ -8,8 +8,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.Optional;
 import org.borewright.api.lookup.Named;
 import org.borewright.api.order.answer.BlockAnswer;
+import org.borewright.api.order.request.OrderReader;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
@@ -28,7 +30,10 @@ public class BlockResource {
     @Transactional
     public BlockAnswer block(@PathParam("block") String tag, @Context UriInfo called) {
         LengthUnit unit = Named.unitOf(called);
-        BlockRow block = BlockRow.<BlockRow>findByIdOptional(tag)
+        BlockRow block = Optional.of(tag)
+                // What no tag can be is not looked for: a NUL is no text to every database.
+                .filter(OrderReader::isTag)
+                .flatMap(known -> BlockRow.<BlockRow>findByIdOptional(known))
                 .orElseThrow(() -> new ProblemException(
                         Problem.of(ProblemType.UNKNOWN_BLOCK, "No block bears the tag \"" + tag + "\".")));
         return BlockAnswer.of(block, HoleLifeRow.of(tag), unit);

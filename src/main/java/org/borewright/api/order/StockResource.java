@@ -49,7 +49,7 @@ public class StockResource {
     @Transactional
     public ShelfAnswer now(@PathParam("number") String number, @Context UriInfo called) {
         Parameters.none(called);
-        return stock.place(number)
+        return stock.place(readable(number))
                 .map(place -> ShelfAnswer.of(place, ReservationRow.toCome(number)))
                 .orElseThrow(() -> noPlace(number));
     }
@@ -62,9 +62,17 @@ public class StockResource {
         Caller caller = Caller.making(called, headers, body);
         return counter.answer(caller, () -> {
             int quantity = reader.arrived(body);
-            int left = room.receive(number, quantity, caller.by()).orElseThrow(() -> noPlace(number));
+            int left = room.receive(readable(number), quantity, caller.by()).orElseThrow(() -> noPlace(number));
             return counter.done(new ArrivalAnswer(number, quantity, left));
         });
+    }
+
+    /** A NUL is no text to every database, and so in no number. */
+    private static String readable(String number) {
+        if (number.indexOf('\0') >= 0) {
+            throw noPlace(number);
+        }
+        return number;
     }
 
     private static ProblemException noPlace(String number) {

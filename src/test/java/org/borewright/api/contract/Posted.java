@@ -14,6 +14,7 @@ enum Posted {
     QUOTE("/api/orders/{order}/quotes", "quotes.yaml", "QuoteRequest", "Quote", "QuoteAsked"),
     YES("/api/orders/{order}/accept", "yeses.yaml", "AcceptRequest", "Order", "Yes"),
     NO("/api/orders/{order}/decline", "reasons.yaml", "ReasonRequest", "Order", "Reason"),
+    NOTES("/api/orders/{order}/notes", "notes.yaml", "NotesRequest", "Order", "Noting"),
     ARRIVAL("/api/stock/{number}/arrivals", "arrivals.yaml", "ArrivalRequest", "Arrival", "Arriving"),
     HOOK("/api/hooks", "hooks.yaml", "HookRequest", "Hook", "Hooking");
 

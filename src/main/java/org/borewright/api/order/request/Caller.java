@@ -30,23 +30,13 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
 
     /** Whoever makes something new. @throws ProblemException if name or key is missing */
     public static Caller making(UriInfo called, HttpHeaders headers, byte[] body) {
-        return of(called, headers, body, Optional.empty());
+        return new Caller(by(called), key(headers), fingerprint(called, body), Optional.empty());
     }
 
     /** Whoever changes an order. @throws ProblemException likewise, or if the version is missing */
     public static Caller changing(UriInfo called, HttpHeaders headers, byte[] body) {
-        return of(called, headers, body, Optional.of(version(headers)));
-    }
-
-    private static Caller of(UriInfo called, HttpHeaders headers, byte[] body, Optional<Integer> version) {
-        Parameters parameters = new Parameters(called);
-        Optional<String> by = parameters.text("by");
-        if (by.isEmpty()) {
-            parameters.fault(
-                    "by", "It is not said who asks for it; every change is written down with a name.", "a name");
-        }
-        parameters.end();
-        return new Caller(by.orElseThrow(), key(headers), fingerprint(called, body), version);
+        Caller making = making(called, headers, body);
+        return new Caller(making.by, making.key, making.fingerprint, Optional.of(version(headers)));
     }
 
     /** Who asks for a change. @throws ProblemException if nobody says */

@@ -57,9 +57,14 @@ public class OrderReader {
         return new OrderDesk.Opening(kind, customer.orElseThrow(), engine.orElseThrow(), block, notes, by);
     }
 
+    /** Whether a text can be the tag of a block. */
+    public static boolean isTag(String text) {
+        return TAG.matcher(text).matches();
+    }
+
     private static Optional<String> block(Place place, OrderKind kind) {
         Optional<String> tag = place.text();
-        if (tag.isPresent() && !TAG.matcher(tag.get()).matches()) {
+        if (tag.isPresent() && !isTag(tag.get())) {
             place.fault(
                     ProblemType.WRONG_FORM,
                     "This cannot be a tag.",

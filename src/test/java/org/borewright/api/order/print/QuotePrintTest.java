@@ -80,10 +80,12 @@ class QuotePrintTest {
                                     + part.get("part").asText() + " "
                                     + part.get("number").asText() + " for " + names(part.get("cylinders"))));
         });
-        offer.get("work")
-                .forEach(line -> assertThat(text)
-                        .contains(line.get("name").asText() + " "
-                                + line.get("per").asText() + " " + figures(line)));
+        offer.get("work").forEach(line -> {
+            String beside = " " + line.get("per").asText() + " " + figures(line);
+            assertThat(text).contains(beside);
+            // A long name goes on below its figures.
+            assertThat(text.replace(beside, "")).contains(line.get("name").asText());
+        });
         assertThat(offer.get("alternatives"))
                 .isNotEmpty()
                 .allSatisfy(other -> assertThat(text)

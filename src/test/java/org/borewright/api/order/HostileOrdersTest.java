@@ -1,0 +1,165 @@
+package org.borewright.api.order;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is sent about an order is answered or refused, and never a fault of ours. */
+@QuarkusTest
+class HostileOrdersTest {
+
+    private static final List<String> HOSTILE = List.of(
+            "{\"nobody-knows\":1}",
+            "[[[]]]",
+            "\"\"",
+            "\"\\u0000\"",
+            "\"\\ud800\"",
+            "\"\uD83D\uDCA5 \u202E\u0301 <script>'; --\"",
+            "\"" + "x".repeat(20_000) + "\"",
+            "NaN",
+            "-Infinity",
+            "1e2147483648",
+            "0.5",
+            "-1",
+            "9".repeat(60));
+
+    /** What is sent, with a hole where the hostile value goes. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/api/orders | {'kind': @, 'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-1'}",
+                "/api/orders | {'customer': @, 'engine': 'HALVERN-131'}",
+                "/api/orders | {'customer': 'A', 'engine': @, 'block': 'HO-1'}",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @}",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'notes': @}",
+                "/api/orders | @",
+                "/api/orders/999999999/survey | {'engine': @}",
+                "/api/orders/999999999/did-not-clean-up | @",
+                "/api/orders/999999999/quotes | {'way': @}",
+                "/api/orders/999999999/quotes | {'size': @}",
+                "/api/orders/999999999/quotes | {'alternatives': @}",
+                "/api/orders/999999999/accept | {'quote': @}",
+                "/api/orders/999999999/accept | {'quote': 1, 'mayWait': @}",
+                "/api/orders/999999999/decline | {'reason': @}",
+                "/api/orders/999999999/withdraw | {'reason': @}",
+                "/api/orders/999999999/notes | {'notes': @}",
+                "/api/orders/999999999/confirm | {'engine': 'HALVERN-131', 'unit': 'mm', 'size': @}",
+                "/api/orders/999999999/finish | {'cylinders': @}",
+                "/api/orders/999999999/release | @",
+                "/api/stock/NH-OS6-G/arrivals | {'quantity': @}",
+                "/api/hooks | {'url': @}",
+            },
+            quoteCharacter = '"')
+    void aHostileValueIsRefused(String path, String body) {
+        for (String hostile : HOSTILE) {
+            String sent = body.replace('\'', '"').replace("@", hostile);
+            Response answer = changing().body(sent).post(path);
+            assertThat(answer.statusCode())
+                    .as("%s: %s", sent, answer.asString())
+                    .isBetween(400, 428);
+            assertThat(answer.contentType()).startsWith("application/problem+json");
+        }
+    }
+
+    /** A name may be anything; what is kept is read again, in JSON and on paper. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<script>alert('x')</script>",
+                "'; drop table orders; --",
+                "\\ud800 and \\udfff",
+                "\\u0001\\u001f\\uffff",
+                "\uD83D\uDCA5 \u202E\u0301",
+                "{orders}%s${java.home}"
+            })
+    void whatIsKeptIsReadAgain(String customer) {
+        String tag = "HO-" + UUID.randomUUID().toString().substring(0, 8);
+        Response made = changing()
+                .body("{\"customer\":\"" + customer + "\",\"engine\":\"HALVERN-131\",\"block\":\"" + tag + "\"}")
+                .post("/api/orders");
+        assertThat(made.statusCode()).isEqualTo(201);
+        String path = "/api/orders/" + made.jsonPath().getLong("number");
+        assertThat(given().get(path).statusCode()).isEqualTo(200);
+        move(path + "/survey", 1, """
+                {"engine": "HALVERN-131", "unit": "mm", "condition": "worn", "temperature": 20,
+                 "presentSize": {"size": "standard", "knownFrom": "record"}, "cylinders": [{"cylinder": "1", "diameter": 53.720}]}""");
+        move(path + "/quotes", 2, "{}");
+        Response paper = given().accept("application/pdf").get(path + "/quotes/1");
+        assertThat(paper.statusCode()).isEqualTo(200);
+        assertThat(paper.contentType()).isEqualTo("application/pdf");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"%00", "%ff", "1%20or%201", "%F0%9F%92%A5", "-1", "1e9", "0", "01", "99999999999999999999"})
+    void whatNamesNothingIsNotFound(String name) {
+        for (String path : List.of(
+                "/api/orders/%s",
+                "/api/orders/%s/quotes/1",
+                "/api/orders/1/papers/%s",
+                "/api/blocks/%s",
+                "/api/stock/%s",
+                "/api/hooks/%s")) {
+            Response answer = given().urlEncodingEnabled(false).get(path.formatted(name));
+            assertThat(answer.statusCode()).as(path, name).isIn(400, 404);
+        }
+    }
+
+    @Test
+    void nobodyIsCalledNul() {
+        Response answer = given().urlEncodingEnabled(false).get("/api/orders?customer=a%00b");
+
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo("customer");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"short", "with blank in it", "\u00fc\u00fc\u00fc\u00fc\u00fc\u00fc\u00fc\u00fc"})
+    void whatIsNoKeyIsRefused(String key) {
+        Response answer = given().contentType("application/json")
+                .header("Idempotency-Key", key)
+                .queryParam("by", "Ada")
+                .body("{\"customer\":\"A\",\"engine\":\"HALVERN-131\",\"block\":\"HO-2\"}")
+                .post("/api/orders");
+
+        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/key-missing");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"*", "3", "W/\"3\"", "\"\"", "\"a\"", "\"-1\"", "\"1\", \"2\"", "\"9999999999\""})
+    void whatIsNoVersionIsRefused(String version) {
+        Response answer = given().contentType("application/json")
+                .header("Idempotency-Key", UUID.randomUUID().toString())
+                .header("If-Match", version)
+                .queryParam("by", "Ada")
+                .post("/api/orders/1/release");
+
+        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/version-missing");
+    }
+
+    private static void move(String path, int version, String body) {
+        Response answer = given().contentType("application/json")
+                .header("Idempotency-Key", UUID.randomUUID().toString())
+                .header("If-Match", "\"" + version + "\"")
+                .queryParam("by", "Ada")
+                .body(body)
+                .post(path);
+        assertThat(answer.statusCode()).as(answer.asString()).isBetween(200, 201);
+    }
+
+    private static RequestSpecification changing() {
+        return given().contentType("application/json")
+                .header("Idempotency-Key", UUID.randomUUID().toString())
+                .header("If-Match", "\"1\"")
+                .queryParam("by", "Ada");
+    }
+}
