@@ -1,6 +1,7 @@
 package org.borewright.fit;
 
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 
 /** How much of the uncertainty of one reading a value reckoned from it carries (JCGM 100, 5.1.3: the sensitivity coefficient). */
 public enum Carried {
@@ -9,7 +10,14 @@ public enum Carried {
     /** Twice a diameter or twice a radius: the clean-up by the bar. */
     TWICE(2),
     /** A length along the circumference: the ring gap. */
-    PI_TIMES(Math.PI);
+    PI_TIMES(Math.PI),
+    /** A difference of two readings of one gauge, which keeps only its resolution and repeatability: taper and out-of-round. */
+    DIFFERENCE(1) {
+        @Override
+        Length from(Uncertainty reading) {
+            return reading.expandedOfDifference();
+        }
+    };
 
     private final double factor;
 
@@ -18,12 +26,7 @@ public enum Carried {
     }
 
     /** The expanded uncertainty of the value, rounded up. */
-    Length from(Length ofReading) {
-        return Length.ofNanometres((long) Math.ceil(factor * ofReading.nanometres()));
-    }
-
-    /** The most uncertain the reading may be for the value to be no more uncertain than so much, rounded down. */
-    Length readingWithin(Length ofValue) {
-        return Length.ofNanometres((long) Math.floor(ofValue.nanometres() / factor));
+    Length from(Uncertainty reading) {
+        return Length.ofNanometres((long) Math.ceil(factor * reading.expanded().nanometres()));
     }
 }

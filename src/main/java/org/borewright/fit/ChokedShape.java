@@ -4,6 +4,7 @@ import java.util.List;
 import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Grid;
 
 /**
@@ -17,9 +18,9 @@ final class ChokedShape {
     /**
      * Bottom minus top against both ends of the window, and what lies between the ends.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; all of them were taken with one gauge
      */
-    static List<? extends Check> check(Grid grid, Length uncertainty, Choke choke) {
+    static List<? extends Check> check(Grid grid, Uncertainty uncertainty, Choke choke) {
         List<List<Length>> profiles = grid.profiles();
         if (profiles.isEmpty()) {
             return List.of(
@@ -29,13 +30,13 @@ final class ChokedShape {
         return List.of(
                 Rule.CHOKE_LEAST
                         .atLeast("", found.least(), choke.bottomMinusTop().least())
-                        .within(uncertainty),
+                        .within(uncertainty, Carried.DIFFERENCE),
                 Rule.CHOKE_GREATEST
                         .atMost("", found.greatest(), choke.bottomMinusTop().greatest())
-                        .within(uncertainty),
+                        .within(uncertainty, Carried.DIFFERENCE),
                 Rule.CHOKE_EVEN
                         .atMost("", unevenness(profiles), CommonPractice.finishedShape())
-                        .within(uncertainty));
+                        .within(uncertainty, Carried.DIFFERENCE));
     }
 
     /** How far a hole is beyond its choke on any axis, or uneven between its ends, whichever is more; zero where it has it. */

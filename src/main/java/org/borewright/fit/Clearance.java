@@ -3,8 +3,8 @@ package org.borewright.fit;
 import java.util.List;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.fit.shape.PistonShape;
-import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /**
  * Piston clearance at its worst: the smallest reading less the largest piston, and the largest reading less the smallest. Both
@@ -20,18 +20,18 @@ public final class Clearance {
     }
 
     /** Both clearances of a measured hole against the window, the piston anywhere in its tolerance. */
-    public static List<Comparison> check(Limits hole, Length uncertainty, PistonShape piston) {
-        return check(hole, uncertainty, piston.diameter(), Length.ZERO, piston.clearance());
+    public static List<Comparison> check(Limits hole, Uncertainty uncertainty, PistonShape piston) {
+        return check(hole, uncertainty, piston.diameter(), Uncertainty.NONE, piston.clearance());
     }
 
     /**
      * Both clearances of a measured hole against the window.
      *
      * @param piston as measured, or its tolerance
-     * @param ofPiston the expanded uncertainty of a measured piston; zero for a tolerance
+     * @param ofPiston of a measured piston; none for a tolerance
      */
     public static List<Comparison> check(
-            Limits hole, Length ofHole, Limits piston, Length ofPiston, ClearanceWindow window) {
+            Limits hole, Uncertainty ofHole, Limits piston, Uncertainty ofPiston, ClearanceWindow window) {
         Limits clearance = hole.minus(piston);
         return List.of(
                 Rule.CLEARANCE_LEAST

@@ -17,18 +17,10 @@ import org.borewright.measure.Uncertainty;
  * @param sense the side it must lie on
  * @param limit the limit
  * @param uncertainty the expanded uncertainty of the value in the same units; 0 for part against part
- * @param carried how much of the uncertainty of one reading that is
- * @param beside the expanded uncertainty of a second length measured apart, which is in it too; zero without one
+ * @param readings what that is made of
  */
 public record Comparison(
-        Rule rule,
-        String place,
-        Amount value,
-        Sense sense,
-        Amount limit,
-        long uncertainty,
-        Carried carried,
-        Length beside)
+        Rule rule, String place, Amount value, Sense sense, Amount limit, long uncertainty, Readings readings)
         implements Check {
 
     /** @throws IllegalArgumentException if value and limit are of different quantities or the uncertainty is negative */
@@ -41,24 +33,31 @@ public record Comparison(
 
     /** An exact value compared with its limit: part against part. */
     static Comparison exact(Rule rule, String place, Amount value, Sense sense, Amount limit) {
-        return new Comparison(rule, place, value, sense, limit, 0, Carried.ONCE, Length.ZERO);
+        return new Comparison(rule, place, value, sense, limit, 0, Readings.NONE);
+    }
+
+    /** The same comparison for a value of which only the expanded uncertainty is known, and nothing of a gauge. */
+    public Comparison within(Length expandedUncertainty) {
+        return new Comparison(rule, place, value, sense, limit, expandedUncertainty.nanometres(), Readings.NONE);
     }
 
     /** The same comparison for a measured value that is a reading, or a reading less something exact. */
-    public Comparison within(Length expandedUncertainty) {
-        return within(expandedUncertainty, Carried.ONCE);
+    public Comparison within(Uncertainty ofReading) {
+        return within(ofReading, Carried.ONCE);
     }
 
-    /** The same comparison for a value reckoned from a reading of an expanded uncertainty. */
-    public Comparison within(Length ofReading, Carried times) {
-        return new Comparison(
-                rule, place, value, sense, limit, times.from(ofReading).nanometres(), times, Length.ZERO);
+    /** The same comparison for a value reckoned from a reading. */
+    public Comparison within(Uncertainty ofReading, Carried times) {
+        return within(new Readings(ofReading, times, Uncertainty.NONE));
     }
 
     /** The same comparison for a difference of two lengths measured apart, of the one that may be measured again and of the other. */
-    public Comparison within(Length ofReading, Length ofOther) {
-        long both = Uncertainty.ofApart(ofReading, ofOther).nanometres();
-        return new Comparison(rule, place, value, sense, limit, both, Carried.ONCE, ofOther);
+    public Comparison within(Uncertainty ofReading, Uncertainty ofOther) {
+        return within(new Readings(ofReading, Carried.ONCE, ofOther));
+    }
+
+    private Comparison within(Readings known) {
+        return new Comparison(rule, place, value, sense, limit, known.expanded().nanometres(), known);
     }
 
     /** How far inside the limit the value lies; negative when beyond it. */
@@ -68,7 +67,7 @@ public record Comparison(
 
     @Override
     public Comparison at(String elsewhere) {
-        return new Comparison(rule, elsewhere, value, sense, limit, uncertainty, carried, beside);
+        return new Comparison(rule, elsewhere, value, sense, limit, uncertainty, readings);
     }
 
     @Override
@@ -83,21 +82,8 @@ public record Comparison(
                 : OptionalDouble.of(Conformance.probability(margin(), uncertainty));
     }
 
-    /**
-     * The expanded uncertainty a reading may have to settle a close call; empty when settled, or when no gauge is that good: at the
-     * limit itself, or less than a nanometre from it, or where the other length alone is too uncertain.
-     */
-    public Optional<Length> settledWithin() {
-        return settledTogether()
-                .map(together -> carried.readingWithin(Uncertainty.leftOf(together, beside)))
-                .filter(uncertainty -> uncertainty.isMoreThan(Length.ZERO));
-    }
-
-    /** The expanded uncertainty the value itself may have to settle a close call; empty when settled, or at the limit itself. */
-    public Optional<Length> settledTogether() {
-        return outcome() == Outcome.TOO_CLOSE
-                ? Optional.of(Length.ofNanometres(Math.abs(margin())))
-                        .filter(uncertainty -> uncertainty.isMoreThan(Length.ZERO))
-                : Optional.empty();
+    /** What would settle it; empty when it is settled. */
+    public Optional<CloserReading> closer() {
+        return outcome() == Outcome.TOO_CLOSE ? Optional.of(CloserReading.of(this)) : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package org.borewright.fit;
 
 import java.util.Optional;
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 
 /**
  * How far a deck is out of flat: the thickest feeler blade that goes in anywhere under a straight edge laid along, across and from corner
@@ -23,7 +24,7 @@ public record DeckFlatness(Length found, Optional<Length> stated) {
 
     /** The out-of-flat against the engine's limit. */
     public Comparison check(Length limit) {
-        return Rule.DECK_FLATNESS.atMost("", found, limit).within(uncertainty());
+        return Rule.DECK_FLATNESS.atMost("", found, limit).within(Uncertainty.ofCalibration(uncertainty()));
     }
 
     /** The least skim that surely makes it flat: what was found, and the uncertainty of that. Source: geometry. */

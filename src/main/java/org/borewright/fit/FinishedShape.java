@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.QueriedGrid;
@@ -22,22 +23,24 @@ public final class FinishedShape {
     /**
      * Both figures against their limit.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; all of them were taken with one gauge
      */
-    public static List<Comparison> check(BoreShape shape, Length uncertainty) {
+    public static List<Comparison> check(BoreShape shape, Uncertainty uncertainty) {
         Length limit = CommonPractice.finishedShape();
         return List.of(
-                Rule.FINISHED_TAPER.atMost("", shape.taper(), limit).within(uncertainty),
-                Rule.FINISHED_OUT_OF_ROUND.atMost("", shape.outOfRound(), limit).within(uncertainty));
+                Rule.FINISHED_TAPER.atMost("", shape.taper(), limit).within(uncertainty, Carried.DIFFERENCE),
+                Rule.FINISHED_OUT_OF_ROUND
+                        .atMost("", shape.outOfRound(), limit)
+                        .within(uncertainty, Carried.DIFFERENCE));
     }
 
     /**
      * The shape of a hole as a grid shows it, whatever its size.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; all of them were taken with one gauge
      * @param choke that the engine maker wants; empty where the hole is to be straight
      */
-    public static List<Check> check(Grid grid, Length uncertainty, Optional<Choke> choke) {
+    public static List<Check> check(Grid grid, Uncertainty uncertainty, Optional<Choke> choke) {
         List<Comparison> straight = check(BoreShape.of(grid), uncertainty);
         List<Check> checks = new ArrayList<>();
         choke.ifPresentOrElse(
@@ -50,12 +53,13 @@ public final class FinishedShape {
     /**
      * The same of a survey: not known where too little was read.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; empty where nothing was read
      * @param stroke of the engine, half of which is to be read
      */
-    public static List<? extends Check> check(Survey survey, Length uncertainty, Optional<Choke> choke, Length stroke) {
+    public static List<? extends Check> check(
+            Survey survey, Optional<Uncertainty> uncertainty, Optional<Choke> choke, Length stroke) {
         if (survey instanceof Grid grid && ShapeShown.by(survey, stroke)) {
-            return check(grid, uncertainty, choke);
+            return check(grid, uncertainty.orElseThrow(), choke);
         }
         String why = survey instanceof QueriedGrid ? QueriedGrid.READ_AGAIN : ShapeShown.TOO_LITTLE_READ;
         return List.of(Rule.FINISHED_TAPER.unknown("", why), Rule.FINISHED_OUT_OF_ROUND.unknown("", why));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /**
  * The holes in which a piston has its clearance, proven by the gauges at hand: piston + least + U to piston + greatest − U, with U the
@@ -30,11 +31,11 @@ public final class HoneWindow {
      * Whether a hole honed to target will be proven within both limits; where not, the gauge that would prove it.
      *
      * @param eachWay how far either end of the hole is honed off the target; zero where it is straight
-     * @param ofHole the expanded uncertainty of the hole when it will be measured
-     * @param ofPiston the expanded uncertainty of the measured piston
+     * @param ofHole of the hole when it will be measured
+     * @param ofPiston of the measured piston
      */
     public static List<Comparison> checkTarget(
-            ClearanceWindow clearance, Length eachWay, Length ofHole, Length ofPiston) {
+            ClearanceWindow clearance, Length eachWay, Uncertainty ofHole, Uncertainty ofPiston) {
         return List.of(
                 Rule.TARGET_LEAST
                         .atLeast("", clearance.target().minus(eachWay), clearance.least())

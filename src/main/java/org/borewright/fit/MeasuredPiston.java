@@ -3,6 +3,7 @@ package org.borewright.fit;
 import java.util.List;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /**
  * A piston measured at its gauge height across the thrust faces, at 20 °C, against the tolerance of its number. Source: the tolerance is
@@ -18,7 +19,7 @@ public final class MeasuredPiston {
     }
 
     /** The diameter against both limits of its tolerance. */
-    public static List<Comparison> check(String piston, Length diameter, Length uncertainty, Limits tolerance) {
+    public static List<Comparison> check(String piston, Length diameter, Uncertainty uncertainty, Limits tolerance) {
         return List.of(
                 Rule.PISTON_LEAST.atLeast(piston, diameter, tolerance.least()).within(uncertainty),
                 Rule.PISTON_GREATEST

@@ -5,6 +5,7 @@ import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /**
  * The gap of a ring in the hole: the gap in its gauge + π × (hole − gauge). Source: ISO 6621-2, which defines the closed gap in a
@@ -26,17 +27,18 @@ public final class RingGap {
     }
 
     /** Both gaps against the groove's limits, π times as uncertain as the hole; a ring made to be filed may be short by its allowance. */
-    public static List<Comparison> check(Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
+    public static List<Comparison> check(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         return check(Rule.RING_GAP_GREATEST, hole, uncertainty, ring, groove);
     }
 
     /** The same in a worn hole that is to run on: where the gap of the right ring is too wide, the hole is. */
-    public static List<Comparison> checkInService(Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
+    public static List<Comparison> checkInService(
+            Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         return check(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
     }
 
     private static List<Comparison> check(
-            Rule greatest, Limits hole, Length uncertainty, RingShape ring, GrooveShape groove) {
+            Rule greatest, Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
         return List.of(
                 least(gap.least(), ring, groove, uncertainty),
@@ -45,7 +47,7 @@ public final class RingGap {
     }
 
     /** A ring made to be filed need not be proven wide enough: what is too close to call is filed as well. */
-    private static Comparison least(Length gap, RingShape ring, GrooveShape groove, Length uncertainty) {
+    private static Comparison least(Length gap, RingShape ring, GrooveShape groove, Uncertainty uncertainty) {
         Length limit = groove.gap().least();
         Comparison asMade =
                 Rule.RING_GAP_LEAST.atLeast(groove.name(), gap, limit).within(uncertainty, Carried.PI_TIMES);

@@ -2,6 +2,7 @@ package org.borewright.fit;
 
 import org.borewright.fit.shape.DeckShape;
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 
 /**
  * The clearance of a measured piston in the worn hole it has run in, both at 20 °C: the largest diameter across the thrust faces where the
@@ -26,7 +27,8 @@ public final class ServiceClearance {
     }
 
     /** The clearance against the most in service, as uncertain as hole and piston together. */
-    public static Comparison check(Length hole, Length ofHole, Length piston, Length ofPiston, Length wearLimit) {
+    public static Comparison check(
+            Length hole, Uncertainty ofHole, Length piston, Uncertainty ofPiston, Length wearLimit) {
         return Rule.SERVICE_CLEARANCE.atMost("", hole.minus(piston), wearLimit).within(ofHole, ofPiston);
     }
 }

@@ -3,6 +3,7 @@ package org.borewright.fit;
 import java.util.List;
 import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
 
@@ -14,27 +15,27 @@ public final class ServiceShape {
     /**
      * Both figures of a hole that was honed with choke: as taper counts how far it is beyond it.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; all of them were taken with one gauge
      */
     public static List<Comparison> checkChoked(
-            Grid grid, Choke choke, Length uncertainty, Length taper, Length outOfRound) {
+            Grid grid, Choke choke, Uncertainty uncertainty, Length taper, Length outOfRound) {
         return List.of(
                 Rule.SERVICE_TAPER
                         .atMost("beyond its choke", ChokedShape.beyond(grid, choke), taper)
-                        .within(uncertainty),
+                        .within(uncertainty, Carried.DIFFERENCE),
                 check(BoreShape.of(grid), uncertainty, taper, outOfRound).get(1));
     }
 
     /**
      * Both figures against their allowances.
      *
-     * @param uncertainty of a difference of two readings of one gauge
+     * @param uncertainty of one reading; all of them were taken with one gauge
      */
-    public static List<Comparison> check(BoreShape shape, Length uncertainty, Length taper, Length outOfRound) {
+    public static List<Comparison> check(BoreShape shape, Uncertainty uncertainty, Length taper, Length outOfRound) {
         return List.of(
-                Rule.SERVICE_TAPER.atMost("", shape.taper(), taper).within(uncertainty),
+                Rule.SERVICE_TAPER.atMost("", shape.taper(), taper).within(uncertainty, Carried.DIFFERENCE),
                 Rule.SERVICE_OUT_OF_ROUND
                         .atMost("", shape.outOfRound(), outOfRound)
-                        .within(uncertainty));
+                        .within(uncertainty, Carried.DIFFERENCE));
     }
 }

@@ -25,7 +25,6 @@ import org.borewright.kit.table.SizeRow;
 import org.borewright.kit.table.SizeTable;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
-import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
 
@@ -99,25 +98,23 @@ final class HoleReporter {
         if (request.condition() == Condition.FINISHED) {
             return hole.at20() instanceof Grid grid
                     ? FinishedShape.check(
-                            grid,
-                            Uncertainty.ofDifference(request.gauge()),
-                            engine.limits().choke())
+                            grid, hole.ofReading(), engine.limits().choke())
                     : FinishedShape.NOT_CHECKED;
         }
         if (!runsOn) {
             return List.of();
         }
         return hole.at20() instanceof Grid grid
-                ? WornShape.check(grid, request.gauge(), engine.limits())
+                ? WornShape.check(grid, hole.ofReading(), engine.limits())
                 : WornShape.NOT_CHECKED;
     }
 
     private static List<Check> asItIs(Hole hole, SizeRow row, PistonShape piston) {
         Limits diameters = hole.diameters().orElseThrow();
-        List<Check> checks = new ArrayList<>(Clearance.check(diameters, hole.uncertainty(), piston));
+        List<Check> checks = new ArrayList<>(Clearance.check(diameters, hole.ofReading(), piston));
         row.kit()
                 .ifPresent(kit -> checks.addAll(RingChecks.gapsIn(
-                        diameters, hole.uncertainty(), kit.outfit().rings(), piston)));
+                        diameters, hole.ofReading(), kit.outfit().rings(), piston)));
         return checks;
     }
 
@@ -126,7 +123,7 @@ final class HoleReporter {
             case REBORE -> byBar(hole, fate.finish().minus(engine.bore().honeStock()));
             case HONE_ONLY ->
                 hole.honeCleanUp()
-                        .map(needed -> CleanUpCheck.byHone(needed, honedAtMost(hole, fate), hole.uncertainty()));
+                        .map(needed -> CleanUpCheck.byHone(needed, honedAtMost(hole, fate), hole.ofReading()));
             case AS_IS -> Optional.empty();
         };
     }
@@ -140,11 +137,10 @@ final class HoleReporter {
 
     private Optional<Check> byBar(Hole hole, Length barSize) {
         return switch (request.condition()) {
-            case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.uncertainty()));
+            case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.ofReading()));
             case FINISHED ->
                 hole.diameters()
-                        .map(measured ->
-                                CleanUpCheck.byBarInFinished(measured.greatest(), barSize, hole.uncertainty()));
+                        .map(measured -> CleanUpCheck.byBarInFinished(measured.greatest(), barSize, hole.ofReading()));
         };
     }
 

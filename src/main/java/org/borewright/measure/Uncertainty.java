@@ -11,9 +11,19 @@ import java.util.List;
  * @param temperature from the temperature, D·α·u(t)
  * @param expansion from the material, D·|t − 20|·u(α)
  * @param ring from the growth of the setting ring
+ * @param stated from the temperature if it is stated, D·α·1 K: the same as {@code temperature} where it was
  */
 public record Uncertainty(
-        double gauge, double resolution, double repeatability, double temperature, double expansion, double ring) {
+        double gauge,
+        double resolution,
+        double repeatability,
+        double temperature,
+        double expansion,
+        double ring,
+        double stated) {
+
+    /** Of what is known exactly, such as a part as made. */
+    public static final Uncertainty NONE = new Uncertainty(0, 0, 0, 0, 0, 0, 0);
 
     /** Where a share of the uncertainty comes from, and what makes it smaller in a workshop. */
     public enum Term {
@@ -60,7 +70,33 @@ public record Uncertainty(
                 gauge.repeatability().nanometres(),
                 size * material.perKelvin() * climate.standardUncertainty(),
                 size * Math.abs(climate.temperature().kelvinsAboveReference()) * material.standardUncertainty(),
-                gauge.ring().isPresent() ? gauge.ring().get().standardUncertainty() : 0);
+                gauge.ring().isPresent() ? gauge.ring().get().standardUncertainty() : 0,
+                size * material.perKelvin() * Climate.at(Temperature.REFERENCE).standardUncertainty());
+    }
+
+    /** Of a length of which only the expanded uncertainty is told, whole. */
+    public static Uncertainty ofCalibration(Length expanded) {
+        return new Uncertainty(expanded.nanometres() / 2.0, 0, 0, 0, 0, 0, 0);
+    }
+
+    /** The same length taken with a gauge of another calibration, of this expanded uncertainty; all else as it was. */
+    public Uncertainty withCalibration(Length expanded) {
+        return new Uncertainty(
+                expanded.nanometres() / 2.0, resolution, repeatability, temperature, expansion, ring, stated);
+    }
+
+    /**
+     * The same length taken with another gauge, all else as it was.
+     *
+     * @param standard √((U/2)² + resolution²/12 + repeatability²) of that gauge; how it is shared among the three makes no difference
+     */
+    public Uncertainty withGaugeWorth(Length standard) {
+        return new Uncertainty(0, 0, standard.nanometres(), temperature, expansion, ring, stated);
+    }
+
+    /** The same length taken with part and setting ring at 20 °C, and so stated: only 1 K of the temperature is left. */
+    public Uncertainty atReference() {
+        return new Uncertainty(gauge, resolution, repeatability, stated, 0, 0, stated);
     }
 
     /** The standard uncertainty from one source in nanometres; zero where it adds nothing. */
@@ -77,7 +113,8 @@ public record Uncertainty(
 
     /** The same for a diameter so many times as large, taken with the same gauge in the same climate: what is a share of it grows with it. */
     public Uncertainty scaled(double times) {
-        return new Uncertainty(gauge, resolution, repeatability, temperature * times, expansion * times, ring);
+        return new Uncertainty(
+                gauge, resolution, repeatability, temperature * times, expansion * times, ring, stated * times);
     }
 
     /** The largest term; of equal ones the first. */
@@ -116,24 +153,10 @@ public record Uncertainty(
     }
 
     /**
-     * The most uncertain one of two lengths measured apart may be, the other being as uncertain as it is, for their difference to be no
-     * more uncertain than so much, rounded down; zero where the other alone is too uncertain. Source: as above.
-     */
-    public static Length leftOf(Length ofDifference, Length other) {
-        double whole = ofDifference.nanometres();
-        double taken = other.nanometres();
-        return taken < whole
-                ? Length.ofNanometres((long) Math.floor(Math.sqrt((whole - taken) * (whole + taken))))
-                : Length.ZERO;
-    }
-
-    /**
-     * The expanded uncertainty of a difference of two readings of one gauge: all but resolution and repeatability falls out of a
+     * The expanded uncertainty of a difference of two such readings of one gauge: all but resolution and repeatability falls out of a
      * difference, and these count twice (JCGM 100, 5.2), rounded up.
      */
-    public static Length ofDifference(Gauge gauge) {
-        double step = gauge.resolution().nanometres() / Math.sqrt(12);
-        double scatter = gauge.repeatability().nanometres();
-        return Length.ofNanometres((long) Math.ceil(2 * Math.sqrt(2) * Math.hypot(step, scatter)));
+    public Length expandedOfDifference() {
+        return Length.ofNanometres((long) Math.ceil(2 * Math.sqrt(2) * Math.hypot(resolution, repeatability)));
     }
 }

@@ -2,10 +2,10 @@ package org.borewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.nm;
+import static org.borewright.fit.Shapes.worth;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.LongRange;
+import org.borewright.measure.Uncertainty;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -13,21 +13,22 @@ class CarriedTest {
 
     @ParameterizedTest
     @CsvSource({
-        "ONCE, 5000, 5000, 5000",
-        "TWICE, 5000, 10000, 2500",
-        "TWICE, 5001, 10002, 2500",
-        "PI_TIMES, 5000, 15708, 1591",
-        "PI_TIMES, 1, 4, 0",
-        "PI_TIMES, 0, 0, 0"
+        "ONCE, 5000, 5000",
+        "TWICE, 5000, 10000",
+        "TWICE, 5001, 10002",
+        "PI_TIMES, 5000, 15708",
+        "PI_TIMES, 1, 4",
+        "PI_TIMES, 0, 0",
+        "DIFFERENCE, 5000, 0"
     })
-    void theUncertaintyOfTheValueGoesUpAndThatOfTheReadingDown(Carried carried, long given, long from, long reading) {
-        assertThat(carried.from(nm(given))).isEqualTo(nm(from));
-        assertThat(carried.readingWithin(nm(given))).isEqualTo(nm(reading));
+    void theUncertaintyOfTheValueGoesUp(Carried carried, long reading, long value) {
+        assertThat(carried.from(worth(nm(reading)))).isEqualTo(nm(value));
     }
 
-    @Property
-    boolean aReadingWithinItsBoundsKeepsTheValueWithinItsOwn(
-            @ForAll Carried carried, @ForAll @LongRange(min = 0, max = 10_000_000) long ofValue) {
-        return !carried.from(carried.readingWithin(nm(ofValue))).isMoreThan(nm(ofValue));
+    /** 2·√2·√(300² + 400²) = 1414.2: nothing else is left in a difference. */
+    @Test
+    void aDifferenceKeepsStepAndScatterTwice() {
+        Uncertainty reading = new Uncertainty(2500, 300, 400, 700, 20, 60, 700);
+        assertThat(Carried.DIFFERENCE.from(reading)).isEqualTo(nm(1415));
     }
 }

@@ -1,6 +1,7 @@
 package org.borewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.fit.Shapes.differing;
 import static org.borewright.fit.Shapes.mm;
 
 import java.math.BigDecimal;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import org.borewright.fit.shape.Choke;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Grids;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +39,10 @@ class ChokedShapeTest {
             0 0 0 0 0 0,        0.0008,   OUT,       IN,        IN
             """)
     void eachAxisHasTheChoke(String readings, Length uncertainty, Outcome least, Outcome greatest, Outcome even) {
-        List<Check> checks = FinishedShape.check(grid(readings), uncertainty, Optional.of(CHOKE));
+        List<Check> checks = FinishedShape.check(
+                grid(readings),
+                uncertainty.equals(Length.ZERO) ? Uncertainty.NONE : differing(uncertainty),
+                Optional.of(CHOKE));
 
         assertThat(checks)
                 .extracting(Check::rule)
@@ -57,7 +62,7 @@ class ChokedShapeTest {
             0 0 70.001 0 20 20,  0.050001, OUT
             """)
     void aHoleThatRunsOnMayLeaveItsChokeByTheAllowance(String readings, Length beyond, Outcome outcome) {
-        Comparison taper = ServiceShape.checkChoked(grid(readings), CHOKE, Length.ZERO, mm("0.050"), mm("0.100"))
+        Comparison taper = ServiceShape.checkChoked(grid(readings), CHOKE, Uncertainty.NONE, mm("0.050"), mm("0.100"))
                 .get(0);
 
         assertThat(taper.value()).isEqualTo(Amount.of(beyond));

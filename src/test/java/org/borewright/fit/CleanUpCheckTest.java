@@ -2,7 +2,9 @@ package org.borewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
+import static org.borewright.fit.Shapes.named;
 import static org.borewright.fit.Shapes.nm;
+import static org.borewright.fit.Shapes.worth;
 
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -26,10 +28,10 @@ class CleanUpCheckTest {
             70.250000, OUT,       -10000,
             """)
     void byTheBarTheReadingCountsTwice(Length barSize, Outcome outcome, long margin, Length settledWithin) {
-        Comparison check = CleanUpCheck.byBar(mm("70.260"), barSize, mm("0.005"));
+        Comparison check = CleanUpCheck.byBar(mm("70.260"), barSize, worth(mm("0.005")));
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.margin()).isEqualTo(margin);
-        assertThat(check.settledWithin()).isEqualTo(Optional.ofNullable(settledWithin));
+        assertThat(named(check)).isEqualTo(Optional.ofNullable(settledWithin));
         assertThat(check.rule()).isEqualTo(Rule.CLEAN_UP);
     }
 
@@ -42,10 +44,10 @@ class CleanUpCheckTest {
             70.110000, OUT,       -5000,
             """)
     void byTheHoneItCountsOnce(Length finish, Outcome outcome, long margin, Length settledWithin) {
-        Comparison check = CleanUpCheck.byHone(mm("70.115"), finish, mm("0.005"));
+        Comparison check = CleanUpCheck.byHone(mm("70.115"), finish, worth(mm("0.005")));
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.margin()).isEqualTo(margin);
-        assertThat(check.settledWithin()).isEqualTo(Optional.ofNullable(settledWithin));
+        assertThat(named(check)).isEqualTo(Optional.ofNullable(settledWithin));
         assertThat(check.place()).isEqualTo("by the hone");
     }
 
@@ -57,6 +59,6 @@ class CleanUpCheckTest {
         Length u = nm(uncertainty);
         CleanUp cleanUp = new CleanUp(Optional.of(nm(worst)), Optional.empty(), u.doubled(), u);
         boolean certain = cleanUp.at(nm(bar), Length.ZERO) == Certainty.CERTAIN;
-        return certain == (CleanUpCheck.byBar(nm(worst), nm(bar), u).outcome() == Outcome.IN);
+        return certain == (CleanUpCheck.byBar(nm(worst), nm(bar), worth(u)).outcome() == Outcome.IN);
     }
 }

@@ -6,6 +6,7 @@ import static org.borewright.fit.Shapes.limits;
 import static org.borewright.fit.Shapes.mm;
 import static org.borewright.fit.Shapes.nm;
 import static org.borewright.fit.Shapes.piston;
+import static org.borewright.fit.Shapes.worth;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -60,7 +61,7 @@ class ClearanceTest {
             """)
     void bothEndsAreGuardedByTheUncertainty(
             Length smallest, Length largest, Length uncertainty, Outcome least, Outcome greatest) {
-        List<Comparison> checks = Clearance.check(new Limits(smallest, largest), uncertainty, PISTON);
+        List<Comparison> checks = Clearance.check(new Limits(smallest, largest), worth(uncertainty), PISTON);
         assertThat(checks).extracting(Comparison::rule).containsExactly(Rule.CLEARANCE_LEAST, Rule.CLEARANCE_GREATEST);
         assertThat(checks).extracting(Comparison::outcome).containsExactly(least, greatest);
     }
@@ -76,7 +77,11 @@ class ClearanceTest {
             """)
     void aMeasuredPistonAddsItsOwnUncertainty(Length smallest, Length largest, Outcome least, Outcome greatest) {
         List<Comparison> checks = Clearance.check(
-                new Limits(smallest, largest), mm("0.004"), Limits.exactly(mm("69.965")), mm("0.003"), WINDOW);
+                new Limits(smallest, largest),
+                worth(mm("0.004")),
+                Limits.exactly(mm("69.965")),
+                worth(mm("0.003")),
+                WINDOW);
         assertThat(checks).extracting(Comparison::outcome).containsExactly(least, greatest);
         assertThat(checks).extracting(Comparison::uncertainty).containsOnly(5_000L);
     }
@@ -84,8 +89,8 @@ class ClearanceTest {
     @ParameterizedTest
     @CsvSource({"70.000, 0.5", "70.005, 0.977250", "69.995, 0.022750", "70.0025, 0.841345"})
     void aCloseCallCarriesItsProbability(Length hole, double probability) {
-        Comparison least =
-                Clearance.check(Limits.exactly(hole), mm("0.005"), PISTON).get(0);
+        Comparison least = Clearance.check(Limits.exactly(hole), worth(mm("0.005")), PISTON)
+                .get(0);
         assertThat(least.conformance().orElseThrow()).isCloseTo(probability, within(5e-7));
     }
 
@@ -100,7 +105,8 @@ class ClearanceTest {
         Limits millimetres = new Limits(
                 Length.parse(least.multiply(inch), LengthUnit.MILLIMETRE),
                 Length.parse(greatest.multiply(inch), LengthUnit.MILLIMETRE));
-        return Clearance.check(inches, mm("0.005"), PISTON).equals(Clearance.check(millimetres, mm("0.005"), PISTON));
+        return Clearance.check(inches, worth(mm("0.005")), PISTON)
+                .equals(Clearance.check(millimetres, worth(mm("0.005")), PISTON));
     }
 
     @Property

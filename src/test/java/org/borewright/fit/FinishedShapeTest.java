@@ -3,6 +3,8 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
 
+import org.borewright.measure.Climate;
+import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
@@ -27,7 +29,13 @@ class FinishedShapeTest {
             """)
     void aHonedHoleIsStraightAndRound(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         BoreShape shape = new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH);
-        assertThat(FinishedShape.check(shape, Uncertainty.ofDifference(Gauge.Kind.BORE_GAUGE.usual())))
+        assertThat(FinishedShape.check(
+                        shape,
+                        Uncertainty.of(
+                                mm("70"),
+                                Gauge.Kind.BORE_GAUGE.usual(),
+                                Climate.NOT_STATED,
+                                new Expansion(11e-6, 1e-6))))
                 .extracting(Comparison::outcome)
                 .containsExactly(taperIs, outOfRoundIs);
     }
@@ -36,7 +44,7 @@ class FinishedShapeTest {
     @CsvSource({"0.010, 0.010, IN, IN", "0.010001, 0.010, OUT, IN", "0.010, 0.010001, IN, OUT"})
     void exactFiguresMayMeetTheLimit(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         var checks = FinishedShape.check(
-                new BoreShape(taper, mm("0").minus(taper), outOfRound, Form.TAPERED_TO_BOTTOM), Length.ZERO);
+                new BoreShape(taper, mm("0").minus(taper), outOfRound, Form.TAPERED_TO_BOTTOM), Uncertainty.NONE);
         assertThat(checks).extracting(Comparison::outcome).containsExactly(taperIs, outOfRoundIs);
         assertThat(checks)
                 .extracting(Comparison::rule)

@@ -3,6 +3,7 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
 import static org.borewright.fit.Shapes.nm;
+import static org.borewright.fit.Shapes.worth;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -52,7 +53,7 @@ class HoneOnlyTest {
             @ForAll @LongRange(min = 0, max = 10_000) long uncertainty) {
         boolean certain = HoneOnly.at(nm(finish), nm(cleanUp), nm(uncertainty)) == Certainty.CERTAIN;
         return certain
-                == (CleanUpCheck.byHone(nm(cleanUp), nm(finish), nm(uncertainty))
+                == (CleanUpCheck.byHone(nm(cleanUp), nm(finish), worth(nm(uncertainty)))
                                 .outcome()
                         == Outcome.IN);
     }

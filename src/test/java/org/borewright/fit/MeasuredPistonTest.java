@@ -3,6 +3,7 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.fit.Shapes.limits;
+import static org.borewright.fit.Shapes.worth;
 
 import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class MeasuredPistonTest {
             69.965000, 0.006, TOO_CLOSE, TOO_CLOSE
             """)
     void bothLimitsOfTheToleranceAreGuarded(Length diameter, Length uncertainty, Outcome least, Outcome greatest) {
-        assertThat(MeasuredPiston.check("A", diameter, uncertainty, limits("69.960", "69.970")))
+        assertThat(MeasuredPiston.check("A", diameter, worth(uncertainty), limits("69.960", "69.970")))
                 .extracting(Comparison::rule, Comparison::place, Comparison::outcome)
                 .containsExactly(tuple(Rule.PISTON_LEAST, "A", least), tuple(Rule.PISTON_GREATEST, "A", greatest));
     }

@@ -2,6 +2,7 @@ package org.borewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
+import static org.borewright.fit.Shapes.worth;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -23,7 +24,7 @@ class ProbedWallTest {
             34.000000, OUT
             """)
     void noWallLiesNearerTheAxisThanHalfTheDiameter(Length radius, Outcome outcome) {
-        Comparison check = ProbedWall.check(radius, mm("70.100"), mm("0.005"));
+        Comparison check = ProbedWall.check(radius, mm("70.100"), worth(mm("0.005")));
 
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.rule()).isEqualTo(Rule.PROBED_WALL);
@@ -37,6 +38,6 @@ class ProbedWallTest {
         Length hole = Length.ofNanometres(diameter);
         Length radius = hole.halfRoundedUp().plus(Length.ofNanometres(off));
 
-        return ProbedWall.check(radius, hole, mm("0.005")).outcome() != Outcome.OUT;
+        return ProbedWall.check(radius, hole, worth(mm("0.005"))).outcome() != Outcome.OUT;
     }
 }

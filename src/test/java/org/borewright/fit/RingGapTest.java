@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.offset;
 import static org.borewright.fit.Shapes.groove;
 import static org.borewright.fit.Shapes.limits;
 import static org.borewright.fit.Shapes.mm;
+import static org.borewright.fit.Shapes.named;
 import static org.borewright.fit.Shapes.nm;
 import static org.borewright.fit.Shapes.ring;
+import static org.borewright.fit.Shapes.worth;
 
 import java.util.List;
 import java.util.Optional;
@@ -97,7 +99,7 @@ class RingGapTest {
     @CsvSource({"0.353, 0.597, 0.000954", "0.347, 0.603, 0.000954", "0.350, 0.600,"})
     void theGaugeThatSettlesAGapIsPiTimesFiner(Length from, Length to, Length gauge) {
         assertThat(check(new Limits(from, to), Length.ZERO, mm("0.002")))
-                .allSatisfy(check -> assertThat(check.settledWithin()).isEqualTo(Optional.ofNullable(gauge)));
+                .allSatisfy(check -> assertThat(named(check)).isEqualTo(Optional.ofNullable(gauge)));
     }
 
     /** Least gap 0.350; up to 0.100 may be filed off a ring made for it, none off another. */
@@ -144,8 +146,8 @@ class RingGapTest {
             @ForAll @LongRange(min = 0, max = 150_000) long file,
             @ForAll @LongRange(min = 0, max = 10_000) long uncertainty) {
         RingShape ring = ring(limits("0.300", "0.550"), nm(file));
-        List<Comparison> small = RingGap.check(Limits.exactly(nm(hole)), nm(uncertainty), ring, TOP);
-        List<Comparison> large = RingGap.check(Limits.exactly(nm(hole + larger)), nm(uncertainty), ring, TOP);
+        List<Comparison> small = RingGap.check(Limits.exactly(nm(hole)), worth(nm(uncertainty)), ring, TOP);
+        List<Comparison> large = RingGap.check(Limits.exactly(nm(hole + larger)), worth(nm(uncertainty)), ring, TOP);
         return isNoWorse(large.get(0), small.get(0)) && isNoWorse(small.get(1), large.get(1));
     }
 
@@ -161,8 +163,8 @@ class RingGapTest {
     @Property
     boolean aWornHoleIsJudgedAlike(@ForAll @LongRange(min = 69_800_000, max = 70_400_000) long hole) {
         RingShape ring = ring(limits("0.300", "0.550"), Length.ZERO);
-        List<Comparison> finished = RingGap.check(Limits.exactly(nm(hole)), nm(5_000), ring, TOP);
-        List<Comparison> worn = RingGap.checkInService(Limits.exactly(nm(hole)), nm(5_000), ring, TOP);
+        List<Comparison> finished = RingGap.check(Limits.exactly(nm(hole)), worth(nm(5_000)), ring, TOP);
+        List<Comparison> worn = RingGap.checkInService(Limits.exactly(nm(hole)), worth(nm(5_000)), ring, TOP);
         return worn.get(0).equals(finished.get(0))
                 && worn.get(1).rule() == Rule.SERVICE_RING_GAP
                 && worn.get(1).margin() == finished.get(1).margin()
@@ -180,6 +182,6 @@ class RingGapTest {
     }
 
     private static List<Comparison> check(Limits gap, Length file, Length uncertainty) {
-        return RingGap.check(Limits.exactly(mm("70.000")), uncertainty, ring(gap, file), TOP);
+        return RingGap.check(Limits.exactly(mm("70.000")), worth(uncertainty), ring(gap, file), TOP);
     }
 }

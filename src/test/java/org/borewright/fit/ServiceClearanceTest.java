@@ -3,6 +3,7 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.limits;
 import static org.borewright.fit.Shapes.mm;
+import static org.borewright.fit.Shapes.worth;
 
 import java.util.Optional;
 import org.borewright.fit.shape.DeckShape;
@@ -24,7 +25,8 @@ class ServiceClearanceTest {
             69.915000, 0.145,     OUT
             """)
     void aWornPistonMayHaveTheClearanceOfItsWearLimit(Length piston, Length clearance, Outcome outcome) {
-        Comparison check = ServiceClearance.check(mm("70.060"), mm("0.003"), piston, mm("0.004"), mm("0.140"));
+        Comparison check =
+                ServiceClearance.check(mm("70.060"), worth(mm("0.003")), piston, worth(mm("0.004")), mm("0.140"));
         assertThat(check.value()).isEqualTo(Amount.of(clearance));
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.rule()).isEqualTo(Rule.SERVICE_CLEARANCE);

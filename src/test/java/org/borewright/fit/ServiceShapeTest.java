@@ -3,6 +3,8 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
 
+import org.borewright.measure.Climate;
+import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
@@ -27,7 +29,10 @@ class ServiceShapeTest {
             Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         BoreShape shape = new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH);
         var checks = ServiceShape.check(
-                shape, Uncertainty.ofDifference(Gauge.Kind.BORE_GAUGE.usual()), mm("0.050"), mm("0.075"));
+                shape,
+                Uncertainty.of(mm("70"), Gauge.Kind.BORE_GAUGE.usual(), Climate.NOT_STATED, new Expansion(11e-6, 1e-6)),
+                mm("0.050"),
+                mm("0.075"));
         assertThat(checks).extracting(Comparison::outcome).containsExactly(taperIs, outOfRoundIs);
         assertThat(checks).extracting(Comparison::rule).containsExactly(Rule.SERVICE_TAPER, Rule.SERVICE_OUT_OF_ROUND);
     }

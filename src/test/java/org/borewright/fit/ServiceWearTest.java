@@ -21,7 +21,8 @@ class ServiceWearTest {
             70.100001, 0,     OUT
             """)
     void aHoleRunsOnUpToItsAllowanceOverThePresentSize(Length largest, Length uncertainty, Outcome outcome) {
-        Comparison check = ServiceWear.check(largest, uncertainty, Shapes.mm("70.000"), Shapes.mm("0.100"));
+        Comparison check =
+                ServiceWear.check(largest, Shapes.worth(uncertainty), Shapes.mm("70.000"), Shapes.mm("0.100"));
         assertThat(check.outcome()).isEqualTo(outcome);
         assertThat(check.rule()).isEqualTo(Rule.SERVICE_WEAR);
         assertThat(check.limit()).isEqualTo(Amount.of(Shapes.mm("70.100")));

@@ -13,6 +13,7 @@ import org.borewright.fit.shape.RingSection;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /** Parts on the bench: what a test says nothing of is an unremarkable figure. */
 final class Shapes {
@@ -25,6 +26,24 @@ final class Shapes {
 
     static Length nm(long nanometres) {
         return Length.ofNanometres(nanometres);
+    }
+
+    /** A reading worth so much, of which nothing else is told. */
+    static Uncertainty worth(Length expanded) {
+        return Uncertainty.ofCalibration(expanded);
+    }
+
+    /** A reading with a gauge of which two differ by so much. */
+    static Uncertainty differing(Length expanded) {
+        return new Uncertainty(0, 0, (expanded.nanometres() - 0.5) / Math.sqrt(8), 0, 0, 0, 0);
+    }
+
+    /** The figure of the better gauge that a close call names; empty where it names none. */
+    static Optional<Length> named(Comparison check) {
+        return check.closer()
+                .flatMap(closer -> closer instanceof CloserReading.Better better
+                        ? Optional.of(better.atMost())
+                        : Optional.empty());
     }
 
     static Limits limits(String least, String greatest) {

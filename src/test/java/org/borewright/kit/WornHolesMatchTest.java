@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
+import org.borewright.fit.CloserReading;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.Block;
@@ -26,6 +27,7 @@ import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The size for worn holes. With the twin's figures (standard 70.000, e 0.02, hone stock 0.05) a hole of largest reading D is certain at a finish
@@ -202,9 +204,11 @@ class WornHolesMatchTest {
 
     @ParameterizedTest(name = "probed at {0}, from the bar''s axis {1}: {2}")
     @CsvSource({
-        // 2r + 2e lies below 70.200, and only the guard of 2U is missing
-        "35.079, false, BETTER_GAUGE",
-        "35.099, true, BETTER_GAUGE",
+        // 2r + 2e lies 0.005 below 70.200, and only the guard of 2U is missing
+        "35.0775, false, BETTER_GAUGE",
+        "35.0975, true, BETTER_GAUGE",
+        // 0.002 below it: 2U of the temperature alone is more, but the wall may stand nearer to the bar's own axis
+        "35.079, false, PROBE_FROM_BAR_AXIS",
         // 2r + 2e lies above it, but the wall may stand nearer to the bar's own axis
         "35.085, false, PROBE_FROM_BAR_AXIS",
         "35.114719, false, PROBE_FROM_BAR_AXIS",
@@ -217,9 +221,40 @@ class WornHolesMatchTest {
         assertThat(match.settling().orElseThrow().readings().get(0).what()).isEqualTo(what);
     }
 
+    /** Hone only, U 0.005281, of which 1 K (0.001 596) and the step (0.000 577) leave √(4² − 1.596² − 0.577²) = 3.622 µm. */
+    @Test
+    void aHoneThatIsTooCloseNamesTheGaugeThatProvesIt() {
+        Settling.Reading reading = honed(4_000).orElseThrow().readings().get(0);
+
+        assertThat(reading.what()).isEqualTo(Settling.What.BETTER_GAUGE);
+        assertThat(reading.gauge())
+                .contains(new CloserReading.Better(CloserReading.What.CALIBRATION, false, mm("0.003622")));
+    }
+
+    /** On the limit, beyond it, or nearer than 1 K tells, a better reading is no saving to promise. */
     @ParameterizedTest
-    @CsvSource({"35.114720, false", "35.101, true"})
-    void aWallThatProvedToStandTooFarOffIsNotProbedAgain(String radius, boolean fromBarAxis) {
+    @ValueSource(longs = {0, -500, -4_000, 1_000})
+    void aHoneThatNoGaugeProvesIsNotPromised(long margin) {
+        assertThat(honed(margin)).isEmpty();
+    }
+
+    /** The standard size, where the first hole lies so far below what the hone may reach. */
+    private static Optional<Settling> honed(long margin) {
+        TwinShop shop = new TwinShop();
+        Length largest = shop.pistons
+                .get(0)
+                .shape()
+                .finishForCleanUp()
+                .minus(mm("0.005"))
+                .minus(Length.ofNanometres(margin));
+        String read = BigDecimal.valueOf(largest.nanometres(), 6).toPlainString();
+        return shop.ask(shop.request(Condition.WORN, "standard", List.of(survey("1", read), survey("2", "69.980"))))
+                .settling();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"35.114720, false", "35.101, true", "35.099, true"})
+    void aWallThatNoReadingProvesNearEnoughIsNotProbedAgain(String radius, boolean fromBarAxis) {
         assertThat(probed(new TwinShop(), radius, fromBarAxis).settling()).isEmpty();
     }
 

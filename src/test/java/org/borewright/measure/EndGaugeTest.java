@@ -53,7 +53,8 @@ class EndGaugeTest {
                 perKelvin.repeatability(),
                 perKelvin.temperature() * TEMPERATURE_DIFFERENCE,
                 perKelvin.expansion(),
-                perKelvin.ring());
+                perKelvin.ring(),
+                perKelvin.stated());
         assertThat(budget.combined()).isCloseTo(316.64, within(0.5));
         assertThat(budget.mattersMost()).isEqualTo(Uncertainty.Term.GAUGE);
     }

@@ -56,7 +56,7 @@ class UncertaintyProperties {
      */
     @Property(tries = 2, seed = "20260302")
     boolean twiceTheStandardUncertaintyCoversTheSumsOfTheSupplement(@ForAll boolean normal) {
-        double expanded = 2 * new Uncertainty(1, 1, 1, 1, 0, 0).combined();
+        double expanded = 2 * new Uncertainty(1, 1, 1, 1, 0, 0, 0).combined();
         Random dice = new Random(20260302);
         int within = 0;
         for (int i = 0; i < THROWN; i++) {

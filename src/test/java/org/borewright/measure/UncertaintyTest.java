@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -11,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.borewright.measure.Temperature.Scale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -38,7 +40,8 @@ class UncertaintyTest {
                 row.getDouble(2),
                 row.getDouble(3),
                 row.getDouble(4),
-                row.getDouble(5));
+                row.getDouble(5),
+                0);
         assertThat(budget.combined()).isCloseTo(row.getDouble(6), within(row.getDouble(7)));
     }
 
@@ -86,10 +89,16 @@ class UncertaintyTest {
         "0.001, 0.001, 0.002944"
     })
     void aDifferenceOfTwoReadingsKeepsOnlyStepAndScatter(Length resolution, Length repeatability, Length expanded) {
-        assertThat(Uncertainty.ofDifference(gauge(Length.ofMicrometres(5), resolution, repeatability)))
-                .isEqualTo(expanded);
-        assertThat(Uncertainty.ofDifference(gauge(Length.ofMicrometres(500), resolution, repeatability)))
-                .isEqualTo(expanded);
+        for (int calibrated : List.of(5, 500)) {
+            Gauge gauge = gauge(Length.ofMicrometres(calibrated), resolution, repeatability);
+            assertThat(Uncertainty.of(
+                                    Length.parseMillimetres("70"),
+                                    gauge,
+                                    Climate.NOT_STATED,
+                                    new Expansion(11e-6, 1e-6))
+                            .expandedOfDifference())
+                    .isEqualTo(expanded);
+        }
     }
 
     /** 3, 4, 5 and 5, 12, 13; the root of 2 is 1.414 214. */
@@ -106,30 +115,28 @@ class UncertaintyTest {
         assertThat(Uncertainty.ofApart(one, other)).isEqualTo(together);
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "0.005, 0.004, 0.003",
-        "0.013, 0.012, 0.005",
-        "0.005, 0, 0.005",
-        "0.005, 0.005, 0",
-        "0.005, 0.006, 0",
-        "0.001415, 0.001, 0.001001",
-        "0.001414, 0.001, 0.000999"
-    })
-    void whatOneOfTheTwoMayBeIsWhatTheOtherLeaves(Length together, Length other, Length left) {
-        assertThat(Uncertainty.leftOf(together, other)).isEqualTo(left);
+    /** What another gauge or 20 °C would leave of it: the temperature was not stated, and the ring was warm. */
+    @Test
+    void anotherGaugeAndTwentyDegreesEachLeaveTheRest() {
+        Uncertainty budget = new Uncertainty(5, 4, 3, 29, 7, 6, 10);
+
+        assertThat(budget.withCalibration(Length.ofNanometres(4))).isEqualTo(new Uncertainty(2, 4, 3, 29, 7, 6, 10));
+        assertThat(budget.withGaugeWorth(Length.ofNanometres(2)).combined())
+                .isEqualTo(new Uncertainty(2, 0, 0, 29, 7, 6, 10).combined());
+        assertThat(budget.atReference()).isEqualTo(new Uncertainty(5, 4, 3, 10, 0, 0, 10));
     }
 
-    @Property
-    boolean whatIsLeftIsTheMostThatGoesIn(
-            @ForAll @LongRange(min = 1, max = 100_000) long together,
-            @ForAll @LongRange(min = 0, max = 99_999) long other) {
-        Length whole = Length.ofNanometres(Math.max(together, other + 1));
-        Length taken = Length.ofNanometres(Math.min(together, other));
-        Length left = Uncertainty.leftOf(whole, taken);
-        Length more = left.plus(Length.ofNanometres(1));
-        return !Uncertainty.ofApart(left, taken).isMoreThan(whole)
-                && Uncertainty.ofApart(more, taken).isMoreThan(whole);
+    /** 70 mm, 10 × 10⁻⁶ /K: 1 K is worth 700 nm, and 5/√3 K as much more. */
+    @ParameterizedTest
+    @CsvSource({"20, 700", "31, 700", ", 2020.725942"})
+    void aTemperatureThatIsStatedLeavesOneKelvin(BigDecimal celsius, double nanometres) {
+        Climate climate = celsius == null ? Climate.NOT_STATED : Climate.at(Temperature.parse(celsius, Scale.CELSIUS));
+        Uncertainty budget = Uncertainty.of(
+                Length.parseMillimetres("70"), Gauge.Kind.BORE_GAUGE.usual(), climate, new Expansion(10e-6, 0));
+
+        assertThat(budget.temperature()).isCloseTo(nanometres, within(1e-6));
+        assertThat(budget.stated()).isCloseTo(700, within(1e-9));
+        assertThat(budget.scaled(2).stated()).isCloseTo(1400, within(1e-9));
     }
 
     private static Gauge gauge(Length expanded, Length resolution, Length repeatability) {
@@ -152,7 +159,7 @@ class UncertaintyTest {
             @ForAll @DoubleRange(min = 0, max = 1e6) double temperature,
             @ForAll @DoubleRange(min = 0, max = 1e6) double expansion,
             @ForAll @DoubleRange(min = 0, max = 1e6) double ring) {
-        Uncertainty budget = new Uncertainty(gauge, resolution, repeatability, temperature, expansion, ring);
+        Uncertainty budget = new Uncertainty(gauge, resolution, repeatability, temperature, expansion, ring, 0);
         double squares = 0;
         double largest = 0;
         for (Uncertainty.Term term : Uncertainty.Term.values()) {
@@ -171,7 +178,7 @@ class UncertaintyTest {
             @ForAll @DoubleRange(min = 0, max = 1e6) double temperature,
             @ForAll @DoubleRange(min = 0, max = 1e6) double expansion,
             @ForAll @DoubleRange(min = 0, max = 1e6) double ring) {
-        Uncertainty uncertainty = new Uncertainty(gauge, resolution, repeatability, temperature, expansion, ring);
+        Uncertainty uncertainty = new Uncertainty(gauge, resolution, repeatability, temperature, expansion, ring, 0);
         double shown = uncertainty.expanded().nanometres();
         return shown >= 2 * uncertainty.combined() && shown < 2 * uncertainty.combined() + 1;
     }

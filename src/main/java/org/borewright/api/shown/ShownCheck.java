@@ -8,7 +8,6 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
-import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -118,32 +117,12 @@ public record ShownCheck(
             case IN -> check.rule() == Rule.RING_GAP_TO_FILE ? check.rule().wayOut() : null;
             case NOT_CHECKED, UNKNOWN -> null;
             case OUT -> check.rule().wayOut();
-            case TOO_CLOSE -> check instanceof Comparison close ? closer(close, unit) : null;
+            case TOO_CLOSE ->
+                check instanceof Comparison close
+                        ? close.closer()
+                                .map(closer -> ShownCloser.of(close, closer, unit))
+                                .orElse(null)
+                        : null;
         };
-    }
-
-    /** The gauge that would settle a close call; at the limit itself no gauge does. */
-    private static String closer(Comparison close, LengthUnit unit) {
-        return close.settledWithin()
-                .map(within ->
-                        "measure again with a gauge whose expanded uncertainty is at most " + shown(within, unit))
-                .or(() -> close.settledTogether()
-                        .filter(together -> close.beside().isMoreThan(Length.ZERO))
-                        .map(together -> "measure hole and piston again with better gauges: the root of the sum of the"
-                                + " squares of both expanded uncertainties is to be at most " + shown(together, unit)))
-                .orElse("the value lies on the limit and no gauge settles it: "
-                        + (takesPistonsAsMade(close)
-                                ? "measure the piston, or move off the limit"
-                                : "move off the limit"));
-    }
-
-    /** Whether it is a clearance of pistons anywhere in their tolerance: a reading of the piston moves it off the limit. */
-    private static boolean takesPistonsAsMade(Comparison close) {
-        return (close.rule() == Rule.CLEARANCE_LEAST || close.rule() == Rule.CLEARANCE_GREATEST)
-                && close.beside().equals(Length.ZERO);
-    }
-
-    private static String shown(Length uncertainty, LengthUnit unit) {
-        return ShownLength.of(uncertainty, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
     }
 }

@@ -60,9 +60,9 @@ final class HolePlanner {
                 piston.map(measured -> Limits.exactly(measured.diameter())).orElseGet(() -> tolerance(mayGoIn));
         ClearanceWindow clearance = part.shape().clearance();
         Length target = diameter.least().plus(clearance.target());
-        Length ofPiston = piston.map(PistonInHand::uncertainty).orElse(Length.ZERO);
-        Length ofHole = request.ofHoles().budget(target, bore.expansion()).expanded();
-        Length together = Uncertainty.ofApart(ofHole, ofPiston);
+        Uncertainty ofPiston = piston.map(PistonInHand::budget).orElse(Uncertainty.NONE);
+        Uncertainty ofHole = request.ofHoles().budget(target, bore.expansion());
+        Length together = Uncertainty.ofApart(ofHole.expanded(), ofPiston.expanded());
         Optional<Limits> window = HoneWindow.of(diameter, clearance, together);
         List<Comparison> asItIs = asItIs(hole, diameter, ofPiston, clearance);
         List<Comparison> clean = runs(asItIs) ? List.of() : honedClean(hole, diameter, ofPiston, clearance);
@@ -78,8 +78,8 @@ final class HolePlanner {
             checks.add(NOT_MEASURED);
         }
         checks.addAll(clean);
-        window.ifPresent(
-                holes -> rings.forEach(set -> checks.addAll(RingChecks.gapsIn(holes, Length.ZERO, set, part.shape()))));
+        window.ifPresent(holes ->
+                rings.forEach(set -> checks.addAll(RingChecks.gapsIn(holes, Uncertainty.NONE, set, part.shape()))));
         return new HolePlan(
                 hole,
                 part,
@@ -114,7 +114,7 @@ final class HolePlanner {
         List<Comparison> asItIs = asItIs(
                 hole,
                 Limits.exactly(piston.diameter()),
-                piston.uncertainty(),
+                piston.budget(),
                 piston.part().shape().clearance());
         return mayBeCut && !runs(asItIs) && (!stays() || hole.diameters().isPresent());
     }
@@ -136,10 +136,10 @@ final class HolePlanner {
     }
 
     /** The clearances of a hole that is finished, or is never cut. */
-    private List<Comparison> asItIs(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
+    private List<Comparison> asItIs(Hole hole, Limits piston, Uncertainty ofPiston, ClearanceWindow window) {
         return hole.diameters()
                 .filter(measured -> stays())
-                .map(measured -> Clearance.check(measured, hole.uncertainty(), piston, ofPiston, window))
+                .map(measured -> Clearance.check(measured, hole.ofReading(), piston, ofPiston, window))
                 .orElse(List.of());
     }
 
@@ -158,12 +158,12 @@ final class HolePlanner {
     }
 
     /** The greatest clearance a hole to be cut will have at the least: for the largest piston, honed no further than clean. */
-    private List<Comparison> honedClean(Hole hole, Limits piston, Length ofPiston, ClearanceWindow window) {
+    private List<Comparison> honedClean(Hole hole, Limits piston, Uncertainty ofPiston, ClearanceWindow window) {
         Limits largest = Limits.exactly(piston.greatest());
         return hole.honeCleanUp()
                 .filter(clean -> mayBeCut)
                 .map(clean -> clean.plus(eachWay.doubled()))
-                .map(clean -> Clearance.check(Limits.exactly(clean), hole.uncertainty(), largest, ofPiston, window))
+                .map(clean -> Clearance.check(Limits.exactly(clean), hole.ofReading(), largest, ofPiston, window))
                 .map(both -> List.of(both.get(1).at("honed clean")))
                 .orElse(List.of());
     }

@@ -50,7 +50,7 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
                 choice.design().code() + " " + choice.size().label()));
         checks.add(MeasuredPiston.reading(noted.tag(), diameter, tolerance));
         if (Check.allPass(checks.subList(1, 2))) {
-            checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget.expanded(), tolerance));
+            checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget, tolerance));
         }
         return new PistonInHand(noted, diameter, budget, checks);
     }

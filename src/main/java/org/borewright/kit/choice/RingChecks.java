@@ -16,8 +16,8 @@ import org.borewright.fit.shape.BoreSurface;
 import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
-import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /** A ring set on a piston: every groove has its ring, and every ring suits groove, hole and surface. */
 public final class RingChecks {
@@ -39,7 +39,7 @@ public final class RingChecks {
     }
 
     /** The gaps of the rings in a measured hole. */
-    public static List<Check> gapsIn(Limits hole, Length uncertainty, RingSet rings, PistonShape piston) {
+    public static List<Check> gapsIn(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
         List<Check> checks = new ArrayList<>();
         for (GrooveShape groove : piston.grooves()) {
             ringFor(rings, groove).ifPresent(ring -> checks.addAll(RingGap.check(hole, uncertainty, ring, groove)));
@@ -48,7 +48,7 @@ public final class RingChecks {
     }
 
     /** The gaps of the rings in a worn hole that is to run on. */
-    public static List<Check> gapsInService(Limits hole, Length uncertainty, RingSet rings, PistonShape piston) {
+    public static List<Check> gapsInService(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
         List<Check> checks = new ArrayList<>();
         for (GrooveShape groove : piston.grooves()) {
             ringFor(rings, groove)
@@ -60,7 +60,7 @@ public final class RingChecks {
     private static List<Check> inGroove(RingShape ring, GrooveShape groove, Limits holes, BoreSurface surface) {
         List<Check> checks = new ArrayList<>(RingInGroove.check(ring, groove, holes.least()));
         checks.add(RingFaceOnBore.check(groove.name(), ring.face(), surface));
-        checks.addAll(RingGap.check(holes, Length.ZERO, ring, groove));
+        checks.addAll(RingGap.check(holes, Uncertainty.NONE, ring, groove));
         return checks;
     }
 

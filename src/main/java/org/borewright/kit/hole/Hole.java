@@ -59,7 +59,7 @@ public record Hole(
                 .map(diameter -> with.budget(diameter, bore.expansion()));
         Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
-        Optional<Comparison> contradictedProbe = contradictedProbe(corrected, diameters, uncertainty);
+        Optional<Comparison> contradictedProbe = contradictedProbe(corrected, diameters, budget);
         Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
         CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), uncertainty);
         return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, contradictedProbe, cleanUp);
@@ -68,6 +68,15 @@ public record Hole(
     /** Its name. */
     public String name() {
         return cylinder.name();
+    }
+
+    /**
+     * The uncertainty of one of its readings, term by term.
+     *
+     * @throws java.util.NoSuchElementException if nothing was measured
+     */
+    public Uncertainty ofReading() {
+        return budget.orElseThrow();
     }
 
     /** Where a check of it stands beside those of other holes. */
@@ -82,10 +91,11 @@ public record Hole(
     }
 
     private static Optional<Comparison> contradictedProbe(
-            CylinderSurvey at20, Optional<Limits> diameters, Length uncertainty) {
+            CylinderSurvey at20, Optional<Limits> diameters, Optional<Uncertainty> budget) {
         return at20.wall()
                 .reach()
-                .flatMap(reach -> diameters.map(all -> ProbedWall.check(reach.radius(), all.greatest(), uncertainty)))
+                .flatMap(reach ->
+                        diameters.map(all -> ProbedWall.check(reach.radius(), all.greatest(), budget.orElseThrow())))
                 .filter(check -> check.outcome() == Outcome.OUT);
     }
 

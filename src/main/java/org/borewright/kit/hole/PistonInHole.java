@@ -20,7 +20,7 @@ public record PistonInHole(Hole hole, Piston piston) {
 
     /** The clearances that are too close to call, each with its hole; empty when there is none. */
     public List<Check> tooClose() {
-        return Check.ended(Clearance.check(diameters(), hole.uncertainty(), piston.shape()), Outcome.TOO_CLOSE).stream()
+        return Check.ended(Clearance.check(diameters(), hole.ofReading(), piston.shape()), Outcome.TOO_CLOSE).stream()
                 .map(check -> check.at(hole.place()))
                 .toList();
     }

@@ -104,7 +104,7 @@ public final class WornHoles {
             return Certainty.NO;
         }
         Certainty fits = hole.diameters()
-                .map(diameters -> of(Clearance.check(diameters, hole.uncertainty(), piston.shape())))
+                .map(diameters -> of(Clearance.check(diameters, hole.ofReading(), piston.shape())))
                 .orElse(Certainty.POSSIBLE);
         return HoleCleanUp.proven(
                 hole.survey(), hole.survey().has(Finding.Weight.HONE) ? fits.and(Certainty.POSSIBLE) : fits);

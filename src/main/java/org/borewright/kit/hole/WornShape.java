@@ -7,8 +7,6 @@ import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceShape;
 import org.borewright.fit.ShapeShown;
-import org.borewright.measure.Gauge;
-import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Grid;
@@ -23,11 +21,10 @@ public final class WornShape {
     private WornShape() {}
 
     /** Both figures of a grid that shows the shape, read with one gauge. */
-    public static List<Comparison> check(Grid grid, Gauge gauge, ServiceLimits limits) {
-        Length uncertainty = Uncertainty.ofDifference(gauge);
+    public static List<Comparison> check(Grid grid, Uncertainty ofReading, ServiceLimits limits) {
         return limits.choke()
-                .map(choke -> ServiceShape.checkChoked(grid, choke, uncertainty, limits.taper(), limits.outOfRound()))
+                .map(choke -> ServiceShape.checkChoked(grid, choke, ofReading, limits.taper(), limits.outOfRound()))
                 .orElseGet(
-                        () -> ServiceShape.check(BoreShape.of(grid), uncertainty, limits.taper(), limits.outOfRound()));
+                        () -> ServiceShape.check(BoreShape.of(grid), ofReading, limits.taper(), limits.outOfRound()));
     }
 }

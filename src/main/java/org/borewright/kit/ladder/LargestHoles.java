@@ -159,9 +159,9 @@ final class LargestHoles {
         Length present = presentLeast.orElseThrow();
         Length largest = hole.diameters().orElseThrow().greatest();
         Limits diameters = new Limits(present.min(largest), largest);
-        List<Check> checks = new ArrayList<>(RingChecks.gapsInService(diameters, hole.uncertainty(), rings, piston));
+        List<Check> checks = new ArrayList<>(RingChecks.gapsInService(diameters, hole.ofReading(), rings, piston));
         checks.add(ServiceWear.check(
-                largest, hole.uncertainty(), present, engine.limits().wear()));
+                largest, hole.ofReading(), present, engine.limits().wear()));
         return Check.allPass(checks);
     }
 

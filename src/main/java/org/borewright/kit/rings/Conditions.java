@@ -153,7 +153,7 @@ final class Conditions {
         }
         return present.<Check>map(least -> ServiceWear.check(
                         hole.diameters().get().greatest(),
-                        hole.uncertainty(),
+                        hole.ofReading(),
                         least,
                         engine.limits().wear()))
                 .orElse(NO_PRESENT_SIZE);
@@ -166,7 +166,7 @@ final class Conditions {
             checks.add(NO_OUT_OF_ROUND);
             return;
         }
-        checks.addAll(WornShape.check(grid, request.gauge(), engine.limits()));
+        checks.addAll(WornShape.check(grid, hole.ofReading(), engine.limits()));
     }
 
     private void addAsFound(List<Check> checks, AsFound found) {
@@ -198,7 +198,7 @@ final class Conditions {
         } else {
             checks.addAll(RingChecks.gapsInService(
                     hole.diameters().orElseThrow(),
-                    hole.uncertainty(),
+                    hole.ofReading(),
                     rings.get(),
                     choice.orElseThrow().pistons().get(index).get(0).shape()));
         }

@@ -21,6 +21,7 @@ import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.Grid;
 
@@ -99,9 +100,8 @@ final class PistonInHole {
     private Check clearance(Hole hole, Measured measured) {
         PresentPiston piston = measured.piston;
         Length diameter = piston.measuring().atReference(measured.read, measured.design.expansion());
-        Length uncertainty =
-                piston.measuring().budget(diameter, measured.design.expansion()).expanded();
-        Optional<String> doubted = WornPistonReading.doubted(diameter, uncertainty, measured.tolerance);
+        Uncertainty uncertainty = piston.measuring().budget(diameter, measured.design.expansion());
+        Optional<String> doubted = WornPistonReading.doubted(diameter, uncertainty.expanded(), measured.tolerance);
         if (doubted.isPresent()) {
             return unknown(doubted.get());
         }
@@ -112,7 +112,7 @@ final class PistonInHole {
                 hole.at20() instanceof Grid grid ? grid.largestAlong(Axis.THRUST, sweptFrom) : Optional.empty();
         return swept.<Check>map(largest -> ServiceClearance.check(
                         largest,
-                        hole.uncertainty(),
+                        hole.ofReading(),
                         diameter,
                         uncertainty,
                         measured.design.wearLimit().get()))

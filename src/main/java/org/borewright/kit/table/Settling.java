@@ -8,6 +8,9 @@ import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.CleanUp;
+import org.borewright.fit.CleanUpCheck;
+import org.borewright.fit.CloserReading.Better;
+import org.borewright.fit.Comparison;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.HoleCleanUp;
@@ -71,20 +74,36 @@ public record Settling(SizeRow row, List<Reading> readings) {
      * @param within how far the wall may stand off the original axis; empty where no wall of this hole can lie so near
      * @param withinFromBarAxis how far it may stand off the axis the bar itself will turn on, where nothing is lost to centring
      * @param heights the measured depths below the deck at which a finding may lie; empty where it is something else that is read
+     * @param gauge the better one, where that is all that is wanting
      */
     public record Reading(
             String cylinder,
             What what,
             Optional<Length> within,
             Optional<Length> withinFromBarAxis,
-            List<Length> heights) {
+            List<Length> heights,
+            Optional<Better> gauge) {
 
         private static Reading of(Hole hole, What what) {
             return of(hole, what, List.of());
         }
 
         private static Reading of(Hole hole, What what, List<Length> heights) {
-            return new Reading(hole.name(), what, Optional.empty(), Optional.empty(), heights);
+            return new Reading(hole.name(), what, Optional.empty(), Optional.empty(), heights, Optional.empty());
+        }
+
+        /** Empty where no gauge proves it: the value lies on its limit or beyond, where a better reading is more likely to exclude it. */
+        private static Optional<Reading> proving(Comparison close) {
+            return close.closer()
+                    .filter(closer -> close.margin() > 0)
+                    .flatMap(closer -> closer instanceof Better better ? Optional.of(better) : Optional.empty())
+                    .map(better -> new Reading(
+                            close.place(),
+                            What.BETTER_GAUGE,
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(),
+                            Optional.of(better)));
         }
     }
 
@@ -163,13 +182,19 @@ public record Settling(SizeRow row, List<Reading> readings) {
             return Optional.of(Reading.of(hole, What.MEASURE_PISTONS));
         }
         Length finish = fate.finish();
+        if (fate.work() == Work.HONE_ONLY) {
+            return hole.honeCleanUp()
+                    .flatMap(needed -> Reading.proving(CleanUpCheck.byHone(needed, finish, hole.ofReading())
+                            .at(hole.name())));
+        }
+        Length barSize = finish.minus(bore.honeStock());
+        Optional<Length> worst = hole.cleanUp().worst();
         boolean lacksOnlyTheGuard = probed.isPresent()
-                && hole.cleanUp()
-                        .worst()
-                        .filter(worst -> worst.isLessThan(finish.minus(bore.honeStock())))
-                        .isPresent();
-        return fate.work() != Work.REBORE || lacksOnlyTheGuard
-                ? Optional.of(Reading.of(hole, What.BETTER_GAUGE))
+                && worst.filter(needed -> needed.isLessThan(barSize)).isPresent();
+        return lacksOnlyTheGuard
+                ? Reading.proving(CleanUpCheck.byBar(worst.orElseThrow(), barSize, hole.ofReading())
+                                .at(hole.name()))
+                        .or(() -> probe(bore, temperature, hole, finish))
                 : probe(bore, temperature, hole, finish);
     }
 
@@ -187,8 +212,13 @@ public record Settling(SizeRow row, List<Reading> readings) {
                 .map(radius -> radius.minus(bore.centringError()))
                 .filter(radius -> probed.isEmpty() && !radius.isLessThan(least));
         What what = fromOldAxis.isPresent() ? What.PROBE_WALL : What.PROBE_FROM_BAR_AXIS;
-        return fromBarAxis.map(radius ->
-                new Reading(hole.name(), what, fromOldAxis.map(asRead), Optional.of(asRead.apply(radius)), List.of()));
+        return fromBarAxis.map(radius -> new Reading(
+                hole.name(),
+                what,
+                fromOldAxis.map(asRead),
+                Optional.of(asRead.apply(radius)),
+                List.of(),
+                Optional.empty()));
     }
 
     /**

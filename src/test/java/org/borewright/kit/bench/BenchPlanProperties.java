@@ -15,6 +15,7 @@ import org.borewright.fit.Clearance;
 import org.borewright.fit.Outcome;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 class BenchPlanProperties {
 
@@ -48,9 +49,9 @@ class BenchPlanProperties {
     private static boolean isProven(HolePlan hole, Length diameter) {
         List<? extends Check> both = Clearance.check(
                 Limits.exactly(diameter),
-                hole.uncertainty(),
+                Uncertainty.ofCalibration(hole.uncertainty()),
                 hole.diameter(),
-                Length.ZERO,
+                Uncertainty.NONE,
                 hole.part().shape().clearance());
         return both.stream().allMatch(check -> check.outcome() == Outcome.IN);
     }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
+import org.borewright.fit.CloserReading.Better;
+import org.borewright.fit.CloserReading.What;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
 import org.borewright.kit.TwinShop;
@@ -119,13 +121,13 @@ class BenchPlanTest {
     /** Least 70.440: within U of it the better gauge is named, and what is honed to does not change. */
     @Test
     void aPistonTooCloseToCallNamesItsGaugeAndKeepsItsHole() {
-        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.442", "70.445"), "-", "-");
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.444", "70.445"), "-", "-");
 
         assertThat(plan.readiness()).isEqualTo(Readiness.TOO_CLOSE);
         assertThat(plan.holds()).extracting(BenchHold::pistons).containsExactly(List.of("A"));
-        assertThat(((Comparison) plan.holds().get(0).checks().get(0)).settledWithin())
-                .contains(mm("0.002"));
-        assertThat(plan.holes().get(0).honeTo()).contains(mm("70.502"));
+        assertThat(((Comparison) plan.holds().get(0).checks().get(0)).closer())
+                .contains(new Better(What.CALIBRATION, false, mm("0.002862")));
+        assertThat(plan.holes().get(0).honeTo()).contains(mm("70.504"));
     }
 
     @Test
@@ -255,7 +257,7 @@ class BenchPlanTest {
         assertThat(plan.holds()).extracting(BenchHold::reason).containsExactly(Reason.TARGET_NOT_PROVEN);
         Comparison least = (Comparison) plan.holds().get(0).checks().get(0);
         assertThat(least.place()).isEqualTo("cylinder 1");
-        assertThat(least.settledWithin()).contains(Uncertainty.leftOf(mm("0.020"), TwinBench.ofPiston(mm("70.445"))));
+        assertThat(least.closer()).contains(new Better(What.CALIBRATION, false, mm("0.0195")));
     }
 
     /** Hole 1 has 70.515, hole 2 70.495: the larger piston belongs in the larger hole. */

@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Amount;
-import org.borewright.fit.Carried;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Quantity;
+import org.borewright.fit.Readings;
 import org.borewright.fit.Rule;
 import org.borewright.fit.Sense;
 import org.borewright.fit.Unchecked;
@@ -23,7 +23,6 @@ import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
-import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -159,8 +158,7 @@ class EveryPistonTest {
                         Sense.AT_LEAST,
                         new Amount(100, Quantity.LENGTH),
                         0,
-                        Carried.ONCE,
-                        Length.ZERO));
+                        Readings.NONE));
         };
     }
 

@@ -33,6 +33,7 @@ import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -232,7 +233,11 @@ class EstimateTest {
                 .orElseThrow();
 
         assertThat(most).isEqualTo(TwinShop.mm("70.094719"));
-        assertThat(ServiceWear.check(most, TwinShop.mm("0.005281"), TwinShop.mm("70.000"), TwinShop.mm("0.100"))
+        assertThat(ServiceWear.check(
+                                most,
+                                Uncertainty.ofCalibration(TwinShop.mm("0.005281")),
+                                TwinShop.mm("70.000"),
+                                TwinShop.mm("0.100"))
                         .outcome())
                 .isEqualTo(Outcome.IN);
     }

@@ -14,7 +14,7 @@ import org.borewright.fit.RingInGroove;
 import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
-import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 
 /**
  * Rings against the grooves and the holes of the pistons they are made for, and their faces against the surface of the engine. A set is
@@ -59,7 +59,7 @@ final class RingSense {
             Place line, String with, RingShape ring, GrooveShape groove, PistonShape piston) {
         return Stream.concat(
                 Objection.against(line, with, RingInGroove.check(ring, groove, piston.smallestFinish())),
-                Objection.against(line, with, RingGap.check(piston.finishes(), Length.ZERO, ring, groove)));
+                Objection.against(line, with, RingGap.check(piston.finishes(), Uncertainty.NONE, ring, groove)));
     }
 
     private static Place line(RingSet set, RingShape ring) {

@@ -21,7 +21,6 @@ import org.borewright.kit.bench.PistonInHand;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.choice.RingChecks;
 import org.borewright.kit.hole.Hole;
-import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
@@ -53,7 +52,7 @@ final class FinishJudge {
         checks.addAll(clearances(hole, part, diameter, piston));
         checks.addAll(FinishedShape.check(
                 hole.at20(),
-                Uncertainty.ofDifference(request.ofHoles().gauge()),
+                hole.budget(),
                 engine.limits().choke(),
                 engine.deck().stroke()));
         checks.addAll(ringGaps(hole, part));
@@ -94,9 +93,9 @@ final class FinishJudge {
         return hole.diameters()
                 .<List<? extends Check>>map(holes -> Clearance.check(
                         holes,
-                        hole.uncertainty(),
+                        hole.ofReading(),
                         diameter,
-                        piston.map(PistonInHand::uncertainty).orElse(Length.ZERO),
+                        piston.map(PistonInHand::budget).orElse(Uncertainty.NONE),
                         part.shape().clearance()))
                 .orElseGet(() -> List.of(unread(Rule.CLEARANCE_LEAST, hole)));
     }
@@ -107,7 +106,7 @@ final class FinishJudge {
         }
         return hole.diameters()
                 .map(holes -> RingChecks.gapsIn(
-                        holes, hole.uncertainty(), request.rings().get(), part.shape()))
+                        holes, hole.ofReading(), request.rings().get(), part.shape()))
                 .orElseGet(() -> List.of(unread(Rule.RING_GAP_LEAST, hole)));
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.api.shown.Flattery;
+import org.borewright.api.shown.ShownCloser;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.kit.table.Settling;
 import org.borewright.measure.Length;
@@ -26,6 +27,7 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
      * @param within the radius from the original axis that it must not exceed; absent where there is none
      * @param withinFromBarAxis the radius from the bar's own axis that it must not exceed; absent where there is none
      * @param heights the measured depths below the deck at which the finding may lie; absent where it is something else
+     * @param next with which gauge, in the words of a check that is too close to call; absent where no better gauge is all that is wanting
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record ReadingAnswer(
@@ -33,7 +35,8 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
             String read,
             @Nullable ShownLength within,
             @Nullable ShownLength withinFromBarAxis,
-            @Nullable List<ShownLength> heights) {
+            @Nullable List<ShownLength> heights,
+            @Nullable String next) {
 
         static ReadingAnswer of(Settling.Reading reading, LengthUnit unit) {
             return new ReadingAnswer(
@@ -45,7 +48,8 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
                             ? null
                             : reading.heights().stream()
                                     .map(height -> ShownLength.of(height, unit))
-                                    .toList());
+                                    .toList(),
+                    reading.gauge().map(better -> ShownCloser.of(better, unit)).orElse(null));
         }
 
         private static @Nullable ShownLength shown(Optional<Length> figure, LengthUnit unit) {

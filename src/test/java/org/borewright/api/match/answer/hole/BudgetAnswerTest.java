@@ -17,14 +17,14 @@ class BudgetAnswerTest {
     @CsvSource({"MILLIMETRE, 74, 74, 2642, 2642", "INCH, 74, 3, 2642, 105"})
     void noTermIsShownSmallerThanItIs(
             LengthUnit unit, long resolution, long resolutionShown, long combined, long combinedShown) {
-        BudgetAnswer shown = BudgetAnswer.of(new Uncertainty(2540, 254 / Math.sqrt(12), 0, 722.2, 0, 0), unit);
+        BudgetAnswer shown = BudgetAnswer.of(new Uncertainty(2540, 254 / Math.sqrt(12), 0, 722.2, 0, 0, 722.2), unit);
         assertThat(shown.resolution()).isEqualTo(new ShownLength(resolutionShown, resolution));
         assertThat(shown.combined()).isEqualTo(new ShownLength(combinedShown, combined));
     }
 
     @Test
     void whatAddsNothingIsLeftOut() {
-        BudgetAnswer shown = BudgetAnswer.of(new Uncertainty(2500, 0, 0, 800, 0, 0), LengthUnit.MILLIMETRE);
+        BudgetAnswer shown = BudgetAnswer.of(new Uncertainty(2500, 0, 0, 800, 0, 0, 800), LengthUnit.MILLIMETRE);
         assertThat(shown.resolution()).isNull();
         assertThat(shown.repeatability()).isNull();
         assertThat(shown.expansion()).isNull();
@@ -51,7 +51,8 @@ class BudgetAnswerTest {
                 row.getDouble(2),
                 row.getDouble(3),
                 row.getDouble(4),
-                row.getDouble(5));
+                row.getDouble(5),
+                0);
         BudgetAnswer shown = BudgetAnswer.of(budget, LengthUnit.MILLIMETRE);
         assertThat(shown.mattersMost()).isEqualTo(row.getString(6));
         assertThat(shown.next()).contains(row.getString(7));
