@@ -20,9 +20,7 @@ import static org.borewright.order.State.RELEASED;
 import static org.borewright.order.State.SURVEYED;
 import static org.borewright.order.State.WITHDRAWN;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -31,41 +29,46 @@ public enum OrderKind {
     /** Machining and parts: the block comes to the shop. */
     REBUILD(
             "rebuild",
-            Map.of(
-                    ACCEPTED,
-                            Map.of(
-                                    CONFIRM, CONFIRMED,
-                                    DID_NOT_CLEAN_UP, SURVEYED,
-                                    RUN_OUT, QUOTED,
-                                    WITHDRAW, WITHDRAWN),
-                    CONFIRMED, Map.of(FINISH, FINISHED, DID_NOT_CLEAN_UP, SURVEYED, WITHDRAW, WITHDRAWN),
-                    FINISHED, Map.of(RELEASE, RELEASED, DID_NOT_CLEAN_UP, SURVEYED))),
+            new Step(ACCEPTED, CONFIRM, CONFIRMED),
+            new Step(ACCEPTED, DID_NOT_CLEAN_UP, SURVEYED),
+            new Step(ACCEPTED, WITHDRAW, WITHDRAWN),
+            new Step(ACCEPTED, RUN_OUT, QUOTED),
+            new Step(CONFIRMED, DID_NOT_CLEAN_UP, SURVEYED),
+            new Step(CONFIRMED, FINISH, FINISHED),
+            new Step(CONFIRMED, WITHDRAW, WITHDRAWN),
+            new Step(FINISHED, DID_NOT_CLEAN_UP, SURVEYED),
+            new Step(FINISHED, RELEASE, RELEASED)),
     /** Parts for holes that are machined elsewhere: nothing of it is done on the bench. */
-    PARTS_ALONE("parts alone", Map.of(ACCEPTED, Map.of(RELEASE, RELEASED, RUN_OUT, QUOTED, WITHDRAW, WITHDRAWN)));
+    PARTS_ALONE(
+            "parts alone",
+            new Step(ACCEPTED, RELEASE, RELEASED),
+            new Step(ACCEPTED, WITHDRAW, WITHDRAWN),
+            new Step(ACCEPTED, RUN_OUT, QUOTED));
+
+    /** Until the customer has said yes every order goes the same way. */
+    private static final List<Step> UP_TO_THE_YES = List.of(
+            new Step(RECEIVED, SURVEY, SURVEYED),
+            new Step(RECEIVED, WITHDRAW, WITHDRAWN),
+            new Step(SURVEYED, SURVEY, SURVEYED),
+            new Step(SURVEYED, QUOTE, QUOTED),
+            new Step(SURVEYED, WITHDRAW, WITHDRAWN),
+            new Step(QUOTED, SURVEY, SURVEYED),
+            new Step(QUOTED, QUOTE, QUOTED),
+            new Step(QUOTED, ACCEPT, ACCEPTED),
+            new Step(QUOTED, DECLINE, DECLINED),
+            new Step(QUOTED, WITHDRAW, WITHDRAWN));
+
+    /** One move from one state to the next. */
+    private record Step(State from, Move move, State to) {}
 
     private final String label;
 
-    @SuppressWarnings("ImmutableEnumChecker") // nothing changes it once it is made
-    private final Map<State, Map<Move, State>> course;
+    @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed, but its type does not say so
+    private final List<Step> afterTheYes;
 
-    OrderKind(String label, Map<State, Map<Move, State>> afterTheYes) {
+    OrderKind(String label, Step... afterTheYes) {
         this.label = label;
-        this.course = new EnumMap<>(upToTheYes());
-        course.putAll(afterTheYes);
-    }
-
-    /** Until the customer has said yes every order goes the same way. */
-    private static Map<State, Map<Move, State>> upToTheYes() {
-        return Map.of(
-                RECEIVED, Map.of(SURVEY, SURVEYED, WITHDRAW, WITHDRAWN),
-                SURVEYED, Map.of(SURVEY, SURVEYED, QUOTE, QUOTED, WITHDRAW, WITHDRAWN),
-                QUOTED,
-                        Map.of(
-                                SURVEY, SURVEYED,
-                                QUOTE, QUOTED,
-                                ACCEPT, ACCEPTED,
-                                DECLINE, DECLINED,
-                                WITHDRAW, WITHDRAWN));
+        this.afterTheYes = List.of(afterTheYes);
     }
 
     /** The words as typed and shown. */
@@ -73,22 +76,30 @@ public enum OrderKind {
         return label;
     }
 
+    private Stream<Step> steps() {
+        return Stream.concat(UP_TO_THE_YES.stream(), afterTheYes.stream());
+    }
+
     /** Where a move leads from a state; empty where it is not allowed. */
     public Optional<State> after(State state, Move move) {
-        return Optional.ofNullable(course.getOrDefault(state, Map.of()).get(move));
+        return steps().filter(step -> step.from == state && step.move == move)
+                .map(Step::to)
+                .findFirst();
     }
 
     /** The moves allowed from a state, in the order of an order's life; none where it has ended. */
     public List<Move> allowed(State state) {
-        return Stream.of(Move.values())
-                .filter(move -> after(state, move).isPresent())
+        return steps().filter(step -> step.from == state)
+                .map(Step::move)
+                .sorted()
                 .toList();
     }
 
     /** The states from which a move is allowed, likewise. */
     public List<State> before(Move move) {
-        return Stream.of(State.values())
-                .filter(state -> after(state, move).isPresent())
+        return steps().filter(step -> step.move == move)
+                .map(Step::from)
+                .sorted()
                 .toList();
     }
 }

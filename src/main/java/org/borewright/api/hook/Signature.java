@@ -6,6 +6,7 @@ import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,10 +30,11 @@ final class Signature {
                 new Component("content-type", "application/json"),
                 new Component("content-digest", digest));
         String input = input(components, now, key);
-        return Map.of(
-                "Content-Digest", digest,
-                "Signature-Input", LABEL + "=" + input,
-                "Signature", LABEL + "=:" + signature(components, input, secret) + ":");
+        Map<String, String> headers = new LinkedHashMap<>();
+        headers.put("Content-Digest", digest);
+        headers.put("Signature-Input", LABEL + "=" + input);
+        headers.put("Signature", LABEL + "=:" + signature(components, input, secret) + ":");
+        return headers;
     }
 
     /** Something signed (RFC 9421, 2). */

@@ -9,11 +9,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.function.Function;
 import org.borewright.api.order.request.Caller;
-import org.borewright.api.order.request.OrderReader;
 import org.borewright.api.order.request.Sent;
 import org.borewright.order.Errand;
-import org.borewright.order.desk.OrderDesk;
-import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.QuoteRow;
 
@@ -23,25 +20,14 @@ import org.borewright.order.store.QuoteRow;
 @Produces(MediaType.APPLICATION_JSON)
 public class OrderMoves {
 
-    private final OrderReader reader;
-    private final OrderDesk desk;
-    private final StockWatch shelf;
+    private final DeskWork desk;
     private final Surveying surveying;
     private final Quoting quoting;
     private final Benching benching;
     private final Counter counter;
 
-    OrderMoves(
-            OrderReader reader,
-            OrderDesk desk,
-            StockWatch shelf,
-            Surveying surveying,
-            Quoting quoting,
-            Benching benching,
-            Counter counter) {
-        this.reader = reader;
+    OrderMoves(DeskWork desk, Surveying surveying, Quoting quoting, Benching benching, Counter counter) {
         this.desk = desk;
-        this.shelf = shelf;
         this.surveying = surveying;
         this.quoting = quoting;
         this.benching = benching;
@@ -52,7 +38,7 @@ public class OrderMoves {
     @POST
     @Path("survey")
     public Response survey(@BeanParam Sent sent, byte[] body) {
-        shelf.look();
+        surveying.lookAtTheShelf();
         return moved(sent, body, errand -> surveying.survey(errand, body));
     }
 
@@ -60,7 +46,7 @@ public class OrderMoves {
     @POST
     @Path("did-not-clean-up")
     public Response didNotCleanUp(@BeanParam Sent sent, byte[] body) {
-        shelf.look();
+        surveying.lookAtTheShelf();
         return moved(sent, body, errand -> surveying.didNotCleanUp(errand, body));
     }
 
@@ -68,7 +54,7 @@ public class OrderMoves {
     @POST
     @Path("quotes")
     public Response quote(@BeanParam Sent sent, byte[] body) {
-        shelf.look();
+        surveying.lookAtTheShelf();
         Caller caller = sent.caller(body);
         Errand errand = caller.with(Numbers.order(sent.order()));
         return counter.answer(caller, () -> {
@@ -81,24 +67,21 @@ public class OrderMoves {
     @POST
     @Path("accept")
     public Response accept(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> {
-            OrderReader.Yes yes = reader.yes(body);
-            return desk.accept(errand, yes.quote(), yes.mayWait());
-        });
+        return moved(sent, body, errand -> desk.accept(errand, body));
     }
 
     /** The customer's no. */
     @POST
     @Path("decline")
     public Response decline(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.decline(errand, reader.reason(body)));
+        return moved(sent, body, errand -> desk.decline(errand, body));
     }
 
     /** Calls it off. */
     @POST
     @Path("withdraw")
     public Response withdraw(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.withdraw(errand, reader.reason(body)));
+        return moved(sent, body, errand -> desk.withdraw(errand, body));
     }
 
     /** Confirms the pistons in hand: the body of a question of the bench; for rings only that of a match. */
@@ -119,17 +102,14 @@ public class OrderMoves {
     @POST
     @Path("notes")
     public Response write(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.write(errand, reader.notes(body)));
+        return moved(sent, body, errand -> desk.write(errand, body));
     }
 
     /** It leaves. */
     @POST
     @Path("release")
     public Response release(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> {
-            reader.nothing(body);
-            return desk.release(errand);
-        });
+        return moved(sent, body, errand -> desk.release(errand, body));
     }
 
     private Response moved(Sent sent, byte[] body, Function<Errand, OrderRow> work) {

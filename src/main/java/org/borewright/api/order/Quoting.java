@@ -2,7 +2,6 @@ package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -47,21 +46,13 @@ class Quoting {
     private final OrderDesk desk;
     private final OrderSettings settings;
     private final Counter counter;
-    private final Clock clock;
 
-    Quoting(
-            Surveying surveying,
-            Workbenches workbenches,
-            OrderDesk desk,
-            OrderSettings settings,
-            Counter counter,
-            Clock clock) {
+    Quoting(Surveying surveying, Workbenches workbenches, OrderDesk desk, OrderSettings settings, Counter counter) {
         this.surveying = surveying;
         this.workbenches = workbenches;
         this.desk = desk;
         this.settings = settings;
         this.counter = counter;
-        this.clock = clock;
     }
 
     QuoteRow quote(Errand errand, byte[] body) {
@@ -71,7 +62,7 @@ class Quoting {
                 .orElseThrow(() -> new RefusedException(
                         new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE)));
         Asked surveyed = surveying.recalled(order, survey.request.getBytes(StandardCharsets.UTF_8));
-        LocalDate today = LocalDate.now(clock);
+        LocalDate today = desk.today();
         MatchRequest request = surveyed.request().on(today);
         Workbench bench = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);

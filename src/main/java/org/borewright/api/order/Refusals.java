@@ -36,7 +36,13 @@ final class Refusals {
                     changed.asked());
         } else if (refusal instanceof Refusal.NotAllowed move) {
             return notAllowed(move);
-        } else if (refusal instanceof Refusal.QuoteRanOut quote) {
+        } else {
+            return ofQuote(refusal);
+        }
+    }
+
+    private static Problem ofQuote(Refusal refusal) {
+        if (refusal instanceof Refusal.QuoteRanOut quote) {
             return said(
                     ProblemType.QUOTE_RAN_OUT,
                     "Quote %d of order %d held until %s.",

@@ -13,6 +13,7 @@ import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.desk.Paper;
+import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
 
 /** Takes in surveys: the question of a match, answered as a match, and kept with the order. */
@@ -22,13 +23,20 @@ class Surveying {
     private final MatchReader reader;
     private final Workbenches workbenches;
     private final OrderDesk desk;
+    private final StockWatch shelf;
     private final Counter counter;
 
-    Surveying(MatchReader reader, Workbenches workbenches, OrderDesk desk, Counter counter) {
+    Surveying(MatchReader reader, Workbenches workbenches, OrderDesk desk, StockWatch shelf, Counter counter) {
         this.reader = reader;
         this.workbenches = workbenches;
         this.desk = desk;
+        this.shelf = shelf;
         this.counter = counter;
+    }
+
+    /** Before prices are named: what can be had may have changed within the last second. */
+    void lookAtTheShelf() {
+        shelf.look();
     }
 
     OrderRow survey(Errand errand, byte[] body) {

@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.Optional;
+import org.borewright.order.journal.Deed;
 import org.borewright.order.store.HookRow;
 import org.borewright.order.store.JournalHead;
 
@@ -33,7 +34,7 @@ public class Hooks {
         hook.madeAt = turn.now();
         hook.nextTry = hook.madeAt;
         hook.persistAndFlush();
-        turn.write(by, "hook " + hook.id, null, "make", "", url, false);
+        turn.write(new Deed(by, "hook " + hook.id, Optional.empty(), "make", "", url, false));
         hook.position = JournalHead.now().position;
         return hook;
     }
@@ -43,7 +44,7 @@ public class Hooks {
         Optional<HookRow> hook = HookRow.findByIdOptional(id);
         hook.ifPresent(row -> {
             row.delete();
-            turn.write(by, "hook " + id, null, "end", row.url, "", false);
+            turn.write(new Deed(by, "hook " + id, Optional.empty(), "end", row.url, "", false));
         });
         return hook.isPresent();
     }

@@ -57,7 +57,8 @@ public class OrderBench {
         }
         papers.keep(order, PaperRow.Kind.BENCH, bench.paper(), errand.by());
         order.heldUntil = null;
-        return turn.move(order, Move.CONFIRM, errand.by(), bench.paper().says(), false);
+        return turn.move(
+                order, Move.CONFIRM, new Turn.Done(errand.by(), bench.paper().says(), false));
     }
 
     /**
@@ -70,10 +71,14 @@ public class OrderBench {
         papers.keep(order, PaperRow.Kind.FINISH, judged.paper(), errand.by());
         if (!judged.good()) {
             return turn.note(
-                    order, order.state, "judge", errand.by(), judged.paper().says(), false);
+                    order,
+                    order.state,
+                    "judge",
+                    new Turn.Done(errand.by(), judged.paper().says(), false));
         }
         papers.signed(order, holes, errand.by());
-        return turn.move(order, Move.FINISH, errand.by(), judged.paper().says(), false);
+        return turn.move(
+                order, Move.FINISH, new Turn.Done(errand.by(), judged.paper().says(), false));
     }
 
     /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */

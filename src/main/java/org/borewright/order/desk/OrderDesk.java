@@ -14,6 +14,8 @@ import org.borewright.order.OrderKind;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.State;
+import org.borewright.order.desk.Turn.Done;
+import org.borewright.order.journal.Deed;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
@@ -67,6 +69,11 @@ public class OrderDesk {
         this.clock = clock;
     }
 
+    /** The day it is in the shop. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
     /** Notes a new order. @throws RefusedException if the block is in the shop already, or was tagged for another engine */
     public OrderRow receive(Opening opening) {
         Optional<BlockRow> block = opening.block().map(tag -> free(tag, opening.engine()));
@@ -79,18 +86,19 @@ public class OrderDesk {
         order.block = opening.block().orElse(null);
         order.notes = opening.notes();
         order.openedAt = turn.now();
-        order.openedOn = LocalDate.now(clock);
+        order.openedOn = today();
         order.persistAndFlush();
         block.ifPresent(row -> row.openOrder = order.number);
-        turn.write(
+        String says = opening.kind().label() + ", engine " + opening.engine()
+                + opening.block().map(tag -> ", block " + tag).orElse("");
+        turn.write(new Deed(
                 opening.by(),
                 "order " + order.number,
-                order.number,
+                Optional.of(order.number),
                 "receive",
                 "",
-                Turn.standing(order) + ": " + opening.kind().label() + ", engine " + opening.engine()
-                        + opening.block().map(tag -> ", block " + tag).orElse(""),
-                false);
+                Turn.standing(order) + ": " + says,
+                false));
         return order;
     }
 
@@ -125,7 +133,7 @@ public class OrderDesk {
         OrderRow order = turn.take(errand, move);
         papers.keep(order, PaperRow.Kind.SURVEY, survey, errand.by());
         papers.found(order, holes, errand.by());
-        return turn.move(order, move, errand.by(), survey.says(), false);
+        return turn.move(order, move, new Done(errand.by(), survey.says(), false));
     }
 
     /** Keeps a quote beside those given before. */
@@ -150,7 +158,7 @@ public class OrderDesk {
             row.leadDays = part.leadDays();
             row.persist();
         }
-        turn.move(order, Move.QUOTE, errand.by(), "quote " + quote.number + ", " + offer.says(), false);
+        turn.move(order, Move.QUOTE, new Done(errand.by(), "quote " + quote.number + ", " + offer.says(), false));
         return quote;
     }
 
@@ -167,7 +175,7 @@ public class OrderDesk {
         order.heldUntil = turn.now().plus(settings.heldFor());
         OrderRow.flush();
         String says = "quote " + number + ", put aside: " + Reservations.says(order.number);
-        return turn.move(order, Move.ACCEPT, errand.by(), says, true);
+        return turn.move(order, Move.ACCEPT, new Done(errand.by(), says, true));
     }
 
     private QuoteRow acceptable(OrderRow order, int number) {
@@ -177,7 +185,7 @@ public class OrderDesk {
         if (quote.survey != PaperRow.last(order.number, PaperRow.Kind.SURVEY).orElseThrow().id) {
             throw new RefusedException(new Refusal.QuoteOfOlderSurvey(order.number, number));
         }
-        if (LocalDate.now(clock).isAfter(quote.validUntil)) {
+        if (today().isAfter(quote.validUntil)) {
             throw new RefusedException(new Refusal.QuoteRanOut(order.number, number, quote.validUntil));
         }
         return quote;
@@ -197,7 +205,7 @@ public class OrderDesk {
         OrderRow order = turn.take(errand, move);
         boolean moved = reservations.putBack(order.number);
         order.heldUntil = null;
-        return turn.move(order, move, errand.by(), reason, moved);
+        return turn.move(order, move, new Done(errand.by(), reason, moved));
     }
 
     /** The block leaves, and what was put aside with it. @throws RefusedException if some of it has not come yet */
@@ -206,7 +214,7 @@ public class OrderDesk {
         String says = "handed out: " + Reservations.says(order.number);
         reservations.handOut(order.number);
         order.heldUntil = null;
-        return turn.move(order, Move.RELEASE, errand.by(), says, true);
+        return turn.move(order, Move.RELEASE, new Done(errand.by(), says, true));
     }
 
     /** Writes other notes on an order, wherever it stands; the journal keeps those before. */
@@ -214,7 +222,7 @@ public class OrderDesk {
         OrderRow order = turn.take(errand);
         String before = order.notes;
         order.notes = notes;
-        return turn.note(order, order.state, "write notes", errand.by(), "notes were: " + before, false);
+        return turn.note(order, order.state, "write notes", new Done(errand.by(), "notes were: " + before, false));
     }
 
     /** Puts back what was put aside too long. @return whether it was still so when the order was held */
@@ -226,7 +234,7 @@ public class OrderDesk {
             boolean moved = reservations.putBack(number);
             order.heldUntil = null;
             State next = order.kind.after(order.state, Move.RUN_OUT).orElse(order.state);
-            turn.note(order, next, Move.RUN_OUT.label(), "the clock", says, moved);
+            turn.note(order, next, Move.RUN_OUT.label(), new Done("the clock", says, moved));
         });
         return found.isPresent();
     }

@@ -6,9 +6,11 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.borewright.catalog.store.Stock;
+import org.borewright.order.journal.Deed;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.ReservationRow;
 
@@ -52,18 +54,18 @@ public class StockRoom {
                 row.putAside += now;
                 row.toCome -= now;
                 OrderRow order = waiting.get(row.orderNumber);
-                turn.note(order, order.state, "parts arrived", by, number + " × " + now, true);
+                turn.note(order, order.state, "parts arrived", new Turn.Done(by, number + " × " + now, true));
             }
         }
         int left = stock.left(number);
-        turn.write(
+        turn.write(new Deed(
                 by,
                 "stock " + number,
-                null,
+                Optional.empty(),
                 "arrive",
                 String.format(Locale.ROOT, "%d left", before),
                 String.format(Locale.ROOT, "%d arrived, %d left", count, left),
-                true);
+                true));
         return OptionalInt.of(left);
     }
 }

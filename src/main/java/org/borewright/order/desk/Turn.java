@@ -5,15 +5,16 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Optional;
 import org.borewright.order.Errand;
 import org.borewright.order.Move;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.State;
+import org.borewright.order.journal.Deed;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.JournalHead;
 import org.borewright.order.store.OrderRow;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Takes hold of an order, asks whether it may be moved, and moves it with a line in the journal. Locks are taken in one order everywhere:
@@ -21,6 +22,15 @@ import org.jspecify.annotations.Nullable;
  */
 @ApplicationScoped
 class Turn {
+
+    /**
+     * How a move is told.
+     *
+     * @param by who made it
+     * @param says what came of it
+     * @param movesStock whether other parts can be had from the shelf than before
+     */
+    record Done(String by, String says, boolean movesStock) {}
 
     private final Clock clock;
 
@@ -53,13 +63,13 @@ class Turn {
     }
 
     /** Moves an order that was taken for it. */
-    OrderRow move(OrderRow order, Move move, String by, String says, boolean movesStock) {
+    OrderRow move(OrderRow order, Move move, Done done) {
         State next = order.kind.after(order.state, move).orElseThrow();
-        return note(order, next, move.label(), by, says, movesStock);
+        return note(order, next, move.label(), done);
     }
 
     /** Writes down what was done with an order that was taken, and where it stands now. */
-    OrderRow note(OrderRow order, State next, String did, String by, String says, boolean movesStock) {
+    OrderRow note(OrderRow order, State next, String did, Done done) {
         String before = standing(order);
         order.state = next;
         order.version++;
@@ -67,20 +77,20 @@ class Turn {
             BlockRow.held(order.block).ifPresent(block -> block.openOrder = null);
         }
         OrderRow.flush();
-        write(by, "order " + order.number, order.number, did, before, standing(order) + ": " + says, movesStock);
+        write(new Deed(
+                done.by(),
+                "order " + order.number,
+                Optional.of(order.number),
+                did,
+                before,
+                standing(order) + ": " + done.says(),
+                done.movesStock()));
         return order;
     }
 
     /** Writes a line, the last thing a transaction does. */
-    void write(
-            String by,
-            String subject,
-            @Nullable Long order,
-            String did,
-            String before,
-            String after,
-            boolean movesStock) {
-        JournalHead.add(now(), by, subject, order, did, before, after, movesStock);
+    void write(Deed deed) {
+        JournalHead.add(now(), deed);
     }
 
     static String standing(OrderRow order) {

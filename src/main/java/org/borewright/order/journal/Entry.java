@@ -31,10 +31,25 @@ public record Entry(
     public static final String NO_SEAL = "0".repeat(64);
 
     /** The line that follows one sealed so; a store keeps no finer time than microseconds. */
-    public static Entry after(
-            long last, String seal, Instant now, String by, String subject, String did, String before, String after) {
-        Entry open = new Entry(last + 1, now.truncatedTo(ChronoUnit.MICROS), by, subject, did, before, after, "");
-        return new Entry(open.position, open.at, by, subject, did, before, after, open.sealedAfter(seal));
+    public static Entry after(long last, String seal, Instant now, Deed deed) {
+        Entry open = new Entry(
+                last + 1,
+                now.truncatedTo(ChronoUnit.MICROS),
+                deed.by(),
+                deed.subject(),
+                deed.did(),
+                deed.before(),
+                deed.after(),
+                "");
+        return new Entry(
+                open.position,
+                open.at,
+                open.by,
+                open.subject,
+                open.did,
+                open.before,
+                open.after,
+                open.sealedAfter(seal));
     }
 
     /** Whether this is, unchanged, the line that followed one with that position and seal. */

@@ -6,6 +6,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.borewright.order.journal.Deed;
 import org.borewright.order.journal.Entry;
 
 /**
@@ -41,21 +42,13 @@ public class JournalHead extends PanacheEntityBase {
     }
 
     /** Adds a line. */
-    public static void add(
-            Instant now,
-            String by,
-            String subject,
-            Long order,
-            String did,
-            String before,
-            String after,
-            boolean stockMoved) {
+    public static void add(Instant now, Deed deed) {
         // One statement: whoever adds has not read it before, or holds it already.
         JournalHead head = findById(ONLY, LockModeType.PESSIMISTIC_WRITE);
-        Entry entry = Entry.after(head.position, head.seal, now, by, subject, did, before, after);
-        JournalRow.of(entry, order).persist();
+        Entry entry = Entry.after(head.position, head.seal, now, deed);
+        JournalRow.of(entry, deed.order()).persist();
         head.position = entry.position();
         head.seal = entry.seal();
-        head.stockPosition = stockMoved ? entry.position() : head.stockPosition;
+        head.stockPosition = deed.movesStock() ? entry.position() : head.stockPosition;
     }
 }

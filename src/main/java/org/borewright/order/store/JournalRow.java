@@ -8,6 +8,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.order.journal.Entry;
 
 /** A line of the journal. Nothing but {@link JournalHead} writes one, and nothing changes it. */
@@ -38,7 +39,7 @@ public class JournalRow extends PanacheEntityBase {
     /** The order it concerns; none for the shelf. */
     public Long orderNumber;
 
-    static JournalRow of(Entry entry, Long order) {
+    static JournalRow of(Entry entry, Optional<Long> order) {
         JournalRow row = new JournalRow();
         row.position = entry.position();
         row.at = entry.at();
@@ -48,7 +49,7 @@ public class JournalRow extends PanacheEntityBase {
         row.before = entry.before();
         row.after = entry.after();
         row.seal = entry.seal();
-        row.orderNumber = order;
+        row.orderNumber = order.orElse(null);
         return row;
     }
 

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,11 +21,15 @@ class EntryTest {
         List<Entry> lines = new ArrayList<>();
         String seal = Entry.NO_SEAL;
         for (String did : List.of("receive", "survey", "quote")) {
-            Entry next = Entry.after(lines.size(), seal, NINE, "Ada", "order 1", did, "before", "after");
+            Entry next = Entry.after(lines.size(), seal, NINE, deed("Ada", did));
             lines.add(next);
             seal = next.seal();
         }
         return lines;
+    }
+
+    private static Deed deed(String by, String did) {
+        return new Deed(by, "order 1", Optional.of(1L), did, "before", "after", false);
     }
 
     private static Verification verify(List<Entry> lines) {
@@ -108,8 +113,8 @@ class EntryTest {
     @Test
     void aJournalRewrittenAsAWholeIsToldByItsSealAlone() {
         List<Entry> lines = journal();
-        Entry second = Entry.after(1, lines.get(0).seal(), NINE, "Eve", "order 1", "survey", "before", "after");
-        Entry third = Entry.after(2, second.seal(), NINE, "Eve", "order 1", "quote", "before", "after");
+        Entry second = Entry.after(1, lines.get(0).seal(), NINE, deed("Eve", "survey"));
+        Entry third = Entry.after(2, second.seal(), NINE, deed("Eve", "quote"));
 
         Verification found = verify(List.of(lines.get(0), second, third));
 
@@ -127,11 +132,7 @@ class EntryTest {
                 0,
                 Entry.NO_SEAL,
                 Instant.parse("2026-03-02T09:00:00.000001Z"),
-                "Zoë",
-                "order 7",
-                "receive",
-                "",
-                "received");
+                new Deed("Zoë", "order 7", Optional.of(7L), "receive", "", "received", false));
 
         assertThat("Zoë".getBytes(StandardCharsets.UTF_8)).hasSize(4);
         assertThat(first.seal()).isEqualTo("6a2fe4498b542848546ed607b7de2cda672bee204472d9e8cf18b6a3bdc481f4");
