@@ -1,5 +1,6 @@
 package org.borewright.catalog.load;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.PreventFurtherStepsException;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.StartupEvent;
@@ -13,7 +14,8 @@ import org.jboss.logging.Logger;
 
 /**
  * Fills an empty database when the service starts for the first time, and takes the catalogue into memory every time. A later start
- * leaves the files alone, and warns where they say something else than what is kept, or nothing that could be loaded.
+ * leaves the files alone, and warns where they say something else than what is kept, or nothing that could be loaded. Of several machines
+ * that start at once on one empty database one fills it, and the others find it filled.
  */
 @ApplicationScoped
 class FirstLoad {
@@ -22,6 +24,9 @@ class FirstLoad {
 
     /** The exit code of a start that refused its catalogue, or could not have its database. */
     static final int REFUSED = 3;
+
+    /** How long a start may fill a database, or wait for another that does: a slow machine takes half a minute. */
+    private static final int PATIENCE_SECONDS = 600;
 
     private final Shelves shelves;
     private final Acceptance acceptance;
@@ -35,10 +40,9 @@ class FirstLoad {
 
     void onStart(@Observes StartupEvent start) {
         if (shelves.reload()) {
-            Revision kept = shelves.catalogue().revision();
-            Delivery.unlike(kept, folder).ifPresent(delivery -> LOG.warn(delivery.passedOver(kept, folder)));
+            warnOfOtherFiles();
         } else {
-            acceptOrLeave(Delivery.from(folder));
+            QuarkusTransaction.requiringNew().timeout(PATIENCE_SECONDS).run(this::loadUnlessAnotherDid);
         }
         Catalogue catalogue = shelves.catalogue();
         LOG.infof(
@@ -48,6 +52,20 @@ class FirstLoad {
                 catalogue.loadedAt(),
                 catalogue.shelves().size(),
                 catalogue.listings().size());
+    }
+
+    private void loadUnlessAnotherDid() {
+        shelves.keepOthersFromLoading();
+        if (shelves.reload()) {
+            warnOfOtherFiles();
+        } else {
+            acceptOrLeave(Delivery.from(folder));
+        }
+    }
+
+    private void warnOfOtherFiles() {
+        Revision kept = shelves.catalogue().revision();
+        Delivery.unlike(kept, folder).ifPresent(delivery -> LOG.warn(delivery.passedOver(kept, folder)));
     }
 
     private void acceptOrLeave(Delivery delivery) {

@@ -1,5 +1,6 @@
 package org.borewright.catalog.store;
 
+import io.quarkus.hibernate.orm.panache.Panache;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Revision;
+import org.borewright.catalog.store.row.LoadingRow;
 import org.borewright.catalog.store.row.PriceRow;
 import org.borewright.catalog.store.row.RevisionRow;
 import org.borewright.catalog.store.row.StockRow;
@@ -34,6 +36,12 @@ public class Shelves {
         return now;
     }
 
+    /** Keeps other machines from filling the database until this transaction ends, and waits for one that does. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public void keepOthersFromLoading() {
+        LoadingRow.hold();
+    }
+
     /** Takes what the tables hold into memory. @return whether they hold a catalogue */
     @Transactional
     public boolean reload() {
@@ -56,7 +64,7 @@ public class Shelves {
                 .offering(SalesOfRows.offers(CatalogRows.kept(List.of(PriceRow.class, StockRow.class))), named);
     }
 
-    /** Puts a whole catalogue in place of what the tables hold, in one transaction. */
+    /** Puts a whole catalogue in place of what the tables hold, in one transaction; who reads it next reads the tables. */
     @Transactional
     public void replace(CatalogRows rows, Revision revision, Instant loadedAt) {
         rows.keep();
@@ -64,6 +72,7 @@ public class Shelves {
         row.fit = revision.fit();
         row.offers = revision.offers();
         row.loadedAt = loadedAt;
-        row.persist();
+        row.persistAndFlush();
+        Panache.getEntityManager().clear();
     }
 }

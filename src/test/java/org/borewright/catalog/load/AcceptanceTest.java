@@ -32,8 +32,10 @@ class AcceptanceTest {
 
     private Catalogue before;
 
+    /** As the tables say it, whatever other tests moved on the shelf. */
     @BeforeEach
     void remember() {
+        shelves.reload();
         before = shelves.catalogue();
     }
 

@@ -8,13 +8,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.store.Shelves;
+import org.borewright.database.TestDatabase;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two starts of the service on one database file, each beside catalogue files of its own. Whichever comes first loads its files; the
+ * Two starts of the service on one database, each beside catalogue files of its own. Whichever comes first loads its files; the
  * other finds that catalogue kept, leaves its own files alone, and says so.
  */
 abstract class TwoStarts {
@@ -69,15 +71,18 @@ abstract class TwoStarts {
             if (System.getProperty(DATABASE) == null) {
                 System.setProperty(DATABASE, emptyFolder().resolve("borewright").toString());
             }
-            return Map.of(
-                    "quarkus.datasource.jdbc.url",
-                    "jdbc:h2:file:" + System.getProperty(DATABASE),
+            Map<String, String> settings = new HashMap<>(Map.of(
                     "quarkus.log.file.enabled",
                     "true",
                     "quarkus.log.file.path",
                     log(files).toString(),
                     "borewright.catalog.folder",
-                    files.toString());
+                    files.toString()));
+            settings.putAll(
+                    TestDatabase.isPostgres()
+                            ? TestDatabase.own(TestDatabase.TWO_STARTS)
+                            : Map.of("quarkus.datasource.jdbc.url", "jdbc:h2:file:" + System.getProperty(DATABASE)));
+            return settings;
         }
 
         private static Path emptyFolder() {

@@ -1,4 +1,4 @@
-package org.borewright.catalog.load;
+package org.borewright.storm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,6 +14,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -24,26 +26,29 @@ import java.util.concurrent.TimeUnit;
  * @param log what it printed
  * @param deadline in nanoseconds of the machine, after which nobody waits for it any longer
  */
-record StartedService(Process process, int port, Path log, long deadline) implements AutoCloseable {
+public record StartedService(Process process, int port, Path log, long deadline) implements AutoCloseable {
 
-    private static final Path PACKAGED =
-            Path.of("target", "quarkus-app", "quarkus-run.jar").toAbsolutePath();
+    private static final String FOR_H2 = "quarkus-app";
     private static final Duration PATIENCE = Duration.ofSeconds(90);
     private static final int BETWEEN_TWO_TRIES_MILLISECONDS = 20;
 
     /** Starts the service beside the data and the catalogue files of a folder. */
-    static StartedService in(Path home) throws IOException {
-        assertThat(PACKAGED).as("packaged by mvn package").exists();
+    public static StartedService in(Path home) throws IOException {
+        return of(FOR_H2, home, List.of(Shop.SHORT_LIVED));
+    }
+
+    /** Starts what was packaged into a folder below target, with these options of Java. */
+    static StartedService of(String folder, Path home, List<String> options) throws IOException {
+        Path packaged = Path.of("target", folder, "quarkus-run.jar").toAbsolutePath();
+        assertThat(packaged).as("packaged by mvn package").exists();
         int port = freePort();
         Path log = Files.createTempFile(home, "start", ".log");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        // It lives for seconds only: compiling it well would take longer than it runs.
-                        "-XX:TieredStopAtLevel=1",
-                        "-Dborewright.home=" + home,
-                        "-Dquarkus.http.port=" + port,
-                        "-jar",
-                        PACKAGED.toString())
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options);
+        command.addAll(
+                List.of("-Dborewright.home=" + home, "-Dquarkus.http.port=" + port, "-jar", packaged.toString()));
+        Process process = new ProcessBuilder(command)
                 .directory(home.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile())
@@ -58,12 +63,12 @@ record StartedService(Process process, int port, Path log, long deadline) implem
     }
 
     /** Whether it still runs, a moment later. */
-    boolean isRunning() throws InterruptedException, IOException {
+    public boolean isRunning() throws InterruptedException, IOException {
         assertThat(System.nanoTime()).as(output()).isLessThan(deadline);
         return !process.waitFor(BETWEEN_TWO_TRIES_MILLISECONDS, TimeUnit.MILLISECONDS);
     }
 
-    boolean listens() throws IOException {
+    public boolean listens() throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             return socket.isConnected();
         } catch (ConnectException closed) {
@@ -71,16 +76,16 @@ record StartedService(Process process, int port, Path log, long deadline) implem
         }
     }
 
-    int exitCode() {
+    public int exitCode() {
         return process.exitValue();
     }
 
-    String output() throws IOException {
+    public String output() throws IOException {
         return Files.readString(log);
     }
 
     /** What it answers with 200 as soon as it listens. */
-    String answerOnceItListens(String path) throws IOException, InterruptedException {
+    public String answerOnceItListens(String path) throws IOException, InterruptedException {
         while (!listens()) {
             assertThat(isRunning()).as(output()).isTrue();
         }
@@ -92,6 +97,11 @@ record StartedService(Process process, int port, Path log, long deadline) implem
                         HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).isEqualTo(200);
         return answer.body();
+    }
+
+    /** Ends it as a power cut would: it is asked nothing, and closes nothing. */
+    void kill() {
+        process.destroyForcibly().onExit().join();
     }
 
     /** Asks it to stop, and does not leave before it has: its database file is free then. */
