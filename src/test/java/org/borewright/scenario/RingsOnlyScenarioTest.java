@@ -35,6 +35,8 @@ class RingsOnlyScenarioTest {
                 .statusCode(200);
     }
 
+    private static final String PISTON = "ringsOnly.cylinders[0].presentPiston.";
+
     private static String check(String title) {
         return "ringsOnly.cylinders[0].checks.find { it.check == '" + title + "' }.";
     }
@@ -56,10 +58,25 @@ class RingsOnlyScenarioTest {
 
     /** 88.251 mm at 35 °C are 88.236441 mm at 20 °C, 88.112 mm of α 21 × 10⁻⁶ /K then 88.084253; at 20 °C they stay. */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"'', 152188", "'\"pistonTemperature\": 35,', 152188", "'\"pistonTemperature\": 20,', 124441"})
-    void thePistonIsAsWarmAsTheHolesUnlessItIsSaid(String warm, int clearance) {
+    @CsvSource({
+        "'', 152188, 88084253, 35",
+        "'\"pistonTemperature\": 35,', 152188, 88084253, 35",
+        "'\"pistonTemperature\": 20,', 124441, 88112000, 20"
+    })
+    void thePistonIsAsWarmAsTheHolesUnlessItIsSaid(String warm, int clearance, int diameter, float celsius) {
         match(SMOKES.replace("\"temperature\":20,", "\"temperature\":35," + warm))
-                .body(check("clearance in service") + "figures.value.nm", equalTo(clearance));
+                .body(check("clearance in service") + "figures.value.nm", equalTo(clearance))
+                .body(PISTON + "asRead.nm", equalTo(88_112_000))
+                .body(PISTON + "diameter.nm", equalTo(diameter))
+                .body(PISTON + "correctedFrom.celsius", equalTo(celsius))
+                .body(PISTON + "correctedFrom.expansion", equalTo(21f))
+                .body("correctedFrom.celsius", equalTo(35f))
+                .body("correctedFrom.expansion", equalTo(11f));
+    }
+
+    @Test
+    void aPistonThatNobodyMeasuredIsNotShown() {
+        match(SMOKES.replace(",\"diameter\":88.112", "")).body("ringsOnly.cylinders[0].presentPiston", nullValue());
     }
 
     @Test

@@ -121,7 +121,7 @@ final class Conditions {
         checks.add(pistons.clearance(index, hole).orElse(NO_CLEARANCE));
         addAsFound(checks, request.asFound().get(index));
         addGaps(checks, hole, index, rings);
-        return new RingsInHole(hole.name(), checks);
+        return new RingsInHole(hole.name(), pistons.measured(index), checks);
     }
 
     private Check findings(Hole hole) {

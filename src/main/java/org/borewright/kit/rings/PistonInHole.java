@@ -71,13 +71,21 @@ final class PistonInHole {
                 + part.hand().label() + " hole)";
     }
 
-    /** The clearance of the measured piston; empty when nobody measured it, or nobody knows which it is. */
-    Optional<Check> clearance(int index, Hole hole) {
+    /** The piston as measured; empty when nobody measured it, or nobody knows which it is. */
+    Optional<PresentPistonMeasured> measured(int index) {
         PresentPiston piston = request.asFound().get(index).piston();
         return piston.asRead()
                 .flatMap(read -> piston.design()
-                        .flatMap(made -> tolerance(piston, index)
-                                .map(tolerance -> clearance(hole, new Measured(made, piston, read, tolerance)))));
+                        .map(made -> new PresentPistonMeasured(read, piston.measuring(), made.expansion())));
+    }
+
+    /** The clearance of the measured piston; empty when nobody measured it, or nobody knows which it is. */
+    Optional<Check> clearance(int index, Hole hole) {
+        PresentPiston piston = request.asFound().get(index).piston();
+        return measured(index)
+                .flatMap(measured -> tolerance(piston, index)
+                        .map(tolerance -> clearance(
+                                hole, measured, tolerance, piston.design().orElseThrow())));
     }
 
     /** Of its number; where that is not known, of all pistons of its design that may be in the hole. */
@@ -94,18 +102,14 @@ final class PistonInHole {
                 .toList());
     }
 
-    /** A piston that was measured. */
-    private record Measured(PistonDesign design, PresentPiston piston, Length read, Limits tolerance) {}
-
-    private Check clearance(Hole hole, Measured measured) {
-        PresentPiston piston = measured.piston;
-        Length diameter = piston.measuring().atReference(measured.read, measured.design.expansion());
-        Uncertainty uncertainty = piston.measuring().budget(diameter, measured.design.expansion());
-        Optional<String> doubted = WornPistonReading.doubted(diameter, uncertainty.expanded(), measured.tolerance);
+    private Check clearance(Hole hole, PresentPistonMeasured piston, Limits tolerance, PistonDesign design) {
+        Length diameter = piston.diameter();
+        Uncertainty uncertainty = piston.budget();
+        Optional<String> doubted = WornPistonReading.doubted(diameter, uncertainty.expanded(), tolerance);
         if (doubted.isPresent()) {
             return unknown(doubted.get());
         }
-        if (measured.design.wearLimit().isEmpty()) {
+        if (design.wearLimit().isEmpty()) {
             return unknown("the piston maker states no wear limit: ask him for it");
         }
         Optional<Length> swept =
@@ -115,7 +119,7 @@ final class PistonInHole {
                         hole.ofReading(),
                         diameter,
                         uncertainty,
-                        measured.design.wearLimit().get()))
+                        design.wearLimit().get()))
                 .orElseGet(
                         () -> unknown(
                                 "measure the hole across the thrust faces where the skirt sweeps it, below the pin at top dead centre"));

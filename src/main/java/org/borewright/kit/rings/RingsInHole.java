@@ -1,6 +1,7 @@
 package org.borewright.kit.rings;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
@@ -10,9 +11,10 @@ import org.borewright.fit.Rule;
  * Whether new rings alone will do in one hole.
  *
  * @param cylinder its name
+ * @param piston the present one as measured; empty where nobody measured it, or nobody knows its design and so its alloy
  * @param checks every condition, in the order a machinist asks them
  */
-public record RingsInHole(String cylinder, List<Check> checks) {
+public record RingsInHole(String cylinder, Optional<PresentPistonMeasured> piston, List<Check> checks) {
 
     /** Copies the checks. */
     public RingsInHole {

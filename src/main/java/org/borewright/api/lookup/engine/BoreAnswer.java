@@ -2,9 +2,9 @@ package org.borewright.api.lookup.engine;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
 import org.borewright.api.shown.Flattery;
+import org.borewright.api.shown.ShownCorrection;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
 import org.borewright.catalog.BoreSpec;
@@ -47,8 +47,6 @@ public record BoreAnswer(
         @Nullable ShownLength spigotWallLeast,
         @Nullable ShownLength bridgeLeast) {
 
-    private static final MathContext FOUR_DIGITS = new MathContext(4);
-
     static BoreAnswer of(Engine engine, LengthUnit unit) {
         BoreSpec bore = engine.bore();
         WallShape wall = engine.wall();
@@ -59,8 +57,8 @@ public record BoreAnswer(
                 ShownLength.of(bore.honeStock(), unit),
                 ShownLength.of(bore.centringError(), unit, Flattery.UNCERTAINTY),
                 ShownLength.of(bore.largestOversize(), unit, Flattery.UPPER_LIMIT),
-                millionths(bore.expansion().perKelvin()),
-                millionths(bore.expansion().standardUncertainty()),
+                ShownCorrection.millionths(bore.expansion().perKelvin()),
+                ShownCorrection.millionths(bore.expansion().standardUncertainty()),
                 ShownLength.of(wall.sleeveOutside(), unit),
                 least(wall.wallLeast(), unit),
                 ShownLength.of(wall.spigotOutside(), unit),
@@ -71,10 +69,5 @@ public record BoreAnswer(
     private static @Nullable ShownLength least(Optional<Length> limit, LengthUnit unit) {
         return limit.map(known -> ShownLength.of(known, unit, Flattery.LOWER_LIMIT))
                 .orElse(null);
-    }
-
-    private static BigDecimal millionths(double perKelvin) {
-        BigDecimal shown = new BigDecimal(perKelvin * 1e6, FOUR_DIGITS).stripTrailingZeros();
-        return shown.scale() < 1 ? shown.setScale(1) : shown;
     }
 }

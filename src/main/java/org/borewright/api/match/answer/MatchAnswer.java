@@ -12,6 +12,7 @@ import org.borewright.api.match.answer.size.RungAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.match.answer.size.TurningAnswer;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownCorrection;
 import org.borewright.api.shown.ShownGauge;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -34,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit of all lengths
  * @param date from which dates are reckoned
  * @param gauge what the readings were judged by; absent when nothing was measured
+ * @param correctedFrom how warm the holes were, and how their wall grows; absent when nothing was measured
  * @param deck as found, and what is skimmed off it
  * @param verdict what may be done now
  * @param says the verdict in one plain sentence
@@ -64,6 +66,7 @@ public record MatchAnswer(
         String unit,
         LocalDate date,
         @Nullable ShownGauge gauge,
+        @Nullable ShownCorrection correctedFrom,
         DeckAsFoundAnswer deck,
         String verdict,
         String says,
@@ -96,6 +99,7 @@ public record MatchAnswer(
                 unit.symbol(),
                 request.on(),
                 HoleReport.isGaugeUsed(match.holes()) ? ShownGauge.of(request.gauge(), unit) : null,
+                correctedFrom(shelf, request, match),
                 DeckAsFoundAnswer.of(request.deck(), shelf.engine().limits(), unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
@@ -106,9 +110,7 @@ public record MatchAnswer(
                         .toList(),
                 RingsOnlyAnswer.of(match, request.on(), stencils),
                 RungAnswer.ladder(Ladder.of(shelf.engine(), request, match), unit),
-                match.settling()
-                        .map(settling -> CouldSaveAnswer.of(settling, unit))
-                        .orElse(null),
+                CouldSaveAnswer.of(match.settling(), unit),
                 TurningAnswer.of(match.turningPoints(), unit),
                 HardestAnswer.of(match, shelf.engine().build().construction(), unit),
                 finishedHoles(request, match, unit),
@@ -127,6 +129,12 @@ public record MatchAnswer(
                 stencils.torques(match.torques()),
                 match.job().total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
+    }
+
+    private static @Nullable ShownCorrection correctedFrom(Shelf shelf, MatchRequest request, Match match) {
+        return HoleReport.isGaugeUsed(match.holes())
+                ? ShownCorrection.of(request.climate(), shelf.engine().bore().expansion())
+                : null;
     }
 
     private static @Nullable List<FinishedHoleAnswer> finishedHoles(

@@ -3,6 +3,7 @@ package org.borewright.api.match.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
+import org.borewright.api.match.answer.hole.PresentPistonAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -38,12 +39,24 @@ public record RingsOnlyAnswer(
      *
      * @param cylinder its name
      * @param certainty whether they will
+     * @param presentPiston as measured; absent where it was not, or its design is not known
      * @param checks every condition
      */
-    public record RingsInHoleAnswer(String cylinder, String certainty, List<Stencil<ShownCheck>> checks) {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record RingsInHoleAnswer(
+            String cylinder,
+            String certainty,
+            @Nullable PresentPistonAnswer presentPiston,
+            List<Stencil<ShownCheck>> checks) {
 
         static RingsInHoleAnswer of(RingsInHole hole, Stencils stencils) {
-            return new RingsInHoleAnswer(hole.cylinder(), hole.certainty().label(), stencils.checks(hole.checks()));
+            return new RingsInHoleAnswer(
+                    hole.cylinder(),
+                    hole.certainty().label(),
+                    hole.piston()
+                            .map(piston -> PresentPistonAnswer.of(piston, stencils.unit()))
+                            .orElse(null),
+                    stencils.checks(hole.checks()));
         }
     }
 

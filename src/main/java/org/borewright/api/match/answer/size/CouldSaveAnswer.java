@@ -58,12 +58,13 @@ public record CouldSaveAnswer(SizeAnswer size, List<ReadingAnswer> readings) {
         }
     }
 
-    /** The size and its readings, in a unit. */
-    public static CouldSaveAnswer of(Settling settling, LengthUnit unit) {
-        return new CouldSaveAnswer(
-                SizeAnswer.of(settling.row()),
-                settling.readings().stream()
-                        .map(reading -> ReadingAnswer.of(reading, unit))
-                        .toList());
+    /** The size and its readings, in a unit; absent when there is none. */
+    public static @Nullable CouldSaveAnswer of(Optional<Settling> settling, LengthUnit unit) {
+        return settling.map(saving -> new CouldSaveAnswer(
+                        SizeAnswer.of(saving.row()),
+                        saving.readings().stream()
+                                .map(reading -> ReadingAnswer.of(reading, unit))
+                                .toList()))
+                .orElse(null);
     }
 }
