@@ -204,12 +204,11 @@ class QuotePrintTest {
                                 .with("/conditions/0", '"' + word + '"')
                                 .with("/parts/0/number", '"' + word + '"')
                                 .with("/parts/0/covers/0/number", '"' + word + '"')
-                                .with("/work/0/name", '"' + word + '"')
                                 .with("/cautions/0", '"' + word + '"'))));
 
         assertThat(paper.outside()).isEmpty();
         assertThat(paper.whole().chars().filter(letter -> letter == 'W').count())
-                .isGreaterThanOrEqualTo(7 * 200);
+                .isGreaterThanOrEqualTo(6 * 200);
     }
 
     @Test
