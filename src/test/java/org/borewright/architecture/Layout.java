@@ -34,7 +34,9 @@ enum Layout {
                             .fromModule("order")
                             .toModules("measure", "fit", "catalog", "kit")
                             .fromModule("api")
-                            .toModules("measure", "fit", "catalog", "kit", "order"),
+                            .toModules("measure", "fit", "catalog", "kit", "order")
+                            .fromModule("page")
+                            .toModules("measure", "fit", "catalog", "kit", "order", "api"),
                     consideringOnlyDependenciesBetweenModules())),
 
     THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA(classes()
@@ -82,8 +84,8 @@ enum Layout {
             .should()
             .dependOnClassesThat(resideInAnyPackage("org.borewright.catalog.store..", "org.borewright.catalog.load"))),
 
-    THE_API_ALONE_SPEAKS_HTTP_AND_JSON(noClasses()
-            .that(not(resideInAPackage("org.borewright.api..")))
+    THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON(noClasses()
+            .that(not(resideInAnyPackage("org.borewright.api..", "org.borewright.page..")))
             .should()
             .dependOnClassesThat(resideInAnyPackage(
                     "jakarta.ws.rs..", "org.jboss.resteasy..", "io.vertx..", "com.fasterxml.jackson.."))),

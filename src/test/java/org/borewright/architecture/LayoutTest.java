@@ -9,7 +9,7 @@ import static org.borewright.architecture.Layout.PHYSICAL_SENSE_SEES_SHELVES_ALO
 import static org.borewright.architecture.Layout.ROOMS_LEAN_ONE_WAY;
 import static org.borewright.architecture.Layout.ROWS_ARE_SEEN_BY_STORE_AND_LOAD_ALONE;
 import static org.borewright.architecture.Layout.ROWS_STAND_IN_A_STORE;
-import static org.borewright.architecture.Layout.THE_API_ALONE_SPEAKS_HTTP_AND_JSON;
+import static org.borewright.architecture.Layout.THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON;
 import static org.borewright.architecture.Layout.THE_HEART_ASKS_NEITHER_CLOCK_NOR_CHANCE;
 import static org.borewright.architecture.Layout.THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA;
 import static org.borewright.architecture.Layout.THE_LOADING_LEANS_ONE_WAY;
@@ -44,6 +44,7 @@ class LayoutTest {
                     ROOMS_LEAN_ONE_WAY,
                     "kit.bill",
                     "class Shows extends RuntimeException { Shows(org.borewright.api.shown.ShownMoney money) {} }"),
+            offence(ROOMS_LEAN_ONE_WAY, "api.shown", "class ShowsAPage { org.borewright.page.Form form; }"),
             offence(ROOMS_LEAN_ONE_WAY, "attic", "class NotOnTheList { org.borewright.measure.Length length; }"),
             offence(
                     THE_HEART_KNOWS_ITSELF_AND_PLAIN_JAVA,
@@ -115,16 +116,19 @@ class LayoutTest {
                     "catalog.load.sense",
                     "class ReadsFolders { org.borewright.catalog.load.Delivery delivery; }"),
             offence(
-                    THE_API_ALONE_SPEAKS_HTTP_AND_JSON,
+                    THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON,
                     "catalog.store",
                     "@jakarta.ws.rs.Path(\"/shelf\") class AnswersByItself {}"),
             offence(
-                    THE_API_ALONE_SPEAKS_HTTP_AND_JSON,
+                    THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON,
                     "catalog.load",
                     "class WritesJson { com.fasterxml.jackson.databind.ObjectMapper json; }"),
-            offence(THE_API_ALONE_SPEAKS_HTTP_AND_JSON, "kit", "class Routed { io.vertx.ext.web.Router router; }"),
             offence(
-                    THE_API_ALONE_SPEAKS_HTTP_AND_JSON,
+                    THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON,
+                    "kit",
+                    "class Routed { io.vertx.ext.web.Router router; }"),
+            offence(
+                    THE_API_AND_THE_PAGES_ALONE_SPEAK_HTTP_AND_JSON,
                     "catalog.load",
                     "class AnswersRest { org.jboss.resteasy.reactive.RestResponse<String> answer; }"),
             offence(

@@ -26,7 +26,7 @@ class AnswerHeaders {
     private static void complete(MultiMap headers) {
         headers.remove(HttpHeaders.SERVER);
         headers.set("X-Content-Type-Options", "nosniff");
-        headers.set("Referrer-Policy", "no-referrer");
+        setIfAbsent(headers, "Referrer-Policy", "no-referrer");
         setIfAbsent(headers, "Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'; base-uri 'none'");
         setIfAbsent(headers, "Cross-Origin-Resource-Policy", "same-origin");
         setIfAbsent(headers, HttpHeaders.CACHE_CONTROL.toString(), "no-store");

@@ -44,6 +44,10 @@ public class Routes {
      */
     public record Route(String method, String path) {
 
+        private boolean isOfTheApi() {
+            return path.startsWith("/api") || path.startsWith("/problems");
+        }
+
         private boolean leadsTo(List<String> asked) {
             List<String> parts = parts(Arrays.stream(path.split("/", -1)));
             return asked.size() == parts.size()
@@ -56,6 +60,11 @@ public class Routes {
     /** All of them. */
     public List<Route> all() {
         return all;
+    }
+
+    /** Those that speak JSON and stand in the contract; the others are pages for people. */
+    public List<Route> ofTheApi() {
+        return all.stream().filter(Route::isOfTheApi).toList();
     }
 
     /** Whether the path asked for answers any method. */

@@ -58,7 +58,11 @@ public class OrderResource {
     /** Notes a new order. */
     @POST
     public Response receive(@Context UriInfo called, @Context HttpHeaders headers, byte[] body) {
-        Caller caller = Caller.making(called, headers, body);
+        return receive(Caller.making(called, headers, body), body);
+    }
+
+    /** The same, for whoever is known already. */
+    public Response receive(Caller caller, byte[] body) {
         return counter.answer(caller, () -> counter.made(desk.receive(reader.opening(body, caller.by()))));
     }
 
@@ -66,7 +70,12 @@ public class OrderResource {
     @GET
     @Transactional
     public OrdersAnswer orders(@Context UriInfo called) {
-        OrderQuery query = OrderQuery.read(new Parameters(called));
+        return orders(OrderQuery.read(new Parameters(called)));
+    }
+
+    /** The same, of a query that was read. */
+    @Transactional
+    public OrdersAnswer orders(OrderQuery query) {
         return OrdersAnswer.of(OrderRow.sought(query.sought(), query.limit() + 1), query.limit());
     }
 

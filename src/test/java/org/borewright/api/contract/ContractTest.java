@@ -97,7 +97,7 @@ class ContractTest {
         return Differences.between(
                 "operations",
                 contract.operations().stream().map(Operation::name).toList(),
-                routes.all().stream()
+                routes.ofTheApi().stream()
                         .map(route -> route.method() + " " + route.path())
                         .toList());
     }

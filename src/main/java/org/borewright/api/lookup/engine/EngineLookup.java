@@ -40,6 +40,11 @@ public class EngineLookup {
         return kept.answer(catalogue.revision(), headers, () -> EnginesAnswer.of(catalogue, query, asked));
     }
 
+    /** The same, whatever the caller has already. */
+    public EnginesAnswer found(UriInfo asked) {
+        return EnginesAnswer.of(shelves.catalogue(), EngineQuery.read(new Parameters(asked)), asked);
+    }
+
     /** One engine. */
     @GET
     @Path("/{engine}")
@@ -47,5 +52,10 @@ public class EngineLookup {
         LengthUnit unit = Named.unitOf(asked);
         Shelf shelf = Named.engine(code, shelves.catalogue());
         return kept.answer(shelf.revision(), headers, () -> EngineAnswer.of(shelf, unit));
+    }
+
+    /** The same, whatever the caller has already. @throws ProblemException if no engine bears the code */
+    public EngineAnswer known(String code, LengthUnit unit) {
+        return EngineAnswer.of(Named.engine(code, shelves.catalogue()), unit);
     }
 }

@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.borewright.api.guard.Parameters;
+import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.order.Errand;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Who asks for a change, under which key, and which version of the order they know.
@@ -25,18 +27,27 @@ import org.borewright.order.Errand;
  */
 public record Caller(String by, String key, String fingerprint, Optional<Integer> version) {
 
+    private static final int LONGEST_NAME = 100;
     private static final Pattern KEY = Pattern.compile("[\\x21-\\x7e]{8,200}");
     private static final Pattern VERSION = Pattern.compile("\"([0-9]{1,9})\"");
 
     /** Whoever makes something new. @throws ProblemException if name or key is missing */
     public static Caller making(UriInfo called, HttpHeaders headers, byte[] body) {
-        return new Caller(by(called), key(headers), fingerprint(called, body), Optional.empty());
+        return new Caller(
+                by(called),
+                key(headers.getHeaderString("Idempotency-Key")),
+                fingerprint(called, body),
+                Optional.empty());
     }
 
     /** Whoever changes an order. @throws ProblemException likewise, or if the version is missing */
     public static Caller changing(UriInfo called, HttpHeaders headers, byte[] body) {
         Caller making = making(called, headers, body);
-        return new Caller(making.by, making.key, making.fingerprint, Optional.of(version(headers)));
+        return new Caller(
+                making.by,
+                making.key,
+                making.fingerprint,
+                Optional.of(version(headers.getHeaderString(HttpHeaders.IF_MATCH))));
     }
 
     /** Who asks for a change. @throws ProblemException if nobody says */
@@ -51,8 +62,26 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
         return by.orElseThrow();
     }
 
-    private static String key(HttpHeaders headers) {
-        return Optional.ofNullable(headers.getHeaderString("Idempotency-Key"))
+    /**
+     * Whoever sends a form: name, key and version stand in it.
+     *
+     * @param form what else was sent, and where to
+     * @throws ProblemException if one of them is missing
+     */
+    public static Caller sending(String by, String key, Optional<String> version, String form) {
+        if (by.isBlank() || by.length() > LONGEST_NAME || by.indexOf('\0') >= 0) {
+            throw new ProblemException(Problem.of(Fault.of(
+                            by.isBlank() ? ProblemType.MISSING_FIELD : ProblemType.WRONG_FORM,
+                            "by",
+                            "Every change is written down with the name of whoever asks for it.")
+                    .wayOut("Enter a name of 1 to " + LONGEST_NAME + " characters.")));
+        }
+        return new Caller(
+                by.strip(), key(key), fingerprint(form.getBytes(StandardCharsets.UTF_8)), version.map(Caller::version));
+    }
+
+    private static String key(@Nullable String sent) {
+        return Optional.ofNullable(sent)
                 .map(String::strip)
                 .filter(key -> KEY.matcher(key).matches())
                 .orElseThrow(() -> new ProblemException(Problem.of(
@@ -60,8 +89,7 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
                         "The header Idempotency-Key is missing, or is not 8 to 200 visible characters.")));
     }
 
-    private static int version(HttpHeaders headers) {
-        String sent = headers.getHeaderString(HttpHeaders.IF_MATCH);
+    private static int version(@Nullable String sent) {
         Matcher tag = VERSION.matcher(sent == null ? "" : sent.strip());
         if (!tag.matches()) {
             throw new ProblemException(Problem.of(
@@ -72,14 +100,21 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
     }
 
     private static String fingerprint(UriInfo called, byte[] body) {
+        String parameters = called.getRequestUri().getRawQuery();
+        return fingerprint(
+                called.getRequestUri().getRawPath().getBytes(StandardCharsets.UTF_8),
+                (parameters == null ? "" : parameters).getBytes(StandardCharsets.UTF_8),
+                body);
+    }
+
+    private static String fingerprint(byte[]... parts) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(called.getRequestUri().getRawPath().getBytes(StandardCharsets.UTF_8));
-            digest.update((byte) 0);
-            String parameters = called.getRequestUri().getRawQuery();
-            digest.update((parameters == null ? "" : parameters).getBytes(StandardCharsets.UTF_8));
-            digest.update((byte) 0);
-            return HexFormat.of().formatHex(digest.digest(body));
+            for (byte[] part : parts) {
+                digest.update(part);
+                digest.update((byte) 0);
+            }
+            return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException never) {
             throw new IllegalStateException("every Java has SHA-256", never);
         }

@@ -1,0 +1,60 @@
+package org.borewright.page;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.problem.Fault;
+import org.borewright.api.problem.Problem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A form as it is shown: what was typed stays in its field, and what is wrong stands beside it.
+ *
+ * @param form what was typed
+ * @param refused why it was not answered; empty where it was, or where nobody asked yet
+ */
+public record Entry(Form form, Optional<Problem> refused) {
+
+    /** A form that is well, or that nobody sent yet. */
+    public static Entry of(Form form) {
+        return new Entry(form, Optional.empty());
+    }
+
+    /** A form that was refused. */
+    public static Entry of(Form form, Problem refused) {
+        return new Entry(form, Optional.of(refused));
+    }
+
+    /** The status of a page that shows it. */
+    public int status() {
+        return refused.map(Problem::status).orElse(200);
+    }
+
+    /** What was typed into a field. */
+    public String typed(String name) {
+        return form.typed(name);
+    }
+
+    /** Whether exactly this stands in a field, as of a choice. */
+    public boolean is(String name, String value) {
+        return typed(name).equals(value);
+    }
+
+    /** What is wrong with a field. */
+    public @Nullable Fault fault(String name) {
+        String pointer = Form.pointer(name);
+        return faults().stream()
+                .filter(fault -> fault.pointer().equals(pointer))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** All that is wrong. */
+    public List<Fault> faults() {
+        return refused.map(Problem::faults).orElse(List.of());
+    }
+
+    /** The field that a fault belongs to; absent where the form has none for it. */
+    public @Nullable String field(Fault fault) {
+        return form.nameOf(fault.pointer()).orElse(null);
+    }
+}

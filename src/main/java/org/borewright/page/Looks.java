@@ -1,0 +1,47 @@
+package org.borewright.page;
+
+import io.quarkus.qute.TemplateExtension;
+import java.io.IOException;
+import java.io.InputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** What templates ask for besides the answers. */
+@TemplateExtension(namespace = "page")
+final class Looks {
+
+    private static final String FOLDER = "/META-INF/resources";
+    private static final int TOLD_APART_BY = 8;
+    private static final Map<String, String> ADDRESSES = new ConcurrentHashMap<>();
+
+    private Looks() {}
+
+    /**
+     * The address of a file of the look, with what tells its contents: a browser may keep it for ever, and has the new one after a change.
+     *
+     * @param name as {@code sheet.css}
+     */
+    static String look(String name) {
+        return ADDRESSES.computeIfAbsent(name, Looks::address);
+    }
+
+    /** A key for a form, new with each. */
+    static String key() {
+        return UUID.randomUUID().toString();
+    }
+
+    private static String address(String name) {
+        String path = "/look/" + name;
+        try (InputStream file = Objects.requireNonNull(Looks.class.getResourceAsStream(FOLDER + path), path)) {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(file.readAllBytes());
+            return path + "?" + HexFormat.of().formatHex(digest).substring(0, TOLD_APART_BY);
+        } catch (IOException | NoSuchAlgorithmException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.borewright.page;
+
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import java.net.URI;
+import java.util.List;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemDocument;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.api.problem.ProblemType;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.jspecify.annotations.Nullable;
+
+/** What holds of every page: whose forms are taken, what a browser may load, and refusals in words. */
+@Singleton
+final class PageGuard {
+
+    /** Nothing comes from elsewhere, no style or script stands in a page, and no page stands in another. */
+    static final String POLICY =
+            "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src 'self' data:;"
+                    + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    @ServerRequestFilter(preMatching = true)
+    void takeOwnFormsAlone(ContainerRequestContext asked) {
+        String type = asked.getHeaderString(HttpHeaders.CONTENT_TYPE);
+        if (type != null && type.startsWith(Form.MEDIA_TYPE) && !isOfOurs(asked)) {
+            throw new ProblemException(new Problem(
+                    ProblemType.BAD_REQUEST,
+                    403,
+                    "The form was sent from a page of another site; open the page here and send its own form.",
+                    List.of()));
+        }
+    }
+
+    /** A browser tells where a form came from in the one header, an older one or one without encryption in the other. */
+    private static boolean isOfOurs(ContainerRequestContext asked) {
+        String site = asked.getHeaderString("Sec-Fetch-Site");
+        if (site != null) {
+            return List.of("same-origin", "none").contains(site);
+        }
+        String origin = asked.getHeaderString("Origin");
+        return origin == null || isHost(origin, asked.getHeaderString(HttpHeaders.HOST));
+    }
+
+    private static boolean isHost(String origin, @Nullable String host) {
+        try {
+            return URI.create(origin).getRawAuthority() != null
+                    && URI.create(origin).getRawAuthority().equalsIgnoreCase(host);
+        } catch (IllegalArgumentException noAddress) {
+            return false;
+        }
+    }
+
+    @ServerResponseFilter
+    void complete(ContainerRequestContext asked, ContainerResponseContext answer) {
+        if (answer.getEntity() instanceof ProblemDocument problem && isForAPerson(asked)) {
+            answer.setEntity(new ProblemPage(problem).render(), null, MediaType.valueOf(Page.MEDIA_TYPE));
+        }
+        MediaType type = answer.getMediaType();
+        if (type != null && type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
+            answer.getHeaders().putSingle("Content-Security-Policy", POLICY);
+            answer.getHeaders().putSingle("Referrer-Policy", "same-origin");
+        }
+    }
+
+    /** Whoever asks the API gets JSON, with a browser too. */
+    private static boolean isForAPerson(ContainerRequestContext asked) {
+        String path = asked.getUriInfo().getRequestUri().getRawPath();
+        String accepted = asked.getHeaderString(HttpHeaders.ACCEPT);
+        return accepted != null
+                && accepted.contains(MediaType.TEXT_HTML)
+                && !path.startsWith("/api")
+                && !path.startsWith("/problems");
+    }
+}

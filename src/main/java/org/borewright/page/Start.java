@@ -1,0 +1,49 @@
+package org.borewright.page;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.borewright.api.lookup.engine.EngineLookup;
+import org.borewright.api.lookup.engine.EnginesAnswer;
+import org.borewright.api.order.OrderResource;
+import org.borewright.api.order.answer.OrdersAnswer;
+import org.borewright.api.order.request.OrderQuery;
+
+/** Where a day at the desk begins: the engines, and the orders there are. */
+@Path("/")
+@Produces(Page.MEDIA_TYPE)
+public class Start {
+
+    private static final int ORDERS_SHOWN = 12;
+
+    private final EngineLookup engines;
+    private final OrderResource orders;
+
+    Start(EngineLookup engines, OrderResource orders) {
+        this.engines = engines;
+        this.orders = orders;
+    }
+
+    /**
+     * The page.
+     *
+     * @param words that were looked for
+     * @param found the engines that answer them
+     * @param orders some of the orders
+     */
+    @CheckedTemplate(basePath = "page")
+    record StartPage(String words, EnginesAnswer found, OrdersAnswer orders) implements TemplateInstance {}
+
+    /** The page, with the engines that answer the words of its search. */
+    @GET
+    public Response start(@Context UriInfo asked) {
+        String words = asked.getQueryParameters().getFirst("words");
+        return Page.of(new StartPage(
+                words == null ? "" : words, engines.found(asked), orders.orders(OrderQuery.first(ORDERS_SHOWN))));
+    }
+}
