@@ -4,56 +4,82 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
+import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.io.IOException;
+import jakarta.persistence.LockModeType;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 import org.borewright.api.order.answer.JournalAnswer;
 import org.borewright.order.store.HookRow;
 import org.borewright.order.store.JournalRow;
+import org.jboss.logging.Logger;
 
 /**
  * Carries lines of the journal to whoever wants to be told. A line is told until it is taken (any status from 200 to 299), in order, so that
- * one may come twice but none is left out; position tells which it is. After a failure the pause doubles from one second to an hour.
+ * one may come twice but none is left out; position tells which it is. After a failure the pause doubles from one second to an hour. Nobody
+ * waits for a receiver that is slow, or fails, but that receiver.
  */
 @ApplicationScoped
 class Courier {
 
+    private static final Logger LOG = Logger.getLogger(Courier.class);
+
     private static final int LINES_AT_ONCE = 100;
+    private static final int HOOKS_AT_ONCE = 16;
+
     private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     /** Longer than a message can take: should this machine fall over, another carries on afterwards. */
-    private static final Duration CLAIM = Duration.ofSeconds(30);
+    private static final Duration CLAIM = PATIENCE.multipliedBy(3);
 
     private static final Duration LONGEST_PAUSE = Duration.ofHours(1);
     private static final int DOUBLED_AT_MOST = 12;
-    private static final int LONGEST_FAILURE = 300;
 
     private final ObjectMapper json;
     private final Clock clock;
-    private final HttpClient http = HttpClient.newBuilder()
-            .connectTimeout(PATIENCE)
-            .followRedirects(HttpClient.Redirect.NEVER)
-            .build();
+    private final Post post = new Post(PATIENCE);
+    private final ExecutorService runners = Executors.newFixedThreadPool(HOOKS_AT_ONCE);
+    private final Semaphore free = new Semaphore(HOOKS_AT_ONCE);
 
     Courier(ObjectMapper json, Clock clock) {
         this.json = json;
         this.clock = clock;
     }
 
+    /** Sends a runner to each that is due; for whom none is free, it is due the next time, and then the first. */
     @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void goRound() {
-        QuarkusTransaction.requiringNew().call(() -> HookRow.due(now())).forEach(this::tell);
+        List<HookRow> due = QuarkusTransaction.requiringNew().call(() -> HookRow.due(now()));
+        for (HookRow hook : due) {
+            if (!free.tryAcquire()) {
+                return;
+            }
+            runners.execute(() -> run(hook));
+        }
+    }
+
+    @PreDestroy
+    void goHome() {
+        runners.shutdownNow();
+    }
+
+    private void run(HookRow hook) {
+        try {
+            tell(hook);
+        } catch (RuntimeException failed) {
+            LOG.errorf(failed, "Nothing could be told to hook %d; it is tried again.", hook.id);
+        } finally {
+            free.release();
+        }
     }
 
     private void tell(HookRow hook) {
@@ -64,8 +90,10 @@ class Courier {
         List<JournalRow> lines =
                 QuarkusTransaction.requiringNew().call(() -> JournalRow.after(hook.position, LINES_AT_ONCE));
         Optional<String> failure = send(hook, JournalAnswer.of(hook.position, lines));
+        // Held, for it may be ended meanwhile.
         QuarkusTransaction.requiringNew()
-                .run(() -> HookRow.<HookRow>findByIdOptional(hook.id).ifPresent(row -> note(row, lines, failure)));
+                .run(() -> HookRow.<HookRow>findByIdOptional(hook.id, LockModeType.PESSIMISTIC_WRITE)
+                        .ifPresent(row -> note(row, lines, failure)));
     }
 
     private void note(HookRow hook, List<JournalRow> told, Optional<String> failure) {
@@ -89,30 +117,13 @@ class Courier {
     /** @return why it was not taken; empty where it was */
     private Optional<String> send(HookRow hook, JournalAnswer lines) {
         try {
-            byte[] body = json.writeValueAsBytes(lines);
             URI to = URI.create(hook.url);
-            HttpRequest.Builder message = HttpRequest.newBuilder(to)
-                    .timeout(PATIENCE)
-                    .header("Content-Type", "application/json")
-                    .POST(HttpRequest.BodyPublishers.ofByteArray(body));
-            Map<String, String> proof = Signature.headers(
-                    to, body, "hook-" + hook.id, Base64.getDecoder().decode(hook.secret), now());
-            proof.forEach(message::header);
-            int status = http.send(message.build(), HttpResponse.BodyHandlers.discarding())
-                    .statusCode();
-            return status >= 200 && status < 300 ? Optional.empty() : Optional.of("answered with status " + status);
+            byte[] body = json.writeValueAsBytes(lines);
+            byte[] secret = Base64.getDecoder().decode(hook.secret);
+            return post.send(to, body, Signature.headers(to, body, "hook-" + hook.id, secret, now()));
         } catch (JsonProcessingException unwritable) {
             throw new IllegalStateException(unwritable);
-        } catch (IOException notReached) {
-            return Optional.of(shortened("not reached: " + notReached));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return Optional.of("stopped");
         }
-    }
-
-    private static String shortened(String failure) {
-        return failure.substring(0, Math.min(LONGEST_FAILURE, failure.length()));
     }
 
     private Instant now() {

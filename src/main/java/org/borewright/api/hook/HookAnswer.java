@@ -30,13 +30,16 @@ public record HookAnswer(
 
     /** Without its secret. */
     static HookAnswer of(HookRow row) {
-        return new HookAnswer(
-                row.id, row.url, row.position, row.failures, row.lastFailure, row.nextTry, row.madeAt, null);
+        return of(row, null);
     }
 
     /** Just made, with its secret. */
-    static HookAnswer made(HookRow row) {
+    static HookAnswer withSecret(HookRow row) {
+        return of(row, row.secret);
+    }
+
+    private static HookAnswer of(HookRow row, @Nullable String secret) {
         return new HookAnswer(
-                row.id, row.url, row.position, row.failures, row.lastFailure, row.nextTry, row.madeAt, row.secret);
+                row.id, row.url, row.position, row.failures, row.lastFailure, row.nextTry, row.madeAt, secret);
     }
 }

@@ -17,13 +17,12 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Optional;
-import org.borewright.api.asked.JsonBody;
 import org.borewright.api.asked.Place;
 import org.borewright.api.guard.Parameters;
 import org.borewright.api.order.Counter;
 import org.borewright.api.order.Numbers;
 import org.borewright.api.order.request.Caller;
-import org.borewright.api.problem.Faults;
+import org.borewright.api.order.request.ShortBody;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
@@ -37,6 +36,7 @@ import org.borewright.order.store.HookRow;
 public class HookResource {
 
     private static final int LONGEST_URL = 500;
+    private static final int GREATEST_PORT = 65_535;
 
     private final Counter counter;
     private final Hooks hooks;
@@ -52,35 +52,40 @@ public class HookResource {
         Caller caller = Caller.making(called, headers, body);
         return counter.answer(caller, () -> {
             HookRow hook = hooks.make(url(body), caller.by());
-            return counter.made("/api/hooks/" + hook.id, HookAnswer.made(hook));
+            return counter.made("/api/hooks/" + hook.id, HookAnswer.withSecret(hook));
         });
     }
 
     private static String url(byte[] body) {
-        Faults faults = Faults.ofBody();
-        Place top = JsonBody.read(body, faults);
-        if (!top.isObject("url")) {
-            top.wrongForm("an object");
-        }
-        Place place = top.at("url");
-        place.need("It is not said where the messages go.");
+        return ShortBody.only(
+                body,
+                "url",
+                "It is not said where the messages go.",
+                "\"https://store.example/told\"",
+                HookResource::url);
+    }
+
+    private static Optional<String> url(Place place) {
         Optional<String> url = place.text();
         if (url.isPresent() && !isUsable(url.get())) {
             place.fault(
                     ProblemType.WRONG_FORM,
                     "No message can be sent there.",
-                    "an absolute http or https URI without user and fragment, up to " + LONGEST_URL + " characters");
+                    "an absolute http or https URI in ASCII, without user and fragment, with a port from 1 to 65535 or none, up to "
+                            + LONGEST_URL + " characters");
         }
-        faults.raise();
-        return url.orElseThrow();
+        return url;
     }
 
     private static boolean isUsable(String text) {
         try {
             URI uri = new URI(text);
             return text.length() <= LONGEST_URL
+                    && text.equals(uri.toASCIIString())
                     && ("https".equals(uri.getScheme()) || "http".equals(uri.getScheme()))
                     && uri.getHost() != null
+                    && uri.getPort() != 0
+                    && uri.getPort() <= GREATEST_PORT
                     && uri.getRawUserInfo() == null
                     && uri.getRawFragment() == null;
         } catch (URISyntaxException noUri) {

@@ -1,6 +1,7 @@
 package org.borewright.order.desk;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.security.SecureRandom;
 import java.util.Base64;
@@ -41,7 +42,8 @@ public class Hooks {
 
     /** Tells them no more. @return whether there was such a one */
     public boolean end(long id, String by) {
-        Optional<HookRow> hook = HookRow.findByIdOptional(id);
+        // Held: of two who end it at once the second finds nothing.
+        Optional<HookRow> hook = HookRow.findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
         hook.ifPresent(row -> {
             row.delete();
             turn.write(new Deed(by, "hook " + id, Optional.empty(), "end", row.url, "", false));

@@ -43,9 +43,12 @@ public class HookRow extends PanacheEntityBase {
         return listAll(Sort.by("id"));
     }
 
-    /** Those that have not been told of everything, and may be tried again. */
+    /** Those that have not been told of everything, and may be tried again: who has waited longest first. */
     public static List<HookRow> due(Instant now) {
-        return list("nextTry <= ?1 and position < (select head.position from JournalHead head)", Sort.by("id"), now);
+        return list(
+                "nextTry <= ?1 and position < (select head.position from JournalHead head)",
+                Sort.by("nextTry").and("id"),
+                now);
     }
 
     /** Takes it on, until a time: of several machines one does. */
