@@ -43,7 +43,7 @@ public record Entry(Form form, Optional<Problem> refused) {
     public @Nullable Fault fault(String name) {
         String pointer = Form.pointer(name);
         return faults().stream()
-                .filter(fault -> fault.pointer().equals(pointer))
+                .filter(fault -> pointer.equals(fault.pointer()))
                 .findFirst()
                 .orElse(null);
     }
@@ -55,6 +55,6 @@ public record Entry(Form form, Optional<Problem> refused) {
 
     /** The field that a fault belongs to; absent where the form has none for it. */
     public @Nullable String field(Fault fault) {
-        return form.nameOf(fault.pointer()).orElse(null);
+        return Optional.ofNullable(fault.pointer()).flatMap(form::nameOf).orElse(null);
     }
 }

@@ -164,8 +164,8 @@ class OrderScenarioTest {
         second.does("accept", "{\"quote\":1}")
                 .statusCode(409)
                 .body("type", equalTo("/problems/stock-short"))
-                .body("errors.pointer", contains(BOX))
-                .body("errors[0].value", equalTo(1))
+                .body("errors.part", contains(BOX))
+                .body("errors[0].pointer", nullValue())
                 .body("errors[0].limit", equalTo("0 left"))
                 .body("errors[0].wayOut", containsString("mayWait"));
 
@@ -184,7 +184,7 @@ class OrderScenarioTest {
         first.does("confirm", Orders.PISTON_IN_HAND)
                 .statusCode(409)
                 .body("type", equalTo("/problems/parts-to-come"))
-                .body("errors.pointer", contains(BOX));
+                .body("errors.part", contains(BOX));
 
         Orders.arrive(BOX, 1).body("left", equalTo(0));
         first.seen()

@@ -2,6 +2,7 @@ package org.borewright.scenario;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
@@ -96,5 +97,24 @@ class RingsOnlyScenarioTest {
                 .body(check("glaze of the wall") + "outcome", equalTo("not known"))
                 .body(check("glaze of the wall") + "next", equalTo("look whether the glaze is broken"))
                 .body("says", startsWith("Rings only is possible: open are clearance in service, glaze of the wall. "));
+    }
+
+    @Test
+    void anOrderIsNotConfirmedWhileAConditionIsOpenAndEachIsNamed() {
+        Orders order = Orders.opened("rebuild", "DRUMLACH-S1", "RO-1");
+        order.does("survey", SMOKES).statusCode(200);
+        order.does("quotes", "{\"way\":\"rings only\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+
+        order.does("confirm", SMOKES.replace("\"broken\"", "null").replace(",\"diameter\":88.112", ""))
+                .statusCode(409)
+                .body("detail", endsWith("\"rings only: possible\". Open: clearance in service, glaze of the wall."));
+        order.does(
+                        "confirm",
+                        SMOKES.replace(
+                                "\"grooves\"", "\"findings\":[{\"kind\":\"scored\",\"depth\":0.02}],\"grooves\""))
+                .statusCode(409)
+                .body("detail", containsString("\"rings only: no\". Ruled out by: "));
+        order.does("confirm", SMOKES).statusCode(200).body("state", equalTo("confirmed"));
     }
 }

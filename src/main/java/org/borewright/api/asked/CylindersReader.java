@@ -56,12 +56,13 @@ public record CylindersReader<T>(Function<Place, T> one, Function<String, T> mis
     }
 
     private static void checkAllThere(Place place, int sent, Engine engine, Map<String, ?> byName) {
-        List<String> missing =
-                names(engine).stream().filter(name -> !byName.containsKey(name)).toList();
         int asked = engine.cylinders().size();
-        if (missing.isEmpty() && sent == asked) {
+        if (sent == asked) {
+            // Whichever of them is missing, another stands in its place, and that is told there.
             return;
         }
+        List<String> missing =
+                names(engine).stream().filter(name -> !byName.containsKey(name)).toList();
         String reason = String.format(
                 Locale.ROOT,
                 "%s has %s, the request names %d%s.",

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /** The faults of one request, collected while it is read so that all are told at once: the first of each place, in the order found. */
 public final class Faults {
@@ -30,7 +31,7 @@ public final class Faults {
 
     /** Notes a fault; of several at one place the first stands, for the others follow from it. */
     public void add(Fault fault) {
-        byPointer.putIfAbsent(fault.pointer(), fault);
+        byPointer.putIfAbsent(Objects.requireNonNull(fault.pointer(), "a fault of the request has a place"), fault);
     }
 
     /** Whether so many were found that no further one is told of, and explaining it is of no use. */

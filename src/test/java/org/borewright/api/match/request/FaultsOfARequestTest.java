@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class FaultsOfARequestTest {
@@ -40,6 +41,16 @@ class FaultsOfARequestTest {
         if (answer.jsonPath().getList("errors").size() == 1) {
             assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/" + row.getString(4));
         }
+    }
+
+    /** That another is missing follows from it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\"left\"", "\"1\"", "nothing", "2"})
+    void aSlipInTheNameOfACylinderIsToldOnce(String name) {
+        Response answer = match(
+                SampleRequest.inlineFour().with("/cylinders/3/cylinder", name).text());
+
+        assertThat(answer.jsonPath().getList("errors.pointer")).isEqualTo(List.of("/cylinders/3/cylinder"));
     }
 
     private static String suggestion(Map<String, Object> fault) {
