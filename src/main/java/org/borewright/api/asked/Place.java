@@ -6,11 +6,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
+import org.borewright.api.problem.Legible;
 import org.borewright.api.problem.NearNames;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.Suggestion;
@@ -118,12 +118,26 @@ public final class Place {
         return items;
     }
 
-    /** The text here. */
+    /** The text here, on one line. */
     public Optional<String> text() {
+        return legible(Legible::flaw);
+    }
+
+    /** The text here, of one line or several. */
+    public Optional<String> lines() {
+        return legible(Legible::flawOfLines);
+    }
+
+    private Optional<String> legible(Function<String, Optional<String>> flaw) {
         if (isGiven() && !node.isTextual()) {
             wrongForm("a text in quotes");
         }
-        return isGiven() && node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
+        Optional<String> text = node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
+        Optional<String> wrong = text.flatMap(flaw);
+        // What was sent is not repeated: it is just what cannot be shown.
+        wrong.ifPresent(reason ->
+                add(Fault.of(ProblemType.WRONG_FORM, pointer(), reason).wayOut(Legible.WAY_OUT)));
+        return text.filter(sent -> wrong.isEmpty());
     }
 
     /** Yes or no. */
@@ -249,8 +263,6 @@ public final class Place {
 
     /** A text no longer than is repeated. */
     public static String shortened(String text) {
-        return text.length() <= LONGEST_REPEATED
-                ? text
-                : String.format(Locale.ROOT, "%s…", text.substring(0, LONGEST_REPEATED));
+        return Legible.first(LONGEST_REPEATED, text);
     }
 }

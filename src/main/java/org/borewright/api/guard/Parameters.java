@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
+import org.borewright.api.problem.Legible;
 import org.borewright.api.problem.NearNames;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.Suggestion;
@@ -51,12 +52,10 @@ public final class Parameters {
             fault(name, "The parameter is too long.", "at most " + LONGEST + " characters");
             return Optional.empty();
         }
-        if (text.filter(value -> value.indexOf('\0') >= 0).isPresent()) {
-            // No database of ours keeps it.
-            fault(name, "The parameter has a NUL in it.", "text");
-            return Optional.empty();
-        }
-        return text;
+        Optional<String> flaw = text.flatMap(Legible::flaw);
+        flaw.ifPresent(reason ->
+                faults.add(Fault.of(ProblemType.BAD_PARAMETER, name, reason).wayOut(Legible.WAY_OUT)));
+        return text.filter(value -> flaw.isEmpty());
     }
 
     /** A whole number within a range. */
@@ -122,8 +121,8 @@ public final class Parameters {
     }
 
     private void unknown(String name) {
-        String shown = name.length() > LONGEST ? name.substring(0, LONGEST) : name;
-        Fault fault = Fault.of(ProblemType.BAD_PARAMETER, shown, "The parameter is not known here.")
+        Fault fault = Fault.of(
+                        ProblemType.BAD_PARAMETER, Legible.first(LONGEST, name), "The parameter is not known here.")
                 .against("known here: " + (known.isEmpty() ? "none" : String.join(", ", known)));
         List<String> near = NearNames.of(name, known);
         faults.add(near.isEmpty() ? fault : fault.suggesting(new Suggestion(near.get(0), "the nearest name")));

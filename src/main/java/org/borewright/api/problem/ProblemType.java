@@ -30,6 +30,12 @@ public enum ProblemType {
             "The request has no key",
             "Whatever makes or moves something is sent with a key of the sender's own, so that it can be sent again without being done twice.",
             "Send a header Idempotency-Key of 8 to 200 visible characters, new for each new request; a random UUID will do."),
+    /** A version that cannot be read. */
+    BAD_VERSION(
+            400,
+            "The version of the order cannot be read",
+            "The header If-Match holds the ETag that came with the order, and nothing else: its version, a whole number in double quotes.",
+            "Read the order and send its ETag as it came, as in If-Match: \"4\"."),
     /** A path that leads nowhere. */
     UNKNOWN_PATH(
             404,
@@ -125,8 +131,7 @@ public enum ProblemType {
     OTHER_JOB(
             409,
             "The question is about another job",
-            "A survey is one of the engine ordered. The pistons in hand are those of the quote accepted, by size, maker and number, and an engine is"
-                    + " built as its pistons were paired before honing. Each difference is listed.",
+            "Engine and size of a survey, of the pistons in hand and of the finished holes are those of the order and of the quote accepted.",
             "Compare the order with the card; where the size is to change, survey and quote anew."),
     /** A bench that says no. */
     BENCH_HOLDS(

@@ -104,6 +104,6 @@ public final class UnknownName {
     }
 
     private static String repeated(String typed) {
-        return typed.length() <= LONGEST_REPEATED ? typed : typed.substring(0, LONGEST_REPEATED) + "…";
+        return Legible.first(LONGEST_REPEATED, typed);
     }
 }

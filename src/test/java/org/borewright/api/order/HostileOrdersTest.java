@@ -77,9 +77,8 @@ class HostileOrdersTest {
             strings = {
                 "<script>alert('x')</script>",
                 "'; drop table orders; --",
-                "\\ud800 and \\udfff",
-                "\\u0001\\u001f\\uffff",
-                "\uD83D\uDCA5 \u202E\u0301",
+                "\\ud83d\\udca5 \\uffff",
+                "\uD83D\uDCA5 \u05D0\u200F\u0301",
                 "{orders}%s${java.home}"
             })
     void whatIsKeptIsReadAgain(String customer) {
@@ -114,12 +113,85 @@ class HostileOrdersTest {
         }
     }
 
-    @Test
-    void nobodyIsCalledNul() {
-        Response answer = given().urlEncodingEnabled(false).get("/api/orders?customer=a%00b");
+    /** In every free text of every body, whatever it is for. */
+    @ParameterizedTest(name = "{0} {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/api/orders | {'customer': @, 'engine': 'HALVERN-131', 'block': 'HO-3'} | /customer",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @} | /block",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-3', 'notes': @} | /notes",
+                "/api/orders/1/notes | {'notes': @} | /notes",
+                "/api/orders/1/decline | {'reason': @} | /reason",
+                "/api/orders/1/withdraw | {'reason': @} | /reason",
+                "/api/hooks | {'url': @} | /url",
+                "/api/match | {'gauge': {'name': @, 'resolution': 0.001}} | /gauge/name",
+                "/api/match | {'cylinders': [{'cylinder': @}]} | /cylinders/0/cylinder",
+                "/api/bench | {'pistons': [{'tag': @}]} | /pistons/0/tag",
+                "/api/estimate | {'engine': 'HALVERN-131', 'stamp': @} | /stamp",
+            })
+    void whatCannotBeSeenIsRefusedWithItsPlaceAndItsCode(String path, String body, String pointer) {
+        for (String code : List.of("D800", "DC00", "202E", "2066", "0000", "0007", "0085")) {
+            String text = "\"Ada \\u" + code + " Lumen\"";
+            RequestSpecification asking =
+                    path.matches("/api/(match|bench|estimate)") ? given().contentType("application/json") : changing();
+            Response answer =
+                    asking.body(body.replace('\'', '"').replace("@", text)).post(path);
 
-        assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo("customer");
+            assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
+            String fault = "errors.find { it.pointer == '" + pointer + "' }";
+            assertThat(answer.jsonPath().getString(fault + ".reason")).startsWith("Character 5 is U+" + code + ", ");
+            assertThat(answer.jsonPath().getString(fault + ".wayOut")).startsWith("Leave that character out");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"%00, 0000", "%07, 0007", "%E2%80%AE, 202E", "%E2%81%A9, 2069", "%C2%85, 0085"})
+    void nobodyIsCalledSo(String sent, String code) {
+        for (Response answer : List.of(
+                given().urlEncodingEnabled(false).get("/api/orders?customer=a" + sent + "b"),
+                given().urlEncodingEnabled(false)
+                        .contentType("application/json")
+                        .header("Idempotency-Key", UUID.randomUUID().toString())
+                        .post("/api/hooks?by=a" + sent + "b"))) {
+            assertThat(answer.statusCode()).isEqualTo(400);
+            assertThat(answer.jsonPath().getString("errors[0].pointer")).isIn("customer", "by");
+            assertThat(answer.jsonPath().getString("errors[0].reason")).startsWith("Character 2 is U+" + code + ", ");
+        }
+    }
+
+    /** Notes may have lines. */
+    @Test
+    void linesOfNotesAreKept() {
+        String tag = "HO-" + UUID.randomUUID().toString().substring(0, 8);
+        Response made = changing().body("""
+                        {"customer": "A", "engine": "HALVERN-131", "block": "%s", "notes": "one\\n\\ttwo"}""".formatted(tag)).post("/api/orders");
+
+        assertThat(made.jsonPath().getString("notes")).isEqualTo("one\n\ttwo");
+    }
+
+    /** Nobody need guess what a body holds that was left out. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/api/orders/1/decline | /reason | Send {\"reason\": \"why\"}.",
+                "/api/orders/1/withdraw | /reason | Send {\"reason\": \"why\"}.",
+                "/api/orders/1/notes | /notes | Send {\"notes\": \"what is to be noted\"}.",
+                "/api/orders/1/accept | /quote | Add the field.",
+                "/api/stock/NH-OS6-G/arrivals | /quantity | Send {\"quantity\": 2}.",
+                "/api/hooks | /url | Send {\"url\": \"https://store.example/told\"}.",
+            },
+            quoteCharacter = '\'')
+    void anEmptyBodyLacksItsMember(String path, String pointer, String wayOut) {
+        for (String body : List.of("", "{}")) {
+            Response answer = changing().body(body).post(path);
+
+            assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
+            assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/missing-field");
+            assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo(pointer);
+            assertThat(answer.jsonPath().getString("errors[0].wayOut")).isEqualTo(wayOut);
+        }
     }
 
     @ParameterizedTest
@@ -143,7 +215,11 @@ class HostileOrdersTest {
                 .queryParam("by", "Ada")
                 .post("/api/orders/1/release");
 
-        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/version-missing");
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/bad-version");
+        assertThat(answer.jsonPath().getString("detail"))
+                .startsWith("The header If-Match is " + version + ", ")
+                .endsWith("as in \"4\".");
     }
 
     private static void move(String path, int version, String body) {

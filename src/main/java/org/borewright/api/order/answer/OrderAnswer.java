@@ -26,7 +26,6 @@ import org.jspecify.annotations.Nullable;
  * @param acceptedQuote the quote that the customer said yes to last; absent before
  * @param heldUntil until when its parts stay put aside; absent where nothing is, or it stays so
  * @param held what is put aside for it, by number; absent in a list
- * @param judgement what the bench said; absent but where it was just asked
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record OrderAnswer(
@@ -43,8 +42,7 @@ public record OrderAnswer(
         LocalDate openedOn,
         @Nullable Integer acceptedQuote,
         @Nullable Instant heldUntil,
-        @Nullable List<OrderAnswer.HeldAnswer> held,
-        @Nullable JudgementAnswer judgement) {
+        @Nullable List<OrderAnswer.HeldAnswer> held) {
 
     /**
      * What is put aside of one number.
@@ -88,27 +86,6 @@ public record OrderAnswer(
                 row.openedOn,
                 row.acceptedQuote,
                 row.heldUntil,
-                held,
-                null);
-    }
-
-    /** The same with what the bench just said. */
-    public OrderAnswer with(JudgementAnswer told) {
-        return new OrderAnswer(
-                number,
-                version,
-                kind,
-                state,
-                next,
-                customer,
-                engine,
-                block,
-                notes,
-                openedAt,
-                openedOn,
-                acceptedQuote,
-                heldUntil,
-                held,
-                told);
+                held);
     }
 }

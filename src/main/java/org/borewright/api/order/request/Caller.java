@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.borewright.api.guard.Parameters;
 import org.borewright.api.problem.Fault;
+import org.borewright.api.problem.Legible;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
@@ -29,6 +30,7 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
 
     private static final int LONGEST_NAME = 100;
     private static final Pattern KEY = Pattern.compile("[\\x21-\\x7e]{8,200}");
+    private static final int LONGEST_REPEATED = 60;
     private static final Pattern VERSION = Pattern.compile("\"([0-9]{1,9})\"");
 
     /** Whoever makes something new. @throws ProblemException if name or key is missing */
@@ -69,13 +71,17 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
      * @throws ProblemException if one of them is missing
      */
     public static Caller sending(String by, String key, Optional<String> version, String form) {
-        if (by.isBlank() || by.length() > LONGEST_NAME || by.indexOf('\0') >= 0) {
+        if (by.isBlank() || by.length() > LONGEST_NAME) {
             throw new ProblemException(Problem.of(Fault.of(
                             by.isBlank() ? ProblemType.MISSING_FIELD : ProblemType.WRONG_FORM,
                             "by",
                             "Every change is written down with the name of whoever asks for it.")
                     .wayOut("Enter a name of 1 to " + LONGEST_NAME + " characters.")));
         }
+        Legible.flaw(by).ifPresent(flaw -> {
+            throw new ProblemException(
+                    Problem.of(Fault.of(ProblemType.WRONG_FORM, "by", flaw).wayOut(Legible.WAY_OUT)));
+        });
         return new Caller(
                 by.strip(), key(key), fingerprint(form.getBytes(StandardCharsets.UTF_8)), version.map(Caller::version));
     }
@@ -90,11 +96,17 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
     }
 
     private static int version(@Nullable String sent) {
-        Matcher tag = VERSION.matcher(sent == null ? "" : sent.strip());
-        if (!tag.matches()) {
+        if (sent == null || sent.isBlank()) {
             throw new ProblemException(Problem.of(
                     ProblemType.VERSION_MISSING,
                     "The header If-Match does not say which version of the order the change is meant for."));
+        }
+        Matcher tag = VERSION.matcher(sent.strip());
+        if (!tag.matches()) {
+            throw new ProblemException(Problem.of(
+                    ProblemType.BAD_VERSION,
+                    "The header If-Match is " + Legible.first(LONGEST_REPEATED, sent)
+                            + ", and a version is one whole number in double quotes, as in \"4\"."));
         }
         return Integer.parseInt(tag.group(1));
     }

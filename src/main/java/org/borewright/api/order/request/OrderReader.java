@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.borewright.api.asked.EngineReader;
-import org.borewright.api.asked.JsonBody;
 import org.borewright.api.asked.Place;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.ProblemType;
@@ -41,18 +40,18 @@ public class OrderReader {
     /** A new order. */
     public OrderDesk.Opening opening(byte[] body, String by) {
         Faults faults = Faults.ofBody();
-        Place top = top(body, faults, "kind", "customer", "engine", "block", "notes");
+        Place top = ShortBody.top(body, faults, "kind", "customer", "engine", "block", "notes");
         OrderKind kind = top.at("kind").isGiven()
                 ? top.at("kind")
                         .word(List.of(OrderKind.values()), OrderKind::label)
                         .orElse(OrderKind.REBUILD)
                 : OrderKind.REBUILD;
-        Optional<String> customer = text(top.at("customer"), LONGEST_NAME);
+        Optional<String> customer = kept(top.at("customer"), top.at("customer").text(), LONGEST_NAME);
         top.at("customer").need("It is not said for whom the order is.");
         Optional<String> engine = EngineReader.read(top.at("engine"), shelves.catalogue())
                 .map(shelf -> shelf.engine().code());
         Optional<String> block = block(top.at("block"), kind);
-        String notes = text(top.at("notes"), LONGEST_NOTES).orElse("");
+        String notes = notes(top.at("notes")).orElse("");
         faults.raise();
         return new OrderDesk.Opening(kind, customer.orElseThrow(), engine.orElseThrow(), block, notes, by);
     }
@@ -80,27 +79,18 @@ public class OrderReader {
 
     /** Why an order ends. */
     public String reason(byte[] body) {
-        return only("reason", "It is not said why.", body);
+        return ShortBody.only(body, "reason", "It is not said why.", "\"why\"", OrderReader::notes);
     }
 
     /** Other notes. */
     public String notes(byte[] body) {
-        return only("notes", "There are no notes.", body);
-    }
-
-    private static String only(String name, String missing, byte[] body) {
-        Faults faults = Faults.ofBody();
-        Place top = top(body, faults, name);
-        Optional<String> text = text(top.at(name), LONGEST_NOTES);
-        top.at(name).need(missing);
-        faults.raise();
-        return text.orElseThrow();
+        return ShortBody.only(body, "notes", "There are no notes.", "\"what is to be noted\"", OrderReader::notes);
     }
 
     /** The customer's yes. */
     public Yes yes(byte[] body) {
         Faults faults = Faults.ofBody();
-        Place top = top(body, faults, "quote", "mayWait");
+        Place top = ShortBody.top(body, faults, "quote", "mayWait");
         top.at("quote").need("It is not said which quote the customer said yes to.");
         Optional<Integer> quote = count(top.at("quote"), 1_000_000);
         boolean mayWait = top.at("mayWait").truth().orElse(false);
@@ -110,21 +100,14 @@ public class OrderReader {
 
     /** How many of a number arrived. */
     public int arrived(byte[] body) {
-        Faults faults = Faults.ofBody();
-        Place top = top(body, faults, "quantity");
-        top.at("quantity").need("It is not said how many arrived.");
-        Optional<Integer> quantity = count(top.at("quantity"), 10_000);
-        faults.raise();
-        return quantity.orElseThrow();
+        return ShortBody.only(body, "quantity", "It is not said how many arrived.", "2", place -> count(place, 10_000));
     }
 
     /** Refuses all that is said where nothing is asked; an empty body is fine. */
     public void nothing(byte[] body) {
-        if (body.length > 0) {
-            Faults faults = Faults.ofBody();
-            top(body, faults);
-            faults.raise();
-        }
+        Faults faults = Faults.ofBody();
+        ShortBody.top(body, faults);
+        faults.raise();
     }
 
     /** A whole number from 1 to a limit. */
@@ -141,27 +124,17 @@ public class OrderReader {
         });
     }
 
-    /** A text of one character at the least; what a database cannot keep is refused too. */
-    static Optional<String> text(Place place, int longest) {
-        Optional<String> text = place.text().map(String::strip);
-        if (text.filter(said -> said.isEmpty() || said.length() > longest || said.indexOf('\0') >= 0)
-                .isPresent()) {
-            place.fault(
-                    ProblemType.WRONG_FORM,
-                    "This text cannot be kept.",
-                    "1 to " + longest + " characters, none of them NUL");
-            return Optional.empty();
-        }
-        return text;
+    private static Optional<String> notes(Place place) {
+        return kept(place, place.lines(), LONGEST_NOTES);
     }
 
-    /** The top of a body with these members. */
-    static Place top(byte[] body, Faults faults, String... known) {
-        Place top = JsonBody.read(body, faults);
-        if (!top.isObject(known)) {
-            top.wrongForm("an object");
-            faults.raise();
+    /** A text of one character at the least. */
+    private static Optional<String> kept(Place place, Optional<String> typed, int longest) {
+        Optional<String> text = typed.map(String::strip);
+        Optional<String> kept = text.filter(said -> !said.isEmpty() && said.length() <= longest);
+        if (text.isPresent() && kept.isEmpty()) {
+            place.fault(ProblemType.WRONG_FORM, "This text is empty or too long.", "1 to " + longest + " characters");
         }
-        return top;
+        return kept;
     }
 }

@@ -26,11 +26,8 @@ public record QuoteAsked(Choosing choosing, boolean alternatives) {
 
     /** Reads it; an empty body asks for what the survey says, without alternatives. */
     public static QuoteAsked read(byte[] body, Shelf shelf) {
-        if (body.length == 0) {
-            return new QuoteAsked(new Choosing(Optional.empty(), Optional.empty()), false);
-        }
         Faults faults = Faults.ofBody();
-        Place top = OrderReader.top(body, faults, "way", "size", "alternatives");
+        Place top = ShortBody.top(body, faults, "way", "size", "alternatives");
         Optional<String> way = top.at("way").word(WAYS, word -> word);
         Optional<Size> size = size(top.at("size"), shelf);
         boolean alternatives = top.at("alternatives").truth().orElse(false);
