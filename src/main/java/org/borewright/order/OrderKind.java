@@ -33,6 +33,7 @@ public enum OrderKind {
             new Step(ACCEPTED, DID_NOT_CLEAN_UP, SURVEYED),
             new Step(ACCEPTED, WITHDRAW, WITHDRAWN),
             new Step(ACCEPTED, RUN_OUT, QUOTED),
+            new Step(CONFIRMED, CONFIRM, CONFIRMED),
             new Step(CONFIRMED, DID_NOT_CLEAN_UP, SURVEYED),
             new Step(CONFIRMED, FINISH, FINISHED),
             new Step(CONFIRMED, WITHDRAW, WITHDRAWN),

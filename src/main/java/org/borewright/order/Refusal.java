@@ -60,15 +60,25 @@ public sealed interface Refusal {
     /** The block was tagged for another engine. */
     record BlockOfOtherEngine(String block, String engine) implements Refusal {}
 
-    /** What was asked is about another engine or size than the order. */
-    record OfAnother(long order, String what, String asked, String ordered) implements Refusal {}
+    /**
+     * What was asked is about another job than the order.
+     *
+     * @param differences each of them, one at the least
+     */
+    record OfAnother(long order, List<Difference> differences) implements Refusal {
+
+        /** Copies the list. */
+        public OfAnother {
+            differences = List.copyOf(differences);
+        }
+    }
 
     /**
      * The bench says no.
      *
-     * @param holds why, one sentence each
+     * @param holds why
      */
-    record BenchHolds(long order, String readiness, List<String> holds) implements Refusal {
+    record BenchHolds(long order, String readiness, List<OrderHold> holds) implements Refusal {
 
         /** Copies the list. */
         public BenchHolds {

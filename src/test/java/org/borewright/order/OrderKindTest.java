@@ -22,7 +22,7 @@ class OrderKindTest {
                 "surveyed  | survey > surveyed, quote > quoted, withdraw > withdrawn",
                 "quoted    | survey > surveyed, quote > quoted, accept > accepted, decline > declined, withdraw > withdrawn",
                 "accepted  | confirm > confirmed, did not clean up > surveyed, withdraw > withdrawn, run out > quoted",
-                "confirmed | did not clean up > surveyed, finish > finished, withdraw > withdrawn",
+                "confirmed | confirm > confirmed, did not clean up > surveyed, finish > finished, withdraw > withdrawn",
                 "finished  | did not clean up > surveyed, release > released",
                 "released  | ''",
                 "declined  | ''",

@@ -35,10 +35,10 @@ final class Orders {
 
     /** A single for parts alone, or with its block. */
     static Orders opened(String kind, String block) {
-        return opened(kind, "HALVERN-131", block);
+        return opened("HALVERN-131", kind, block);
     }
 
-    static Orders opened(String kind, String engine, String block) {
+    static Orders opened(String engine, String kind, String block) {
         String tagged = block == null ? "" : ",\"block\":\"" + block + "\"";
         Response answer = post("/api/orders", null, key(), """
                 {"kind":"%s","customer":"Tessaly Rowing Club","engine":"%s"%s}""".formatted(kind, engine, tagged));
@@ -72,6 +72,11 @@ final class Orders {
         String tag = answer.header("ETag");
         version = tag == null ? version : Integer.parseInt(tag.replace("\"", ""));
         return answer.then();
+    }
+
+    /** Looks at it again, for others changed it. */
+    void see() {
+        version = seen().extract().path("version");
     }
 
     /** How it stands. */

@@ -101,7 +101,7 @@ class RingsOnlyScenarioTest {
 
     @Test
     void anOrderIsNotConfirmedWhileAConditionIsOpenAndEachIsNamed() {
-        Orders order = Orders.opened("rebuild", "DRUMLACH-S1", "RO-1");
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-1");
         order.does("survey", SMOKES).statusCode(200);
         order.does("quotes", "{\"way\":\"rings only\"}").statusCode(201);
         order.does("accept", "{\"quote\":1}").statusCode(200);

@@ -4,14 +4,16 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.borewright.api.bench.answer.BenchAnswer;
 import org.borewright.api.bench.answer.FinishAnswer;
 import org.borewright.api.bench.request.BenchReader;
 import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
+import org.borewright.api.order.answer.Holds;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
-import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.Readiness;
@@ -19,13 +21,15 @@ import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.JudgedHole;
 import org.borewright.kit.bench.finish.Judgement;
+import org.borewright.kit.choice.Choice;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
+import org.borewright.order.PistonsFitted;
 import org.borewright.order.desk.OrderBench;
+import org.borewright.order.desk.OrderBench.Benched;
 import org.borewright.order.desk.OrderBench.Verdict;
 import org.borewright.order.desk.Paper;
-import org.borewright.order.store.OrderRow;
 
 /** Takes in what the bench measured: the questions of the bench, answered as such, and kept with the order. */
 @ApplicationScoped
@@ -45,25 +49,33 @@ class Benching {
         this.counter = counter;
     }
 
-    OrderRow confirm(Errand errand, byte[] body) {
+    Benched confirm(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand)) {
             return bench.confirm(errand, ringsOnly(surveying.read(errand, body)));
         }
         Question<BenchRequest> asked = plans.read(body);
         BenchPlan plan = BenchPlan.of(asked.fits(), asked.request());
         BenchAnswer answer = BenchAnswer.of(asked.fits(), asked.request(), plan, asked.unit());
+        SortedMap<String, PistonsFitted.Piston> paired = new TreeMap<>();
+        plan.holes()
+                .forEach(hole -> hole.piston()
+                        .ifPresent(piston -> paired.put(
+                                hole.hole().name(),
+                                new PistonsFitted.Piston(
+                                        Optional.of(piston.tag()),
+                                        piston.part().number().text()))));
         return bench.confirm(
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
-                        Optional.of(asked.request().choice().size().label()),
+                        Optional.of(fitted(asked.request().choice(), paired)),
                         plan.readiness().label(),
                         plan.readiness() == Readiness.READY,
-                        plan.holds().stream().map(BenchHold::says).toList(),
+                        Holds.of(plan, asked.unit()),
                         paper(answer.says(), body, answer)));
     }
 
-    OrderRow finish(Errand errand, byte[] body) {
+    Benched finish(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand)) {
             Surveyed surveyed = surveying.read(errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
@@ -71,22 +83,37 @@ class Benching {
         Question<FinishRequest> asked = finishes.read(body);
         Finish finish = Finish.of(asked.fits(), asked.request());
         FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
-        Size size = asked.request().choice().size();
-        List<HoleRecord> holes = finish.holes().stream()
-                .map(JudgedHole::hole)
-                .map(hole -> Measured.with(asked.request().ofHoles())
-                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size)))
-                .toList();
+        Choice choice = asked.request().choice();
+        SortedMap<String, PistonsFitted.Piston> built = new TreeMap<>();
+        asked.request()
+                .holes()
+                .forEach(hole -> built.put(
+                        hole.survey().cylinder(),
+                        new PistonsFitted.Piston(
+                                hole.tag(), hole.part().number().text())));
         return bench.finish(
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
-                        Optional.of(size.label()),
+                        Optional.of(fitted(choice, built)),
                         finish.judgement().label(),
                         finish.judgement() == Judgement.PASS,
-                        finish.holds().stream().map(BenchHold::says).toList(),
+                        Holds.of(finish.holds(), asked.unit()),
                         paper(answer.says(), body, answer)),
-                holes);
+                records(asked, finish));
+    }
+
+    private static PistonsFitted fitted(Choice choice, SortedMap<String, PistonsFitted.Piston> byCylinder) {
+        return new PistonsFitted(choice.design().code(), choice.size().label(), byCylinder);
+    }
+
+    private static List<HoleRecord> records(Question<FinishRequest> asked, Finish finish) {
+        Size size = asked.request().choice().size();
+        return finish.holes().stream()
+                .map(JudgedHole::hole)
+                .map(hole -> Measured.with(asked.request().ofHoles())
+                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size)))
+                .toList();
     }
 
     /** New rings on the pistons that are in it: there is nothing to pair and nothing to hone, but every condition must be met. */
@@ -98,14 +125,8 @@ class Benching {
                 Optional.empty(),
                 "rings only: " + certainty.label(),
                 certainty == Certainty.CERTAIN,
-                List.of(rings.map(Benching::against).orElse("The holes cannot run on as they are.")),
+                Holds.ofRings(rings, surveyed.asked().unit()),
                 surveyed.paper());
-    }
-
-    /** What rules it out, or is not met or not known, in one sentence. */
-    private static String against(RingsOnly rings) {
-        return (rings.certainty() == Certainty.NO ? "Ruled out by: " : "Open: ") + String.join(", ", rings.open())
-                + ".";
     }
 
     private Paper paper(String says, byte[] body, Object answer) {

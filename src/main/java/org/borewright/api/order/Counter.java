@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.borewright.api.order.answer.JudgementAnswer;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.QuoteAnswer;
 import org.borewright.api.order.request.Caller;
@@ -17,6 +18,7 @@ import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.order.RefusedException;
 import org.borewright.order.desk.ExactlyOnce;
+import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.QuoteRow;
@@ -55,6 +57,12 @@ public class Counter {
     /** An order after a change. */
     Reply moved(OrderRow order) {
         return new Reply(200, Optional.empty(), Optional.of(order.version), written(whole(order)));
+    }
+
+    /** An order after the bench was asked, with what it said. */
+    Reply judged(OrderBench.Benched benched) {
+        OrderAnswer answer = whole(benched.order()).with(JudgementAnswer.of(benched));
+        return new Reply(200, Optional.empty(), Optional.of(answer.version()), written(answer));
     }
 
     /** An order that was just noted. */

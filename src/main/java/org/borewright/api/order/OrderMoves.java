@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.Sent;
 import org.borewright.order.Errand;
+import org.borewright.order.desk.OrderBench;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.QuoteRow;
 
@@ -88,14 +89,14 @@ public class OrderMoves {
     @POST
     @Path("confirm")
     public Response confirm(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> benching.confirm(errand, body));
+        return judged(sent, body, errand -> benching.confirm(errand, body));
     }
 
     /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */
     @POST
     @Path("finish")
     public Response finish(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> benching.finish(errand, body));
+        return judged(sent, body, errand -> benching.finish(errand, body));
     }
 
     /** Writes other notes on it. */
@@ -110,6 +111,12 @@ public class OrderMoves {
     @Path("release")
     public Response release(@BeanParam Sent sent, byte[] body) {
         return moved(sent, body, errand -> desk.release(errand, body));
+    }
+
+    private Response judged(Sent sent, byte[] body, Function<Errand, OrderBench.Benched> work) {
+        Caller caller = sent.caller(body);
+        Errand errand = caller.with(Numbers.order(sent.order()));
+        return counter.answer(caller, () -> counter.judged(work.apply(errand)));
     }
 
     private Response moved(Sent sent, byte[] body, Function<Errand, OrderRow> work) {

@@ -17,6 +17,7 @@ import org.borewright.api.order.request.QuoteAsked;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.Parts;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
@@ -81,14 +82,14 @@ class Quoting {
                 estimate.match(),
                 counter.written(
                         MatchAnswer.of(bench.fits().shelf(), request, estimate.match(), bench.in(surveyed.unit()))));
-        return desk.quote(errand, offer(chosen, document));
+        return desk.quote(errand, offer(chosen, bench.fits().shelf().parts(), document));
     }
 
     private static List<Proposal> others(List<Proposal> proposals, Proposal chosen) {
         return proposals.stream().filter(other -> !other.equals(chosen)).toList();
     }
 
-    private Offer offer(Proposal chosen, OfferDocument document) {
+    private Offer offer(Proposal chosen, Parts made, OfferDocument document) {
         Sum sum = chosen.sum(settings.terms());
         String says = String.format(
                 Locale.ROOT,
@@ -102,6 +103,7 @@ class Quoting {
                 document.validUntil(),
                 says,
                 chosen.size().map(Size::label),
+                chosen.sold(made),
                 parts(chosen.kit()),
                 counter.written(document));
     }

@@ -77,23 +77,51 @@ final class Refusals {
         } else if (refusal instanceof Refusal.BlockOfOtherEngine block) {
             return said(ProblemType.BLOCK_TAKEN, "Block %s was tagged for engine %s.", block.block(), block.engine());
         } else if (refusal instanceof Refusal.OfAnother other) {
-            return said(
-                    ProblemType.OTHER_JOB,
-                    "The %s asked about is %s; that of order %d is %s.",
-                    other.what(),
-                    other.asked(),
-                    other.order(),
-                    other.ordered());
+            return otherJob(other);
         } else if (refusal instanceof Refusal.BenchHolds bench) {
-            String why = bench.holds().stream().map(hold -> " " + hold).collect(Collectors.joining());
-            return said(
-                    ProblemType.BENCH_HOLDS,
-                    "Order %d cannot be confirmed, the bench says \"%s\".%s",
-                    bench.order(),
-                    bench.readiness(),
-                    why);
+            return held(bench);
         }
         throw new IllegalStateException("not said: " + refusal);
+    }
+
+    private static Problem otherJob(Refusal.OfAnother other) {
+        String differs = other.differences().stream()
+                .map(found -> String.format(
+                        Locale.ROOT,
+                        "The %s asked about is %s; that of order %d is %s.",
+                        found.what(),
+                        found.asked(),
+                        other.order(),
+                        found.ordered()))
+                .collect(Collectors.joining(" "));
+        List<Fault> faults = other.differences().stream()
+                .map(found -> Fault.of(ProblemType.OTHER_JOB, found.pointer(), "The " + found.what() + " differs.")
+                        .sent(found.asked())
+                        .against(found.ordered())
+                        .wayOut(found.wayOut()))
+                .toList();
+        return new Problem(ProblemType.OTHER_JOB, ProblemType.OTHER_JOB.status(), differs, faults);
+    }
+
+    private static Problem held(Refusal.BenchHolds bench) {
+        String why = bench.holds().stream().map(hold -> " " + hold.says()).collect(Collectors.joining());
+        List<Fault> faults = bench.holds().stream()
+                .map(hold -> Fault.of(
+                                ProblemType.BENCH_HOLDS,
+                                hold.cylinders().isEmpty() ? "/pistons" : "/cylinders",
+                                hold.says())
+                        .wayOut(hold.next()))
+                .toList();
+        return new Problem(
+                ProblemType.BENCH_HOLDS,
+                ProblemType.BENCH_HOLDS.status(),
+                String.format(
+                        Locale.ROOT,
+                        "Order %d cannot be confirmed, the bench says \"%s\".%s",
+                        bench.order(),
+                        bench.readiness(),
+                        why),
+                faults);
     }
 
     private static Problem notAllowed(Refusal.NotAllowed refused) {

@@ -2,12 +2,14 @@ package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
 import org.borewright.kit.Match;
+import org.borewright.order.Difference;
 import org.borewright.order.Errand;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
@@ -73,7 +75,8 @@ class Surveying {
 
     private static void needEngine(OrderRow order, String engine) {
         if (!order.engine.equals(engine)) {
-            throw new RefusedException(new Refusal.OfAnother(order.number, "engine", engine, order.engine));
+            throw new RefusedException(
+                    new Refusal.OfAnother(order.number, List.of(Difference.ofEngine(engine, order.engine))));
         }
     }
 }

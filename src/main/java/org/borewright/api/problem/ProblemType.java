@@ -131,7 +131,8 @@ public enum ProblemType {
     OTHER_JOB(
             409,
             "The question is about another job",
-            "Engine and size of a survey, of the pistons in hand and of the finished holes are those of the order and of the quote accepted.",
+            "A survey is one of the engine ordered. The pistons in hand are those of the quote accepted, by size, maker and number, and an engine is"
+                    + " built as its pistons were paired before honing. Each difference is listed.",
             "Compare the order with the card; where the size is to change, survey and quote anew."),
     /** A bench that says no. */
     BENCH_HOLDS(

@@ -2,11 +2,17 @@ package org.borewright.order.desk;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.borewright.order.Difference;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.Move;
+import org.borewright.order.OrderHold;
+import org.borewright.order.PistonsFitted;
+import org.borewright.order.PistonsSold;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.store.OrderRow;
@@ -22,15 +28,45 @@ public class OrderBench {
      * What the bench says of pistons before honing, or of holes after it.
      *
      * @param engine it was asked about
-     * @param size it was asked about; empty where the pistons in the engine stay
+     * @param fitted the pistons that go in; empty where those in the engine stay
      * @param verdict in a word or two
      * @param good whether the work may go on
-     * @param holds what stands in the way, one sentence each
+     * @param holds what stands in the way
      * @param paper question and answer
      */
     public record Verdict(
-            String engine, Optional<String> size, String verdict, boolean good, List<String> holds, Paper paper) {}
+            String engine,
+            Optional<PistonsFitted> fitted,
+            String verdict,
+            boolean good,
+            List<OrderHold> holds,
+            Paper paper) {
 
+        /** Copies the holds. */
+        public Verdict {
+            holds = List.copyOf(holds);
+        }
+
+        /** All of it in the words of the journal: what holds with the way out, and where the whole of it is kept. */
+        private String says(PaperRow kept) {
+            String why = holds.stream()
+                    .map(hold -> " " + hold.says() + " " + hold.next())
+                    .collect(Collectors.joining());
+            String all = paper.says() + why;
+            return (all.length() <= LONGEST ? all : all.substring(0, LONGEST) + "…") + " Paper " + kept.id + ".";
+        }
+    }
+
+    /**
+     * An order after the bench was asked.
+     *
+     * @param order as it stands now
+     * @param verdict of the bench
+     * @param paper the number that question and answer are kept under
+     */
+    public record Benched(OrderRow order, Verdict verdict, long paper) {}
+
+    private static final int LONGEST = 3_500;
     private static final String THAT_OF_NOW = "that of now";
 
     private final Turn turn;
@@ -44,41 +80,44 @@ public class OrderBench {
     }
 
     /**
-     * Confirms the pistons: boring may start, and what is put aside no longer runs out.
+     * Confirms the pistons: boring may start, and what is put aside no longer runs out. Where they are confirmed already it is done anew, as
+     * when one was dropped, and the pairing of now is the one that counts.
      *
-     * @throws RefusedException unless all parts are there, and the bench is ready for every hole at the size accepted
+     * @throws RefusedException unless all parts are there, the pistons are those sold, and the bench is ready for every hole
      */
-    public OrderRow confirm(Errand errand, Verdict bench) {
+    public Benched confirm(Errand errand, Verdict bench) {
         OrderRow order = turn.take(errand, Move.CONFIRM);
-        needSameJob(order, bench);
+        needSold(order, bench);
         reservations.needAllHere(order.number);
         if (!bench.good()) {
             throw new RefusedException(new Refusal.BenchHolds(order.number, bench.verdict(), bench.holds()));
         }
-        papers.keep(order, PaperRow.Kind.BENCH, bench.paper(), errand.by());
         order.heldUntil = null;
-        return turn.move(
-                order, Move.CONFIRM, new Turn.Done(errand.by(), bench.paper().says(), false));
+        return judged(order, Move.CONFIRM, PaperRow.Kind.BENCH, bench, errand.by());
     }
 
     /**
      * Judges the honed holes. A pass is signed, and the life of each hole goes on from it; anything else goes back to the bench with the
      * reason, and the order stays where it is.
+     *
+     * @throws RefusedException unless the engine is built with the pistons confirmed, each in its own hole
      */
-    public OrderRow finish(Errand errand, Verdict judged, List<HoleRecord> holes) {
+    public Benched finish(Errand errand, Verdict judged, List<HoleRecord> holes) {
         OrderRow order = turn.take(errand, Move.FINISH);
-        needSameJob(order, judged);
-        papers.keep(order, PaperRow.Kind.FINISH, judged.paper(), errand.by());
-        if (!judged.good()) {
-            return turn.note(
-                    order,
-                    order.state,
-                    "judge",
-                    new Turn.Done(errand.by(), judged.paper().says(), false));
+        needSold(order, judged);
+        needAsPaired(order, judged);
+        if (judged.good()) {
+            papers.signed(order, holes, errand.by());
         }
-        papers.signed(order, holes, errand.by());
-        return turn.move(
-                order, Move.FINISH, new Turn.Done(errand.by(), judged.paper().says(), false));
+        return judged(order, Move.FINISH, PaperRow.Kind.FINISH, judged, errand.by());
+    }
+
+    private Benched judged(OrderRow order, Move move, PaperRow.Kind kind, Verdict verdict, String by) {
+        PaperRow kept = papers.keep(order, kind, verdict.paper(), by);
+        verdict.fitted().ifPresent(kept::keep);
+        Turn.Done done = new Turn.Done(by, verdict.says(kept), false);
+        OrderRow now = verdict.good() ? turn.move(order, move, done) : turn.note(order, order.state, "judge", done);
+        return new Benched(now, verdict, kept.id);
     }
 
     /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */
@@ -93,14 +132,36 @@ public class OrderBench {
         return Optional.ofNullable(order.acceptedQuote).flatMap(number -> QuoteRow.of(order.number, number));
     }
 
-    private static void needSameJob(OrderRow order, Verdict asked) {
+    private static void needSold(OrderRow order, Verdict asked) {
+        Optional<QuoteRow> quote = accepted(order);
+        List<Difference> found = new ArrayList<>();
         if (!order.engine.equals(asked.engine())) {
-            throw new RefusedException(new Refusal.OfAnother(order.number, "engine", asked.engine(), order.engine));
+            found.add(Difference.ofEngine(asked.engine(), order.engine));
         }
-        Optional<String> size = accepted(order).map(quote -> quote.size);
-        if (!size.equals(asked.size())) {
-            throw new RefusedException(new Refusal.OfAnother(
-                    order.number, "size", asked.size().orElse(THAT_OF_NOW), size.orElse(THAT_OF_NOW)));
+        Optional<PistonsSold> sold = quote.flatMap(QuoteRow::sold);
+        if (sold.isPresent() && asked.fitted().isPresent()) {
+            found.addAll(sold.get().from(asked.fitted().get()));
+        } else {
+            Optional<String> ordered = quote.map(row -> row.size);
+            Optional<String> size = asked.fitted().map(PistonsFitted::size);
+            if (!size.equals(ordered)) {
+                found.add(Difference.ofSize(size.orElse(THAT_OF_NOW), ordered.orElse(THAT_OF_NOW)));
+            }
+        }
+        refuse(order, found);
+    }
+
+    private static void needAsPaired(OrderRow order, Verdict built) {
+        Optional<PistonsFitted> paired =
+                PaperRow.last(order.number, PaperRow.Kind.BENCH).flatMap(PaperRow::fitted);
+        if (paired.isPresent() && built.fitted().isPresent()) {
+            refuse(order, paired.get().from(built.fitted().get()));
+        }
+    }
+
+    private static void refuse(OrderRow order, List<Difference> found) {
+        if (!found.isEmpty()) {
+            throw new RefusedException(new Refusal.OfAnother(order.number, found));
         }
     }
 }

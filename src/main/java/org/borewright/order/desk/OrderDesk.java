@@ -11,6 +11,7 @@ import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.Move;
 import org.borewright.order.OrderKind;
+import org.borewright.order.PistonsSold;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.State;
@@ -46,10 +47,17 @@ public class OrderDesk {
      * @param validUntil the last day it holds
      * @param says what it offers, in a few words
      * @param size of its pistons; empty where those in the engine stay
+     * @param sold the pistons in its boxes, likewise
      * @param parts it needs from the shelf
      * @param document all of it
      */
-    public record Offer(LocalDate validUntil, String says, Optional<String> size, List<Part> parts, String document) {
+    public record Offer(
+            LocalDate validUntil,
+            String says,
+            Optional<String> size,
+            Optional<PistonsSold> sold,
+            List<Part> parts,
+            String document) {
 
         /** How many of a number, and the days they take; 0 where they lie on the shelf. */
         public record Part(String number, int quantity, int leadDays) {}
@@ -148,6 +156,7 @@ public class OrderDesk {
         quote.validUntil = offer.validUntil();
         quote.says = offer.says();
         quote.size = offer.size().orElse(null);
+        offer.sold().ifPresent(quote::keep);
         quote.document = offer.document();
         quote.persistAndFlush();
         for (Offer.Part part : offer.parts()) {

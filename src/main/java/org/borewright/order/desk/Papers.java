@@ -18,7 +18,7 @@ class Papers {
         this.turn = turn;
     }
 
-    void keep(OrderRow order, PaperRow.Kind kind, Paper paper, String by) {
+    PaperRow keep(OrderRow order, PaperRow.Kind kind, Paper paper, String by) {
         PaperRow row = new PaperRow();
         row.orderNumber = order.number;
         row.kind = kind;
@@ -28,6 +28,7 @@ class Papers {
         row.request = paper.request();
         row.answer = paper.answer();
         row.persistAndFlush();
+        return row;
     }
 
     /** Holes as they were found. */

@@ -2,9 +2,15 @@ package org.borewright.order.quote;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.borewright.catalog.Parts;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.Hold;
@@ -17,6 +23,7 @@ import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
+import org.borewright.order.PistonsSold;
 
 /**
  * Something a price can be named for: a way to restore the engine whose parts can all be had.
@@ -77,6 +84,21 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
     /** Its parts. */
     public Kit kit() {
         return job.kit().orElseThrow();
+    }
+
+    /** The pistons that its boxes hold; empty where those in the engine stay. */
+    public Optional<PistonsSold> sold(Parts parts) {
+        SortedSet<String> numbers = new TreeSet<>();
+        Set<String> designs = new HashSet<>();
+        for (Piston piston : parts.pistons()) {
+            if (kit().lines().stream().anyMatch(line -> line.box().contents().containsKey(piston.number()))) {
+                numbers.add(piston.number().text());
+                designs.add(piston.design());
+            }
+        }
+        // One maker's pistons go into an engine: no kit mixes designs.
+        return size.filter(any -> designs.size() == 1)
+                .map(of -> new PistonsSold(designs.iterator().next(), of.label(), numbers));
     }
 
     /** What it comes to. */

@@ -2,17 +2,26 @@ package org.borewright.order.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.panache.common.Sort;
+import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.MapKeyColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.borewright.order.PistonsFitted;
 
 /** A question put about an order and its whole answer, as they were. */
 @Entity
@@ -60,6 +69,32 @@ public class PaperRow extends PanacheEntityBase {
     public String request;
 
     public String answer;
+
+    /** The design of the pistons that go in; none where there are none, and on papers kept before it was noted. */
+    public String design;
+
+    /** Their size likewise. */
+    public String size;
+
+    /** Which of them goes into which hole. */
+    @ElementCollection
+    @CollectionTable(name = "fitted_pistons", joinColumns = @JoinColumn(name = "paper"))
+    @MapKeyColumn(name = "cylinder")
+    public Map<String, FittedPiston> pistons = new HashMap<>();
+
+    /** Notes which pistons go in. */
+    public void keep(PistonsFitted fitted) {
+        design = fitted.design();
+        size = fitted.size();
+        fitted.byCylinder().forEach((cylinder, piston) -> pistons.put(cylinder, FittedPiston.of(piston)));
+    }
+
+    /** Which pistons go in; empty where that was not noted. */
+    public Optional<PistonsFitted> fitted() {
+        SortedMap<String, PistonsFitted.Piston> byCylinder = new TreeMap<>();
+        pistons.forEach((cylinder, piston) -> byCylinder.put(cylinder, piston.told()));
+        return Optional.ofNullable(design).map(noted -> new PistonsFitted(noted, size, byCylinder));
+    }
 
     /** The last one of a kind. */
     public static Optional<PaperRow> last(long order, Kind kind) {

@@ -2,16 +2,23 @@ package org.borewright.order.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.panache.common.Sort;
+import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.borewright.order.PistonsSold;
 
 /** A quote as it was given; never changed. */
 @Entity
@@ -43,8 +50,28 @@ public class QuoteRow extends PanacheEntityBase {
     /** The size of its pistons; none where those in the engine stay. */
     public String size;
 
+    /** The design of its pistons; none where those in the engine stay, and on quotes given before it was noted. */
+    public String design;
+
+    /** The numbers of the pistons that its boxes hold, likewise. */
+    @ElementCollection
+    @CollectionTable(name = "quote_pistons", joinColumns = @JoinColumn(name = "quote"))
+    @Column(name = "number")
+    public Set<String> pistons = new HashSet<>();
+
     /** All of it, as it was answered. */
     public String document;
+
+    /** Notes the pistons it sells. */
+    public void keep(PistonsSold sold) {
+        design = sold.design();
+        pistons.addAll(sold.numbers());
+    }
+
+    /** The pistons it sells; empty where there are none, or they were not noted. */
+    public Optional<PistonsSold> sold() {
+        return Optional.ofNullable(design).map(noted -> new PistonsSold(noted, size, new TreeSet<>(pistons)));
+    }
 
     /** A quote of an order. */
     public static Optional<QuoteRow> of(long order, int number) {

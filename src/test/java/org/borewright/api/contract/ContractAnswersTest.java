@@ -121,7 +121,7 @@ class ContractAnswersTest {
                 .contains("RingGap.groove is not required, and all have it");
     }
 
-    /** All that real requests and answers, and the refusals of the contract, show of a contract. */
+    /** All that real requests and answers, and the refusals and judgements of the contract, show of a contract. */
     private Members members(Contract contract) {
         Members members = new Members(contract);
         answers().forEach((sample, answer) -> members.note(Contract.schema(sample.schema()), answer));
@@ -131,6 +131,8 @@ class ContractAnswersTest {
         contract.document().at("/components/examples").forEach(example -> {
             if (example.at("/value/detail").isTextual()) {
                 members.note(Contract.schema("Problem"), example.get("value"));
+            } else if (example.at("/value/judgement").isObject()) {
+                members.note(Contract.schema("Order"), example.get("value"));
             }
         });
         return members;

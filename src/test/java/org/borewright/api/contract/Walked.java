@@ -131,7 +131,7 @@ final class Walked {
                 .replaceAll("\"(number|order|openOrder)\":" + number + "\\b", "\"$1\":12");
         List<String> papers = papers();
         for (int i = 0; i < papers.size(); i++) {
-            told = told.replaceAll("\"(id|survey)\":" + papers.get(i) + "\\b", "\"$1\":paper" + (i + 1));
+            told = told.replaceAll("\"(id|survey|paper)\":" + papers.get(i) + "\\b", "\"$1\":paper" + (i + 1));
         }
         return told.replace(":paper", ":");
     }

@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param acceptedQuote the quote that the customer said yes to last; absent before
  * @param heldUntil until when its parts stay put aside; absent where nothing is, or it stays so
  * @param held what is put aside for it, by number; absent in a list
+ * @param judgement what the bench said; absent but where it was just asked
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record OrderAnswer(
@@ -42,7 +43,8 @@ public record OrderAnswer(
         LocalDate openedOn,
         @Nullable Integer acceptedQuote,
         @Nullable Instant heldUntil,
-        @Nullable List<OrderAnswer.HeldAnswer> held) {
+        @Nullable List<OrderAnswer.HeldAnswer> held,
+        @Nullable JudgementAnswer judgement) {
 
     /**
      * What is put aside of one number.
@@ -86,6 +88,27 @@ public record OrderAnswer(
                 row.openedOn,
                 row.acceptedQuote,
                 row.heldUntil,
-                held);
+                held,
+                null);
+    }
+
+    /** The same with what the bench just said. */
+    public OrderAnswer with(JudgementAnswer told) {
+        return new OrderAnswer(
+                number,
+                version,
+                kind,
+                state,
+                next,
+                customer,
+                engine,
+                block,
+                notes,
+                openedAt,
+                openedOn,
+                acceptedQuote,
+                heldUntil,
+                held,
+                told);
     }
 }

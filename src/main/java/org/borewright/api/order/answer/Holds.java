@@ -1,0 +1,112 @@
+package org.borewright.api.order.answer;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.borewright.api.shown.ShownCheck;
+import org.borewright.fit.Check;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchHold.Reason;
+import org.borewright.kit.bench.BenchPlan;
+import org.borewright.kit.bench.Readiness;
+import org.borewright.kit.rings.RingsInHole;
+import org.borewright.kit.rings.RingsOnly;
+import org.borewright.measure.LengthUnit;
+import org.borewright.order.OrderHold;
+
+/** Says why the bench does not let an order go on, each hold with a way out that needs no paper to be looked up. */
+public final class Holds {
+
+    /** Their own way out leads to the checks, whose ways out are told here. */
+    private static final Set<Reason> TOLD_BY_CHECKS =
+            EnumSet.of(Reason.CHECK_OUT, Reason.CHECK_UNKNOWN, Reason.CHECK_OPEN);
+
+    private Holds() {}
+
+    /** What stands in the way on the bench. */
+    public static List<OrderHold> of(List<BenchHold> holds, LengthUnit unit) {
+        return holds.stream()
+                .map(hold -> new OrderHold(
+                        hold.reason().label(), hold.says(), next(hold, unit), hold.cylinders(), hold.pistons()))
+                .toList();
+    }
+
+    /** What stands against a plan, and the holes that have no measured piston yet. */
+    public static List<OrderHold> of(BenchPlan plan, LengthUnit unit) {
+        List<OrderHold> holds = new ArrayList<>(of(plan.holds(), unit));
+        List<String> without = plan.holes().stream()
+                .filter(hole -> hole.piston().isEmpty())
+                .map(hole -> hole.hole().name())
+                .toList();
+        // A piston that was refused is told of as such: its hole would only say it twice.
+        if (!without.isEmpty() && plan.readiness() != Readiness.HOLD) {
+            holds.add(new OrderHold(
+                    Readiness.PROVISIONAL.label(),
+                    "No measured piston yet for cylinder" + (without.size() == 1 ? " " : "s ")
+                            + String.join(", ", without) + ".",
+                    "Measure a piston for every hole, and confirm all of them together.",
+                    without,
+                    List.of()));
+        }
+        return holds;
+    }
+
+    /** What of new rings alone is not met, or not known. */
+    public static List<OrderHold> ofRings(Optional<RingsOnly> rings, LengthUnit unit) {
+        if (rings.isEmpty()) {
+            return List.of(new OrderHold(
+                    "rings only",
+                    "The holes cannot run on as they are.",
+                    "Survey and quote anew.",
+                    List.of(),
+                    List.of()));
+        }
+        List<OrderHold> holds = new ArrayList<>();
+        for (RingsInHole hole : rings.get().holes()) {
+            Check.holding(hole.checks())
+                    .forEach(check ->
+                            holds.add(ofRings(check, ", cylinder " + hole.cylinder(), List.of(hole.cylinder()), unit)));
+        }
+        Check.holding(rings.get().deck()).forEach(check -> holds.add(ofRings(check, "", List.of(), unit)));
+        return holds;
+    }
+
+    private static OrderHold ofRings(Check check, String where, List<String> cylinders, LengthUnit unit) {
+        return new OrderHold(
+                check.outcome().label(),
+                "For new rings alone: " + check.rule().title() + where + ": "
+                        + check.outcome().label() + ".",
+                ways(List.of(check), unit).orElse(check.rule().wayOut()),
+                cylinders,
+                List.of());
+    }
+
+    private static String next(BenchHold hold, LengthUnit unit) {
+        Optional<String> ways = ways(hold.checks(), unit);
+        if (TOLD_BY_CHECKS.contains(hold.reason())) {
+            return ways.orElse(hold.reason().wayOut());
+        }
+        return hold.reason().wayOut() + ways.map(told -> " " + told).orElse("");
+    }
+
+    /** The ways out of checks, each once. */
+    private static Optional<String> ways(List<Check> checks, LengthUnit unit) {
+        return Optional.of(checks.stream()
+                        .map(check -> ShownCheck.of(check, unit).next())
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .map(Holds::sentence)
+                        .collect(Collectors.joining(" ")))
+                .filter(told -> !told.isEmpty());
+    }
+
+    private static String sentence(String way) {
+        String begun = way.substring(0, 1).toUpperCase(Locale.ROOT) + way.substring(1);
+        return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
+    }
+}
