@@ -59,6 +59,9 @@ public enum OrderKind {
             new Step(QUOTED, DECLINE, DECLINED),
             new Step(QUOTED, WITHDRAW, WITHDRAWN));
 
+    /** The moves that need every part of the order. */
+    private static final List<Move> WITH_ALL_PARTS = List.of(CONFIRM, RELEASE);
+
     /** One move from one state to the next. */
     private record Step(State from, Move move, State to) {}
 
@@ -96,7 +99,15 @@ public enum OrderKind {
                 .toList();
     }
 
-    /** The states from which a move is allowed, likewise. */
+    /** Those of them that somebody can make as things stand: time alone makes no choice, and while parts are to come some must wait. */
+    public List<Move> next(State state, boolean partsToCome) {
+        return allowed(state).stream()
+                .filter(move -> move != RUN_OUT)
+                .filter(move -> !(partsToCome && WITH_ALL_PARTS.contains(move)))
+                .toList();
+    }
+
+    /** The states from which a move is allowed, in the order of an order's life. */
     public List<State> before(Move move) {
         return steps().filter(step -> step.move == move)
                 .map(Step::from)

@@ -23,8 +23,12 @@ public sealed interface Refusal {
      */
     record Changed(long order, int asked, int now) implements Refusal {}
 
-    /** The move is not allowed in this state. */
-    record NotAllowed(long order, OrderKind kind, State state, Move move) implements Refusal {}
+    /**
+     * The move is not allowed in this state.
+     *
+     * @param partsToCome whether parts of the order are still to come
+     */
+    record NotAllowed(long order, OrderKind kind, State state, Move move, boolean partsToCome) implements Refusal {}
 
     /** The quote holds no longer. */
     record QuoteRanOut(long order, int quote, LocalDate validUntil) implements Refusal {}
@@ -46,13 +50,16 @@ public sealed interface Refusal {
     }
 
     /** Parts put aside for the order are not all there yet. */
-    record StillToCome(long order, List<Lacking> lacking) implements Refusal {
+    record StillToCome(long order, List<Awaited> awaited) implements Refusal {
 
         /** Copies the list. */
         public StillToCome {
-            lacking = List.copyOf(lacking);
+            awaited = List.copyOf(awaited);
         }
     }
+
+    /** Others changed the same things at the same time, however often it was tried. */
+    record Busy() implements Refusal {}
 
     /** The block is in the shop for another order that has not ended. */
     record BlockInTheShop(String block, long order) implements Refusal {}

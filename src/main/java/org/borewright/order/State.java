@@ -27,6 +27,11 @@ public enum State {
         this.label = label;
     }
 
+    /** Whether the customer's yes to a quote stands here. */
+    public boolean isAgreed() {
+        return this == ACCEPTED || this == CONFIRMED || this == FINISHED || this == RELEASED;
+    }
+
     /** The word as typed and shown. */
     public String label() {
         return label;

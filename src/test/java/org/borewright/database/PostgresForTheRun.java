@@ -25,7 +25,7 @@ public final class PostgresForTheRun implements LauncherSessionListener {
         }
         try {
             server = EmbeddedPostgres.start();
-            for (String name : List.of(TestDatabase.OWN_SHOP, TestDatabase.TWO_STARTS)) {
+            for (String name : List.of(TestDatabase.OWN_SHOP, TestDatabase.TWO_STARTS, TestDatabase.UPGRADES)) {
                 make(name);
             }
         } catch (IOException notStarted) {

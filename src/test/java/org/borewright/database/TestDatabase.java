@@ -17,6 +17,9 @@ public final class TestDatabase {
     /** One that is started twice. */
     public static final String TWO_STARTS = "two-starts";
 
+    /** One that older versions filled. */
+    static final String UPGRADES = "upgrades";
+
     private TestDatabase() {}
 
     /** Settings of a start with a database of its own, of this name. */

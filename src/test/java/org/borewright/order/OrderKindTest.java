@@ -62,6 +62,39 @@ class OrderKindTest {
                 .collect(Collectors.joining(", "));
     }
 
+    /** Time makes no choice, and nobody confirms or hands out what is not there yet. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "REBUILD     | ACCEPTED | false | confirm, did not clean up, withdraw",
+                "REBUILD     | ACCEPTED | true  | did not clean up, withdraw",
+                "PARTS_ALONE | ACCEPTED | false | release, withdraw",
+                "PARTS_ALONE | ACCEPTED | true  | withdraw",
+                "REBUILD     | SURVEYED | true  | survey, quote, withdraw",
+                "REBUILD     | RELEASED | false | ''",
+            })
+    void whatIsOfferedCanBeDone(OrderKind kind, State state, boolean partsToCome, String moves) {
+        assertThat(kind.next(state, partsToCome).stream().map(Move::label).collect(Collectors.joining(", ")))
+                .isEqualTo(moves);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "RECEIVED, false",
+        "SURVEYED, false",
+        "QUOTED, false",
+        "ACCEPTED, true",
+        "CONFIRMED, true",
+        "FINISHED, true",
+        "RELEASED, true",
+        "DECLINED, false",
+        "WITHDRAWN, false"
+    })
+    void aYesStandsFromAcceptedOnUntilTheOrderFallsBack(State state, boolean stands) {
+        assertThat(state.isAgreed()).isEqualTo(stands);
+    }
+
     /** Boring starts only when confirmed: nothing but the pistons checked leads to the hone and its judgement. */
     @Test
     void nothingIsFinishedThatWasNotConfirmed() {

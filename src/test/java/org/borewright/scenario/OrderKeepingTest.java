@@ -2,6 +2,7 @@ package org.borewright.scenario;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -23,7 +24,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.borewright.database.TestDatabase;
 import org.borewright.order.desk.OrderDesk;
+import org.borewright.order.store.JournalHead;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,6 +161,24 @@ class OrderKeepingTest {
                 () -> Orders.post("/api/orders/" + order.number() + "/" + move, order.version(), Orders.key(), body));
 
         assertThat(answers.stream().map(Response::statusCode)).containsExactlyInAnyOrder(200, 412, 412, 412, 412, 412);
+    }
+
+    /** On H2, which lets nobody wait for a lock for more than two seconds here; PostgreSQL lets them wait as long as it takes. */
+    @Test
+    void whoFindsOthersInTheWayAgainAndAgainIsToldToComeBack() {
+        assumeThat(TestDatabase.isPostgres()).isFalse();
+        Orders order = Orders.quoted("OK-" + ++tags);
+        String key = Orders.key();
+
+        QuarkusTransaction.requiringNew().run(() -> {
+            JournalHead.held();
+            order.does("accept", "{\"quote\":1}", key)
+                    .statusCode(503)
+                    .header("Retry-After", "1")
+                    .body("type", equalTo("/problems/busy"));
+        });
+
+        order.does("accept", "{\"quote\":1}", key).statusCode(200);
     }
 
     private static List<Response> atOnce(int times, Callable<Response> request) throws Exception {

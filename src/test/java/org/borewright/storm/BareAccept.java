@@ -30,12 +30,16 @@ final class BareAccept implements AutoCloseable {
         read("select * from answered_requests where request_key = ?", key);
         tables.commit();
         run("insert into answered_requests values (?, ?, ?, 0, null, null, '')", key, NO_SEAL, now());
+        read("select * from reservations where order_number = ? order by number", order);
         read("select * from orders where number = ?", order);
+        read("select * from orders where number = ? for update", order);
         read("select * from orders where number = ? for update", order);
         long quote = read("select * from quotes where order_number = ? and number = 1", order);
         read("select * from order_papers where order_number = ? and kind = 'SURVEY' order by id desc limit 1", order);
         read("select * from reservations where order_number = ? order by number", order);
         putAside(order, quote);
+        read("select order_number from reservations where to_come > 0 and order_number in (?)", order);
+        read("select * from order_papers where order_number = ? and kind = 'BENCH' order by id desc limit 1", order);
         read("select * from reservations where order_number = ? order by number", order);
         run(
                 "update orders set version = 4, state = 'ACCEPTED', accepted_quote = 1, held_until = ? where number = ?",

@@ -33,6 +33,9 @@ final class Books {
         FAULTS.put("parts held for an order that is not accepted", """
                 select count(*) from reservations r
                  join orders o on o.number = r.order_number where o.state <> 'ACCEPTED'""");
+        FAULTS.put("parts that lie free while an order waits for them", """
+                select count(*) from reservations r
+                 join stock s on s.number = r.number where r.to_come > 0 and s.on_hand > s.reserved""");
         FAULTS.put("orders with more or fewer lines in the journal than changes", """
                 select count(*) from orders o where o.version <>
                  (select count(*) from journal j where j.order_number = o.number)""");

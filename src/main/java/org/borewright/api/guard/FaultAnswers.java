@@ -22,6 +22,8 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 @Singleton
 final class FaultAnswers {
 
+    private static final int RETRY_AFTER_SECONDS = 1;
+
     private final Routes routes;
 
     FaultAnswers(Routes routes) {
@@ -30,7 +32,11 @@ final class FaultAnswers {
 
     @ServerExceptionMapper
     RestResponse<ProblemDocument> problem(ProblemException found, UriInfo asked) {
-        return answer(found.problem(), asked).build();
+        RestResponse.ResponseBuilder<ProblemDocument> answer = answer(found.problem(), asked);
+        if (found.problem().type() == ProblemType.BUSY) {
+            answer.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_SECONDS);
+        }
+        return answer.build();
     }
 
     @ServerExceptionMapper

@@ -61,7 +61,7 @@ class Quoting {
                 .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
         PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY)
                 .orElseThrow(() -> new RefusedException(
-                        new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE)));
+                        new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE, false)));
         Asked surveyed = surveying.recalled(order, survey.request.getBytes(StandardCharsets.UTF_8));
         LocalDate today = desk.today();
         MatchRequest request = surveyed.request().on(today);

@@ -7,6 +7,7 @@ import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.NearNames;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.order.Awaited;
 import org.borewright.order.Lacking;
 import org.borewright.order.Move;
 import org.borewright.order.Refusal;
@@ -58,10 +59,9 @@ final class Refusals {
         } else if (refusal instanceof Refusal.TooFew few) {
             return tooFew(few);
         } else if (refusal instanceof Refusal.StillToCome awaited) {
-            return lacking(
-                    ProblemType.PARTS_TO_COME,
-                    "Parts of order " + awaited.order() + " are still to come: ",
-                    awaited.lacking());
+            return stillToCome(awaited);
+        } else if (refusal instanceof Refusal.Busy) {
+            return Problem.of(ProblemType.BUSY, "Others changed the same things again and again meanwhile.");
         } else {
             return ofBench(refusal);
         }
@@ -125,15 +125,13 @@ final class Refusals {
     }
 
     private static Problem notAllowed(Refusal.NotAllowed refused) {
-        List<String> allowed = refused.kind().allowed(refused.state()).stream()
-                .filter(move -> move != Move.RUN_OUT)
+        List<String> next = refused.kind().next(refused.state(), refused.partsToCome()).stream()
                 .map(Move::label)
                 .toList();
         List<String> from =
                 refused.kind().before(refused.move()).stream().map(State::label).toList();
-        String way = allowed.isEmpty()
-                ? "It has ended: open a new order."
-                : "Allowed now: " + NearNames.either(allowed) + ".";
+        String way =
+                next.isEmpty() ? "It has ended: open a new order." : "Allowed now: " + NearNames.either(next) + ".";
         return said(
                 ProblemType.MOVE_NOT_ALLOWED,
                 "Order %d (%s) is %s, and \"%s\" is %s. %s",
@@ -147,37 +145,50 @@ final class Refusals {
 
     private static Problem tooFew(Refusal.TooFew few) {
         boolean canWait = !few.mayWait() && few.lacking().stream().allMatch(Lacking::canBeHad);
-        Problem problem = lacking(
-                ProblemType.STOCK_SHORT,
-                "The shelf has too few for order " + few.order() + ", and nothing was put aside: ",
-                few.lacking());
         String way = canWait
                 ? "If the customer waits for what is missing, accept with mayWait true; else quote anew."
                 : "Survey or quote anew: other boxes may be had.";
-        return new Problem(
-                problem.type(),
-                problem.status(),
-                problem.detail(),
-                problem.faults().stream().map(fault -> fault.wayOut(way)).toList());
-    }
-
-    private static Problem lacking(ProblemType type, String what, List<Lacking> lacking) {
-        String each = lacking.stream()
+        String each = few.lacking().stream()
                 .map(part -> String.format(
                         Locale.ROOT, "%s (needed %d, here %d)", part.number(), part.wanted(), part.left()))
                 .collect(Collectors.joining(", "));
-        List<Fault> faults = lacking.stream()
-                .map(part -> Fault.ofPart(
-                                type,
+        return new Problem(
+                ProblemType.STOCK_SHORT,
+                ProblemType.STOCK_SHORT.status(),
+                "The shelf has too few for order " + few.order() + ", and nothing was put aside: " + each + ".",
+                few.lacking().stream().map(part -> lacking(part).wayOut(way)).toList());
+    }
+
+    private static Fault lacking(Lacking part) {
+        return Fault.ofPart(
+                        ProblemType.STOCK_SHORT,
+                        part.number(),
+                        String.format(
+                                Locale.ROOT,
+                                "%d needed; %s.",
+                                part.wanted(),
+                                part.canBeHad() ? "more can be ordered" : "no more can be had"))
+                .against(part.left() + " left");
+    }
+
+    private static Problem stillToCome(Refusal.StillToCome refused) {
+        String each = refused.awaited().stream()
+                .map(part -> String.format(Locale.ROOT, "%d of %s, %s", part.toCome(), part.number(), when(part)))
+                .collect(Collectors.joining("; "));
+        return new Problem(
+                ProblemType.PARTS_TO_COME,
+                ProblemType.PARTS_TO_COME.status(),
+                "Parts of order " + refused.order() + " are still to come: " + each + ".",
+                refused.awaited().stream()
+                        .map(part -> Fault.ofPart(
+                                ProblemType.PARTS_TO_COME,
                                 part.number(),
-                                String.format(
-                                        Locale.ROOT,
-                                        "%d needed; %s.",
-                                        part.wanted(),
-                                        part.canBeHad() ? "more can be ordered" : "no more can be had"))
-                        .against(part.left() + " left"))
-                .toList();
-        return new Problem(type, type.status(), what + each + ".", faults);
+                                part.toCome() + " to come, " + when(part) + "."))
+                        .toList());
+    }
+
+    private static String when(Awaited part) {
+        return part.expectedOn().map(day -> "expected by " + day).orElse("no day is known");
     }
 
     private static Problem said(ProblemType type, String sentence, Object... of) {

@@ -120,7 +120,7 @@ public enum ProblemType {
             409,
             "Parts of the order are still to come",
             "The customer waits for them; until they are here nothing is confirmed or handed out.",
-            "Wait for them to arrive, or quote anew."),
+            "Wait for them to arrive; then send it again with the version that the order has by then. Or withdraw the order."),
     /** A block in the shop for something else. */
     BLOCK_TAKEN(
             409,
@@ -272,7 +272,13 @@ public enum ProblemType {
             500,
             "The service failed",
             "Something went wrong that is not the fault of the request. It has been logged under the id given as instance.",
-            "Send the id to whoever runs the service.");
+            "Send the id to whoever runs the service."),
+    /** Others in the way, again and again. */
+    BUSY(
+            503,
+            "Too many change the same things at once",
+            "The change was tried several times, and each time others were in the way; nothing of it was done.",
+            "Send it again with the same key, after the seconds that Retry-After names.");
 
     private final int status;
     private final String title;

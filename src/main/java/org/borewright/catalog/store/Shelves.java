@@ -36,6 +36,11 @@ public class Shelves {
         return now;
     }
 
+    /** Whether a catalogue is loaded yet. */
+    public boolean isFilled() {
+        return inForce != null;
+    }
+
     /** Keeps other machines from filling the database until this transaction ends, and waits for one that does. */
     @Transactional(Transactional.TxType.MANDATORY)
     public void keepOthersFromLoading() {

@@ -3,15 +3,14 @@ package org.borewright.catalog.store;
 import io.quarkus.hibernate.orm.panache.Panache;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
-import java.util.Collection;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.borewright.catalog.store.row.StockRow;
 
 /**
  * What lies on the shelf, and what of it is put aside. Each change is one statement with its own condition, so that no two machines can put
- * aside the same piece; who changes several numbers takes them in their order, so that no two wait for each other.
+ * aside the same piece; who changes several numbers takes one after the other, sorted as Java sorts them, so that no two wait for each
+ * other. Databases sort each in a way of its own, and are not asked to.
  */
 @ApplicationScoped
 public class Stock {
@@ -42,6 +41,13 @@ public class Stock {
                 "update StockRow set reserved = reserved + :count where number = :number and onHand - reserved >= :count",
                 number,
                 count);
+    }
+
+    /** Puts aside as many as are left of a number that is held, and so many at the most. @return how many */
+    public int putAsideUpTo(String number, int count) {
+        int now = Math.min(count, left(number));
+        need(now == 0 || putAside(number, now), number);
+        return now;
     }
 
     /** Puts so many back that were put aside. @throws IllegalStateException if fewer were */
@@ -80,16 +86,13 @@ public class Stock {
                 .orElse(0);
     }
 
-    /** Keeps others from changing these numbers until this transaction ends. */
-    public void hold(Collection<String> numbers) {
-        List<String> sorted = numbers.stream().distinct().sorted().toList();
-        if (!sorted.isEmpty()) {
-            Panache.getEntityManager()
-                    .createQuery("from StockRow where number in :numbers order by number", StockRow.class)
-                    .setParameter("numbers", sorted)
-                    .setLockMode(LockModeType.PESSIMISTIC_WRITE)
-                    .getResultList();
-        }
+    /** Keeps others from changing a number until this transaction ends. */
+    public void hold(String number) {
+        Panache.getEntityManager()
+                .createQuery("from StockRow where number = :number", StockRow.class)
+                .setParameter("number", number)
+                .setLockMode(LockModeType.PESSIMISTIC_WRITE)
+                .getResultList();
     }
 
     private static boolean changed(String statement, String number, int count) {
@@ -103,7 +106,7 @@ public class Stock {
 
     private static void need(boolean done, String number) {
         if (!done) {
-            throw new IllegalStateException("more of " + number + " were to go than were put aside");
+            throw new IllegalStateException("more of " + number + " were to go than there were");
         }
     }
 }

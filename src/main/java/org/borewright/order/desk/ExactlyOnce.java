@@ -2,21 +2,37 @@ package org.borewright.order.desk;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.PersistenceException;
+import jakarta.persistence.PessimisticLockException;
+import java.sql.SQLException;
 import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.borewright.order.Refusal;
+import org.borewright.order.RefusedException;
 import org.borewright.order.store.AnsweredRow;
 
 /**
  * Does what a request asks exactly once, however often it is sent: the key of the request is kept with its answer in the very transaction
  * that does the work. Of two that arrive together the second waits for the first at the key; what is refused keeps no key, and may be sent
- * again.
+ * again. Where others were in the way it is tried again after a while, which is another for each, and in the end refused.
  */
 @ApplicationScoped
 public class ExactlyOnce {
 
     private static final int TRIES = 5;
+
+    /** Before the second try, in milliseconds; doubled for each after it. */
+    private static final long LONGEST_PAUSE = 20;
+
+    /**
+     * The SQLSTATEs of H2 and PostgreSQL for a key that came twice, two that waited for each other, and a lock or a row that was not to be
+     * had.
+     */
+    private static final List<String> OTHERS_IN_THE_WAY = List.of("23505", "40001", "40P01", "55P03", "HYT00", "90131");
 
     private final Clock clock;
 
@@ -31,6 +47,7 @@ public class ExactlyOnce {
      * @param fingerprint of all that was sent
      * @param work done inside of the transaction
      * @return empty when the key was used for something else
+     * @throws RefusedException as the work does, or if others were in the way each time
      */
     public Optional<Reply> reply(String key, String fingerprint, Supplier<Reply> work) {
         for (int tried = 1; ; tried++) {
@@ -41,13 +58,38 @@ public class ExactlyOnce {
             }
             try {
                 return Optional.of(QuarkusTransaction.requiringNew().call(() -> first(key, fingerprint, work)));
-            } catch (PersistenceException inTheWay) {
-                // Somebody with the same key was first, or two waited for each other: nothing was done, so it may be
-                // tried again.
-                if (tried == TRIES) {
-                    throw inTheWay;
+            } catch (RuntimeException failed) {
+                if (!othersWereInTheWay(failed)) {
+                    throw failed;
+                }
+                // Nothing was done, so it may be tried again.
+                if (tried == TRIES || !pauses(tried)) {
+                    throw new RefusedException(new Refusal.Busy());
                 }
             }
+        }
+    }
+
+    private static boolean othersWereInTheWay(Throwable failed) {
+        return Stream.iterate(failed, Objects::nonNull, Throwable::getCause).anyMatch(ExactlyOnce::isOfOthers);
+    }
+
+    private static boolean isOfOthers(Throwable cause) {
+        if (cause instanceof SQLException refused) {
+            String state = refused.getSQLState();
+            return state != null && OTHERS_IN_THE_WAY.contains(state);
+        }
+        return cause instanceof PessimisticLockException;
+    }
+
+    /** @return whether it was let to */
+    private static boolean pauses(int tried) {
+        try {
+            Thread.sleep(ThreadLocalRandom.current().nextLong(LONGEST_PAUSE << (tried - 1)));
+            return true;
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 

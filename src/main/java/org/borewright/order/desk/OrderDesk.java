@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.Move;
@@ -23,7 +24,10 @@ import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuotePartRow;
 import org.borewright.order.store.QuoteRow;
 
-/** What the sales desk does with an order, each in one transaction. */
+/**
+ * What the sales desk does with an order, each in one transaction. Who may put something back takes the order with {@link StockRoom}, which
+ * holds those that get it too, and gives it on last: the locks of {@link Turn} are then all taken, and the lines follow that of the move.
+ */
 @ApplicationScoped
 @Transactional
 public class OrderDesk {
@@ -63,17 +67,19 @@ public class OrderDesk {
         public record Part(String number, int quantity, int leadDays) {}
     }
 
+    private static final String THE_CLOCK = "the clock";
+
     private final Turn turn;
     private final Papers papers;
     private final Reservations reservations;
-    private final OrderSettings settings;
+    private final StockRoom room;
     private final Clock clock;
 
-    OrderDesk(Turn turn, Papers papers, Reservations reservations, OrderSettings settings, Clock clock) {
+    OrderDesk(Turn turn, Papers papers, Reservations reservations, StockRoom room, Clock clock) {
         this.turn = turn;
         this.papers = papers;
         this.reservations = reservations;
-        this.settings = settings;
+        this.room = room;
         this.clock = clock;
     }
 
@@ -129,16 +135,20 @@ public class OrderDesk {
 
     /** Keeps a survey and its answer. */
     public OrderRow survey(Errand errand, Paper survey, List<HoleRecord> holes) {
-        return surveyed(errand, Move.SURVEY, survey, holes);
+        return surveyed(turn.take(errand, Move.SURVEY), errand, Move.SURVEY, survey, holes);
     }
 
-    /** Keeps the survey of holes that did not clean up, or of which something hidden came to light; what is put aside stays so. */
+    /**
+     * Keeps the survey of holes that did not clean up, or of which something hidden came to light. What lies aside stays so for a while, since
+     * the next quote may want some of it; what has not come is no longer waited for.
+     */
     public OrderRow didNotCleanUp(Errand errand, Paper survey, List<HoleRecord> holes) {
-        return surveyed(errand, Move.DID_NOT_CLEAN_UP, survey, holes);
+        OrderRow order = turn.take(errand, Move.DID_NOT_CLEAN_UP);
+        order.heldUntil = reservations.waitNoLonger(order.number) ? reservations.fromNow() : null;
+        return surveyed(order, errand, Move.DID_NOT_CLEAN_UP, survey, holes);
     }
 
-    private OrderRow surveyed(Errand errand, Move move, Paper survey, List<HoleRecord> holes) {
-        OrderRow order = turn.take(errand, move);
+    private OrderRow surveyed(OrderRow order, Errand errand, Move move, Paper survey, List<HoleRecord> holes) {
         papers.keep(order, PaperRow.Kind.SURVEY, survey, errand.by());
         papers.found(order, holes, errand.by());
         return turn.move(order, move, new Done(errand.by(), survey.says(), false));
@@ -177,14 +187,17 @@ public class OrderDesk {
      * @param mayWait whether the customer waits for what can be had but is not there
      */
     public OrderRow accept(Errand errand, int number, boolean mayWait) {
+        Set<Long> line = room.holdWithThoseBehind(errand.order());
         OrderRow order = turn.take(errand, Move.ACCEPT);
         QuoteRow quote = acceptable(order, number);
-        reservations.put(order.number, QuotePartRow.of(quote.id), mayWait);
+        Set<String> free = reservations.put(order.number, QuotePartRow.of(quote.id), mayWait);
         order.acceptedQuote = number;
-        order.heldUntil = turn.now().plus(settings.heldFor());
+        order.heldUntil = reservations.heldUntil(order.number).orElse(null);
         OrderRow.flush();
         String says = "quote " + number + ", put aside: " + Reservations.says(order.number);
-        return turn.move(order, Move.ACCEPT, new Done(errand.by(), says, true));
+        turn.move(order, Move.ACCEPT, new Done(errand.by(), says, true));
+        room.giveOn(line, free, errand.by(), putBackBy(order));
+        return order;
     }
 
     private QuoteRow acceptable(OrderRow order, int number) {
@@ -211,10 +224,17 @@ public class OrderDesk {
     }
 
     private OrderRow ended(Errand errand, Move move, String reason) {
+        Set<Long> line = room.holdWithThoseBehind(errand.order());
         OrderRow order = turn.take(errand, move);
-        boolean moved = reservations.putBack(order.number);
+        Set<String> free = reservations.putBack(order.number);
         order.heldUntil = null;
-        return turn.move(order, move, new Done(errand.by(), reason, moved));
+        turn.move(order, move, new Done(errand.by(), reason, !free.isEmpty()));
+        room.giveOn(line, free, errand.by(), putBackBy(order));
+        return order;
+    }
+
+    private static String putBackBy(OrderRow order) {
+        return "put back by order " + order.number;
     }
 
     /** The block leaves, and what was put aside with it. @throws RefusedException if some of it has not come yet */
@@ -236,14 +256,16 @@ public class OrderDesk {
 
     /** Puts back what was put aside too long. @return whether it was still so when the order was held */
     public boolean runOut(long number, Instant now) {
+        Set<Long> line = room.holdWithThoseBehind(number);
         Optional<OrderRow> found =
                 OrderRow.held(number).filter(order -> order.heldUntil != null && !order.heldUntil.isAfter(now));
         found.ifPresent(order -> {
             String says = "put back: " + Reservations.says(number);
-            boolean moved = reservations.putBack(number);
+            Set<String> free = reservations.putBack(number);
             order.heldUntil = null;
             State next = order.kind.after(order.state, Move.RUN_OUT).orElse(order.state);
-            turn.note(order, next, Move.RUN_OUT.label(), new Done("the clock", says, moved));
+            turn.note(order, next, Move.RUN_OUT.label(), new Done(THE_CLOCK, says, !free.isEmpty()));
+            room.giveOn(line, free, THE_CLOCK, putBackBy(order));
         });
         return found.isPresent();
     }

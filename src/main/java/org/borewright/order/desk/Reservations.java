@@ -1,89 +1,147 @@
 package org.borewright.order.desk;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.borewright.catalog.store.Stock;
+import org.borewright.order.Awaited;
 import org.borewright.order.Lacking;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
+import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuotePartRow;
 import org.borewright.order.store.ReservationRow;
 
-/** What is put aside for orders: all that a quote needs, or nothing. */
+/**
+ * What is put aside for orders: all that a quote needs, or nothing. What stands in these rows is changed by whoever holds the order, and the
+ * numbers of the shelf are taken one after the other, sorted.
+ */
 @ApplicationScoped
 class Reservations {
 
     private final Stock stock;
+    private final OrderSettings settings;
+    private final Clock clock;
 
-    Reservations(Stock stock) {
+    Reservations(Stock stock, OrderSettings settings, Clock clock) {
         this.stock = stock;
+        this.settings = settings;
+        this.clock = clock;
     }
 
     /**
      * Puts aside what a quote needs, in place of what is put aside for the order already.
      *
      * @param mayWait whether the customer waits for what can be had but is not there
+     * @return the numbers of which something was put back
      * @throws RefusedException if something is short; all is then to be rolled back
      */
-    void put(long order, List<QuotePartRow> wanted, boolean mayWait) {
+    Set<String> put(long order, List<QuotePartRow> wanted, boolean mayWait) {
         Map<String, ReservationRow> held = held(order);
         Map<String, Integer> wants = new TreeMap<>();
         held.keySet().forEach(number -> wants.put(number, 0));
         wanted.forEach(part -> wants.put(part.number, part.quantity));
+        Set<String> free = new TreeSet<>();
         List<Lacking> lacking = new ArrayList<>();
         wants.forEach((number, count) -> {
             ReservationRow row = held.computeIfAbsent(number, fresh -> fresh(order, fresh));
-            change(row, count, mayWait, lacking);
+            if (row.putAside > count) {
+                putBack(row, row.putAside - count);
+                free.add(number);
+            }
+            add(row, count - row.putAside, mayWait, lacking);
         });
         if (!lacking.isEmpty()) {
             throw new RefusedException(new Refusal.TooFew(order, lacking, mayWait));
         }
         held.values().forEach(Reservations::keep);
+        return free;
     }
 
-    private void change(ReservationRow row, int count, boolean mayWait, List<Lacking> lacking) {
-        row.toCome = 0;
-        int more = count - row.putAside;
-        if (more <= 0) {
-            putBack(row, -more);
+    private void add(ReservationRow row, int more, boolean mayWait, List<Lacking> lacking) {
+        if (more == 0) {
             return;
         }
         if (stock.putAside(row.number, more)) {
-            row.putAside = count;
+            row.putAside += more;
             return;
         }
-        stock.hold(List.of(row.number));
-        int left = stock.left(row.number);
-        boolean canBeHad = stock.place(row.number)
-                .filter(place -> place.leadDays().isPresent())
-                .isPresent();
-        if (!mayWait || !canBeHad) {
-            lacking.add(new Lacking(row.number, more, left, canBeHad));
+        stock.hold(row.number);
+        OptionalInt leadDays =
+                stock.place(row.number).map(Stock.Place::leadDays).orElse(OptionalInt.empty());
+        if (!mayWait || leadDays.isEmpty()) {
+            lacking.add(new Lacking(row.number, more, stock.left(row.number), leadDays.isPresent()));
         } else {
-            int now = Math.min(left, more);
-            if (now > 0 && !stock.putAside(row.number, now)) {
-                throw new IllegalStateException(row.number + " was taken while it was held");
-            }
+            int now = stock.putAsideUpTo(row.number, more);
             row.putAside += now;
             row.toCome = more - now;
+            row.expectedOn = LocalDate.now(clock).plusDays(leadDays.getAsInt());
         }
     }
 
-    /** Puts back all that is put aside for an order. @return whether there was anything */
-    boolean putBack(long order) {
-        List<ReservationRow> rows = List.copyOf(held(order).values());
-        rows.forEach(row -> putBack(row, row.putAside));
-        rows.forEach(ReservationRow::delete);
-        return !rows.isEmpty();
+    /** Puts back all that is put aside for an order. @return the numbers of which there was something */
+    Set<String> putBack(long order) {
+        SortedMap<String, ReservationRow> rows = held(order);
+        Set<String> free = new TreeSet<>();
+        rows.values().stream().filter(row -> row.putAside > 0).forEach(row -> {
+            putBack(row, row.putAside);
+            free.add(row.number);
+        });
+        rows.values().forEach(ReservationRow::delete);
+        return free;
+    }
+
+    /** Puts aside for an order that waits what lies free. Order and number are held. @return how many */
+    int give(ReservationRow row) {
+        ReservationRow.getEntityManager().refresh(row);
+        int now = stock.putAsideUpTo(row.number, row.toCome);
+        row.putAside += now;
+        row.toCome -= now;
+        row.expectedOn = row.toCome > 0 ? row.expectedOn : null;
+        return now;
+    }
+
+    /** Lets an order wait no longer for what has not come. @return whether something is put aside for it still */
+    boolean waitNoLonger(long order) {
+        Collection<ReservationRow> rows = held(order).values();
+        rows.forEach(row -> {
+            row.toCome = 0;
+            row.expectedOn = null;
+            keep(row);
+        });
+        return rows.stream().anyMatch(row -> row.putAside > 0);
+    }
+
+    /** The end of the time that parts stay put aside, if it begins now. */
+    Instant fromNow() {
+        return clock.instant().plus(settings.heldFor());
+    }
+
+    /**
+     * Until when what is put aside for an order with the customer's yes stays so: without end while something is to come, for nobody can
+     * confirm it, and once its pistons were confirmed.
+     */
+    Optional<Instant> heldUntil(long order) {
+        boolean stays = ReservationRow.waits(order)
+                || PaperRow.last(order, PaperRow.Kind.BENCH).isPresent();
+        return stays ? Optional.empty() : Optional.of(fromNow());
     }
 
     /** Takes all of it off the shelf. @throws RefusedException if some of it has not come yet */
     void handOut(long order) {
-        List<ReservationRow> rows = List.copyOf(held(order).values());
+        Collection<ReservationRow> rows = held(order).values();
         needAllHere(order, rows);
         rows.forEach(row -> stock.handOut(row.number, row.putAside));
         rows.forEach(ReservationRow::delete);
@@ -94,13 +152,13 @@ class Reservations {
         needAllHere(order, ReservationRow.of(order));
     }
 
-    private static void needAllHere(long order, List<ReservationRow> rows) {
-        List<Lacking> toCome = rows.stream()
+    private static void needAllHere(long order, Collection<ReservationRow> rows) {
+        List<Awaited> awaited = rows.stream()
                 .filter(row -> row.toCome > 0)
-                .map(row -> new Lacking(row.number, row.putAside + row.toCome, row.putAside, true))
+                .map(row -> new Awaited(row.number, row.toCome, Optional.ofNullable(row.expectedOn)))
                 .toList();
-        if (!toCome.isEmpty()) {
-            throw new RefusedException(new Refusal.StillToCome(order, toCome));
+        if (!awaited.isEmpty()) {
+            throw new RefusedException(new Refusal.StillToCome(order, awaited));
         }
     }
 
@@ -112,12 +170,10 @@ class Reservations {
                 .collect(Collectors.joining(", "));
     }
 
-    /** By number; held, so that nothing arrives for it meanwhile. */
-    private Map<String, ReservationRow> held(long order) {
-        List<ReservationRow> known = ReservationRow.of(order);
-        stock.hold(known.stream().map(row -> row.number).toList());
-        Map<String, ReservationRow> rows = new TreeMap<>();
-        for (ReservationRow row : known) {
+    /** By number, as they are since the order is held. */
+    private static SortedMap<String, ReservationRow> held(long order) {
+        SortedMap<String, ReservationRow> rows = new TreeMap<>();
+        for (ReservationRow row : ReservationRow.of(order)) {
             ReservationRow.getEntityManager().refresh(row);
             rows.put(row.number, row);
         }
@@ -125,10 +181,8 @@ class Reservations {
     }
 
     private void putBack(ReservationRow row, int count) {
-        if (count > 0) {
-            stock.putBack(row.number, count);
-            row.putAside -= count;
-        }
+        stock.putBack(row.number, count);
+        row.putAside -= count;
     }
 
     private static ReservationRow fresh(long order, String number) {

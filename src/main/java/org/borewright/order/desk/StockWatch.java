@@ -30,9 +30,15 @@ public class StockWatch {
         look();
     }
 
-    /** Looks at once; asked where a price is about to be named, and never within a transaction, for it takes a connection of its own. */
+    /**
+     * Looks at once; asked where a price is about to be named, and never within a transaction, for it takes a connection of its own. While
+     * the machine starts there may be no catalogue yet that stock could be counted for.
+     */
     @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     public void look() {
+        if (!shelves.isFilled()) {
+            return;
+        }
         QuarkusTransaction.requiringNew().run(() -> {
             if (JournalHead.now().stockPosition != seen) {
                 // Held, so that nobody moves stock between the count and its name.

@@ -3,7 +3,6 @@ package org.borewright.order.desk;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import org.borewright.order.Errand;
@@ -15,10 +14,11 @@ import org.borewright.order.journal.Deed;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.JournalHead;
 import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.ReservationRow;
 
 /**
  * Takes hold of an order, asks whether it may be moved, and moves it with a line in the journal. Locks are taken in one order everywhere:
- * block, order, shelf, journal.
+ * orders by number, numbers of the shelf sorted, block, journal.
  */
 @ApplicationScoped
 class Turn {
@@ -38,16 +38,16 @@ class Turn {
         this.clock = clock;
     }
 
-    /** To the microsecond, which is as finely as a table keeps it. */
     Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return clock.instant();
     }
 
     /** The order, held. @throws RefusedException likewise, or if the move is not allowed */
     OrderRow take(Errand errand, Move move) {
         OrderRow order = take(errand);
         if (order.kind.after(order.state, move).isEmpty()) {
-            throw new RefusedException(new Refusal.NotAllowed(order.number, order.kind, order.state, move));
+            throw new RefusedException(new Refusal.NotAllowed(
+                    order.number, order.kind, order.state, move, ReservationRow.waits(order.number)));
         }
         return order;
     }
@@ -72,6 +72,7 @@ class Turn {
     OrderRow note(OrderRow order, State next, String did, Done done) {
         String before = standing(order);
         order.state = next;
+        order.acceptedQuote = next.isAgreed() ? order.acceptedQuote : null;
         order.version++;
         if (order.block != null && order.kind.allowed(next).isEmpty()) {
             BlockRow.held(order.block).ifPresent(block -> block.openOrder = null);

@@ -51,7 +51,7 @@ public class OrderRow extends PanacheEntityBase {
 
     public LocalDate openedOn;
 
-    /** The quote that the customer said yes to last. */
+    /** The quote that the customer said yes to; none where no yes stands. */
     public Integer acceptedQuote;
 
     /** Until when its parts are put aside; empty where nothing is, or it stays so. */

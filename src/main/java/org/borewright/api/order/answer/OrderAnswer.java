@@ -16,15 +16,15 @@ import org.jspecify.annotations.Nullable;
  * @param version counts the changes; also its ETag, and what a change is sent with
  * @param kind rebuild or parts alone
  * @param state where it stands
- * @param next the moves that are allowed from there
+ * @param next the moves that can be made as things stand: none that needs parts, while some are to come
  * @param customer how the shop knows them
  * @param engine its code
  * @param block the shop's tag; absent for parts alone
  * @param notes anything
  * @param openedAt when it was noted
  * @param openedOn the day
- * @param acceptedQuote the quote that the customer said yes to last; absent before
- * @param heldUntil until when its parts stay put aside; absent where nothing is, or it stays so
+ * @param acceptedQuote the quote that the customer said yes to; absent where no yes stands
+ * @param heldUntil until when its parts stay put aside; absent where nothing is, or something is to come, or it stays so
  * @param held what is put aside for it, by number; absent in a list
  * @param judgement what the bench said; absent but where it was just asked
  */
@@ -52,34 +52,40 @@ public record OrderAnswer(
      * @param number of a box or loose part
      * @param putAside of those on the shelf
      * @param toCome awaited
+     * @param expectedOn the day they were to be here by when the order began to wait; absent where nothing is to come, or nobody knows
      */
-    public record HeldAnswer(String number, int putAside, int toCome) {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record HeldAnswer(
+            String number,
+            int putAside,
+            int toCome,
+            @Nullable LocalDate expectedOn) {
 
         static HeldAnswer of(ReservationRow row) {
-            return new HeldAnswer(row.number, row.putAside, row.toCome);
+            return new HeldAnswer(row.number, row.putAside, row.toCome, row.expectedOn);
         }
     }
 
     /** An order and what is held for it. */
     public static OrderAnswer whole(OrderRow row, List<ReservationRow> held) {
-        return of(row, held.stream().map(HeldAnswer::of).toList());
+        return of(
+                row,
+                held.stream().anyMatch(of -> of.toCome > 0),
+                held.stream().map(HeldAnswer::of).toList());
     }
 
     /** An order in a list. */
-    static OrderAnswer brief(OrderRow row) {
-        return of(row, null);
+    static OrderAnswer brief(OrderRow row, boolean partsToCome) {
+        return of(row, partsToCome, null);
     }
 
-    private static OrderAnswer of(OrderRow row, @Nullable List<HeldAnswer> held) {
+    private static OrderAnswer of(OrderRow row, boolean partsToCome, @Nullable List<HeldAnswer> held) {
         return new OrderAnswer(
                 row.number,
                 row.version,
                 row.kind.label(),
                 row.state.label(),
-                row.kind.allowed(row.state).stream()
-                        .filter(move -> move != Move.RUN_OUT)
-                        .map(Move::label)
-                        .toList(),
+                row.kind.next(row.state, partsToCome).stream().map(Move::label).toList(),
                 row.customer,
                 row.engine,
                 row.block,

@@ -2,7 +2,9 @@ package org.borewright.api.order.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Set;
 import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.ReservationRow;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,8 +20,12 @@ public record OrdersAnswer(
     /** A page of these orders; one more than a page holds tells that another follows. */
     public static OrdersAnswer of(List<OrderRow> rows, int limit) {
         List<OrderRow> page = rows.subList(0, Math.min(limit, rows.size()));
+        Set<Long> waiting =
+                ReservationRow.waiting(page.stream().map(row -> row.number).toList());
         return new OrdersAnswer(
-                page.stream().map(OrderAnswer::brief).toList(),
+                page.stream()
+                        .map(row -> OrderAnswer.brief(row, waiting.contains(row.number)))
+                        .toList(),
                 rows.size() > limit ? page.get(limit - 1).number : null);
     }
 }
