@@ -10,8 +10,6 @@ import jakarta.persistence.LockModeType;
 import java.net.URI;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +56,7 @@ class Courier {
     /** Sends a runner to each that is due; for whom none is free, it is due the next time, and then the first. */
     @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void goRound() {
-        List<HookRow> due = QuarkusTransaction.requiringNew().call(() -> HookRow.due(now()));
+        List<HookRow> due = QuarkusTransaction.requiringNew().call(() -> HookRow.due(clock.instant()));
         for (HookRow hook : due) {
             if (!free.tryAcquire()) {
                 return;
@@ -83,7 +81,8 @@ class Courier {
     }
 
     private void tell(HookRow hook) {
-        boolean claimed = QuarkusTransaction.requiringNew().call(() -> hook.claim(now().plus(CLAIM)));
+        boolean claimed = QuarkusTransaction.requiringNew()
+                .call(() -> hook.claim(clock.instant().plus(CLAIM)));
         if (!claimed) {
             return;
         }
@@ -100,9 +99,9 @@ class Courier {
         if (failure.isEmpty()) {
             hook.position = told.get(told.size() - 1).position;
             hook.failures = 0;
-            hook.nextTry = now();
+            hook.nextTry = clock.instant();
         } else {
-            hook.nextTry = now().plus(pause(hook.failures));
+            hook.nextTry = clock.instant().plus(pause(hook.failures));
             hook.failures++;
         }
         hook.lastFailure = failure.orElse(null);
@@ -120,13 +119,9 @@ class Courier {
             URI to = URI.create(hook.url);
             byte[] body = json.writeValueAsBytes(lines);
             byte[] secret = Base64.getDecoder().decode(hook.secret);
-            return post.send(to, body, Signature.headers(to, body, "hook-" + hook.id, secret, now()));
+            return post.send(to, body, Signature.headers(to, body, "hook-" + hook.id, secret, clock.instant()));
         } catch (JsonProcessingException unwritable) {
             throw new IllegalStateException(unwritable);
         }
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 }
