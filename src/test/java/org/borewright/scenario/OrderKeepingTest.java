@@ -220,6 +220,91 @@ class OrderKeepingTest {
         given().get("/api/journal/verification").then().body("holds", equalTo(true));
     }
 
+    /**
+     * What a line speaks of is proven with it: papers, quotes with their parts and pistons, and holes by the line they were written with,
+     * the order and what is held for it by the last.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "survey  | order_papers   | answer      | order_number = :order and kind = 'SURVEY' | replace(answer, 'HALVERN', 'Halvern')",
+                "survey  | order_papers   | by_whom     | order_number = :order and kind = 'SURVEY' | concat(by_whom, 'x')",
+                "survey  | hole_lives     | largest     | order_number = :order and what = 'SURVEYED' | largest - 1000",
+                "quote   | quotes         | document    | order_number = :order | replace(document, '90.1', '80.1')",
+                "quote   | quotes         | valid_until | order_number = :order | valid_until + interval '1' day",
+                "quote   | quote_parts    | quantity    | quote = (select id from quotes where order_number = :order) and number like '%CB%' | quantity + 1",
+                "quote   | quote_pistons  | number      | quote = (select id from quotes where order_number = :order) | concat(number, 'x')",
+                "confirm | fitted_pistons | tag         | paper = (select id from order_papers where order_number = :order and kind = 'BENCH') | concat(tag, 'x')",
+                "finish  | hole_lives     | what        | order_number = :order and what = 'FINISHED' | replace(what, 'FINISHED', 'SURVEYED')",
+                "finish  | hole_lives     | order_version | order_number = :order and what = 'FINISHED' | 0",
+                "finish  | orders         | notes       | number = :order | concat(notes, 'x')",
+                "finish  | orders         | accepted_quote | number = :order | 2",
+                "finish  | reservations   | put_aside   | order_number = :order and number like '%CB%' | put_aside + 1",
+            })
+    void aRowEditedBehindOurBackIsFoundOutAtItsLine(String did, String table, String column, String which, String to) {
+        Orders order = accepted();
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        order.does("finish", Orders.HONED).statusCode(200);
+        int position = given().queryParam("order", order.number())
+                .get("/api/journal")
+                .path("lines.find { it.did == '" + did + "' }.position");
+        String where = which.replace(":order", Long.toString(order.number()));
+        Object before = one("select " + column + " from " + table + " where " + where);
+
+        assertThat(change("update %s set %s = %s where %s".formatted(table, column, to, where)))
+                .isEqualTo(1);
+        given().get("/api/journal/verification")
+                .then()
+                .body("holds", equalTo(false))
+                .body("broken", equalTo(position))
+                .body("lines", equalTo(position - 1));
+
+        String edited = column.equals("what") || column.equals("order_version")
+                ? which.replaceAll(" and what.*", " and id = (select max(id) from hole_lives)")
+                        .replace(":order", Long.toString(order.number()))
+                : where;
+        change("update %s set %s = ?1 where %s".formatted(table, column, edited), before);
+        given().get("/api/journal/verification").then().body("holds", equalTo(true));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, finish", "2, survey", "6, finish", "7, finish"})
+    void aHoleAddedBehindOurBackIsFoundOut(int version, String did) {
+        Orders order = accepted();
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        order.does("finish", Orders.HONED).statusCode(200);
+        int position = given().queryParam("order", order.number())
+                .get("/api/journal")
+                .path("lines.find { it.did == '" + did + "' }.position");
+
+        change("""
+                insert into hole_lives (block, cylinder, order_number, at, by_whom, what, says, order_version)
+                select block, '1', number, current_timestamp, 'Eve', 'FINISHED', 'as good as new', %d from orders where number = %d""".formatted(version, order.number()));
+        given().get("/api/journal/verification")
+                .then()
+                .body("holds", equalTo(false))
+                .body("broken", equalTo(position));
+
+        change("delete from hole_lives where by_whom = 'Eve'");
+        given().get("/api/journal/verification").then().body("holds", equalTo(true));
+    }
+
+    private int change(String statement, Object... with) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            var change = tables.createNativeQuery(statement);
+            for (int i = 0; i < with.length; i++) {
+                change.setParameter(i + 1, with[i]);
+            }
+            return change.executeUpdate();
+        });
+    }
+
+    private Object one(String query) {
+        return QuarkusTransaction.requiringNew()
+                .call(() -> tables.createNativeQuery(query).getSingleResult());
+    }
+
     /** @return what stood there */
     private String change(String column, int position, String text) {
         return QuarkusTransaction.requiringNew().call(() -> {

@@ -306,7 +306,8 @@ class OrderScenarioTest {
                 .get("/api/journal")
                 .then()
                 .body("lines.did", contains("receive", "write notes", "withdraw", "write notes"))
-                .body("lines[3].after", containsString("notes were: leaks at the base"));
+                .body("lines[3].before", equalTo("withdrawn, version 3: leaks at the base"))
+                .body("lines[3].after", equalTo("withdrawn, version 4: came back"));
     }
 
     @Test

@@ -48,12 +48,14 @@ final class BareAccept implements AutoCloseable {
         long line = read("select position, seal from journal_head where id = 1 for update") + 1;
         read("select * from reservations where order_number = ? order by number", order);
         run(
-                "insert into journal values (?, ?, 'Ada', ?, 'accept', 'quoted, version 3', 'accepted, version 4', ?, ?)",
+                "insert into journal values (?, ?, 'Ada', ?, 'accept', 'quoted, version 3', 'accepted, version 4', ?, ?, 4, ?, ?)",
                 line,
                 now(),
                 "order " + order,
                 NO_SEAL,
-                order);
+                order,
+                NO_SEAL,
+                NO_SEAL);
         run("update journal_head set position = ?, stock_position = ? where id = 1", line, line);
         run("update answered_requests set status = 200, version = 4, body = ? where request_key = ?", BODY, key);
         tables.commit();

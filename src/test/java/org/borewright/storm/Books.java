@@ -7,9 +7,11 @@ import java.sql.Statement;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.borewright.order.journal.Entry;
+import org.borewright.order.journal.Matter;
 import org.borewright.order.journal.Verification;
 
 /** The tables held against each other, by statements of their own and not by those of the service. */
@@ -83,6 +85,8 @@ final class Books {
     }
 
     private static Entry entry(ResultSet line) throws SQLException {
+        int version = line.getInt("order_version");
+        String written = line.getString("written");
         return new Entry(
                 line.getLong("position"),
                 line.getObject("at", OffsetDateTime.class).toInstant(),
@@ -91,6 +95,7 @@ final class Books {
                 line.getString("did"),
                 line.getString("before_it"),
                 line.getString("after_it"),
+                Optional.ofNullable(line.getString("standing")).map(standing -> new Matter(version, written, standing)),
                 line.getString("seal"));
     }
 

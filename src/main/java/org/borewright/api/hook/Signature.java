@@ -3,7 +3,6 @@ package org.borewright.api.hook;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.Base64;
 import java.util.LinkedHashMap;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.borewright.order.journal.Digest;
 
 /** The signature of a message: HTTP Message Signatures (RFC 9421) by HMAC-SHA256 (3.3.3), over a digest of its body (RFC 9530). */
 final class Signature {
@@ -42,12 +42,7 @@ final class Signature {
 
     /** Content-Digest (RFC 9530, 2). */
     static String digest(byte[] body) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(body);
-            return "sha-256=:" + Base64.getEncoder().encodeToString(digest) + ":";
-        } catch (GeneralSecurityException never) {
-            throw new IllegalStateException("every Java has SHA-256", never);
-        }
+        return "sha-256=:" + Base64.getEncoder().encodeToString(Digest.of(body)) + ":";
     }
 
     /** What is signed, when and with which key (RFC 9421, 2.3). */

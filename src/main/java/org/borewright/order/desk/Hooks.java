@@ -35,7 +35,7 @@ public class Hooks {
         hook.madeAt = turn.now();
         hook.nextTry = hook.madeAt;
         hook.persistAndFlush();
-        turn.write(new Deed(by, "hook " + hook.id, Optional.empty(), "make", "", url, false));
+        turn.write(new Deed(by, "hook " + hook.id, Optional.empty(), "make", "", url, false, Optional.empty()));
         hook.position = JournalHead.now().position;
         return hook;
     }
@@ -46,7 +46,7 @@ public class Hooks {
         Optional<HookRow> hook = HookRow.findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
         hook.ifPresent(row -> {
             row.delete();
-            turn.write(new Deed(by, "hook " + id, Optional.empty(), "end", row.url, "", false));
+            turn.write(new Deed(by, "hook " + id, Optional.empty(), "end", row.url, "", false, Optional.empty()));
         });
         return hook.isPresent();
     }

@@ -115,7 +115,7 @@ public class OrderBench {
     private Benched judged(OrderRow order, Move move, PaperRow.Kind kind, Verdict verdict, String by) {
         PaperRow kept = papers.keep(order, kind, verdict.paper(), by);
         verdict.fitted().ifPresent(kept::keep);
-        Turn.Done done = new Turn.Done(by, verdict.says(kept), false);
+        Turn.Done done = Turn.Done.writing(by, verdict.says(kept));
         OrderRow now = verdict.good() ? turn.move(order, move, done) : turn.note(order, order.state, "judge", done);
         return new Benched(now, verdict, kept.id);
     }

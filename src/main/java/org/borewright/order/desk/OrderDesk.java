@@ -17,7 +17,6 @@ import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.State;
 import org.borewright.order.desk.Turn.Done;
-import org.borewright.order.journal.Deed;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
@@ -105,14 +104,7 @@ public class OrderDesk {
         block.ifPresent(row -> row.openOrder = order.number);
         String says = opening.kind().label() + ", engine " + opening.engine()
                 + opening.block().map(tag -> ", block " + tag).orElse("");
-        turn.write(new Deed(
-                opening.by(),
-                "order " + order.number,
-                Optional.of(order.number),
-                "receive",
-                "",
-                Turn.standing(order) + ": " + says,
-                false));
+        turn.line(order, "receive", "", new Done(opening.by(), says, false));
         return order;
     }
 
@@ -151,7 +143,7 @@ public class OrderDesk {
     private OrderRow surveyed(OrderRow order, Errand errand, Move move, Paper survey, List<HoleRecord> holes) {
         papers.keep(order, PaperRow.Kind.SURVEY, survey, errand.by());
         papers.found(order, holes, errand.by());
-        return turn.move(order, move, new Done(errand.by(), survey.says(), false));
+        return turn.move(order, move, Done.writing(errand.by(), survey.says()));
     }
 
     /** Keeps a quote beside those given before. */
@@ -159,6 +151,7 @@ public class OrderDesk {
         OrderRow order = turn.take(errand, Move.QUOTE);
         QuoteRow quote = new QuoteRow();
         quote.orderNumber = order.number;
+        quote.orderVersion = order.version + 1;
         quote.number = QuoteRow.of(order.number).size() + 1;
         quote.at = turn.now();
         quote.by = errand.by();
@@ -177,7 +170,7 @@ public class OrderDesk {
             row.leadDays = part.leadDays();
             row.persist();
         }
-        turn.move(order, Move.QUOTE, new Done(errand.by(), "quote " + quote.number + ", " + offer.says(), false));
+        turn.move(order, Move.QUOTE, Done.writing(errand.by(), "quote " + quote.number + ", " + offer.says()));
         return quote;
     }
 
@@ -251,7 +244,7 @@ public class OrderDesk {
         OrderRow order = turn.take(errand);
         String before = order.notes;
         order.notes = notes;
-        return turn.note(order, order.state, "write notes", new Done(errand.by(), "notes were: " + before, false));
+        return turn.note(order, order.state, "write notes", new Done(errand.by(), notes, false).insteadOf(before));
     }
 
     /** Puts back what was put aside too long. @return whether it was still so when the order was held */

@@ -21,6 +21,7 @@ class Papers {
     PaperRow keep(OrderRow order, PaperRow.Kind kind, Paper paper, String by) {
         PaperRow row = new PaperRow();
         row.orderNumber = order.number;
+        row.orderVersion = order.version + 1;
         row.kind = kind;
         row.at = turn.now();
         row.by = by;
@@ -51,6 +52,7 @@ class Papers {
             row.block = order.block;
             row.cylinder = hole.cylinder();
             row.orderNumber = order.number;
+            row.orderVersion = order.version + 1;
             row.at = turn.now();
             row.by = by;
             row.what = what;

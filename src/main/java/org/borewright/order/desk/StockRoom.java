@@ -62,7 +62,8 @@ public class StockRoom {
                 "arrive",
                 String.format(Locale.ROOT, "%d left", before),
                 String.format(Locale.ROOT, "%d arrived, %d left", count, left),
-                true));
+                true,
+                Optional.empty()));
         return OptionalInt.of(left);
     }
 

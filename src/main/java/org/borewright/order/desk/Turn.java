@@ -27,10 +27,28 @@ class Turn {
      * How a move is told.
      *
      * @param by who made it
+     * @param was what stood before in its place: notes, what was put aside; empty where the line says nothing of it
      * @param says what came of it
      * @param movesStock whether other parts can be had from the shelf than before
+     * @param wrote whether papers, quotes or holes were written with it
      */
-    record Done(String by, String says, boolean movesStock) {}
+    record Done(String by, String was, String says, boolean movesStock, boolean wrote) {
+
+        /** Nothing was written, and nothing stood in its place. */
+        Done(String by, String says, boolean movesStock) {
+            this(by, "", says, movesStock, false);
+        }
+
+        /** Something was written with it. */
+        static Done writing(String by, String says) {
+            return new Done(by, "", says, false, true);
+        }
+
+        /** In place of something. */
+        Done insteadOf(String stood) {
+            return new Done(by, stood, says, movesStock, wrote);
+        }
+    }
 
     private final Clock clock;
 
@@ -77,16 +95,26 @@ class Turn {
         if (order.block != null && order.kind.allowed(next).isEmpty()) {
             BlockRow.held(order.block).ifPresent(block -> block.openOrder = null);
         }
+        line(order, did, before, done);
+        return order;
+    }
+
+    /**
+     * Writes the line of an order that has just come to stand as it does.
+     *
+     * @param before how it stood; empty where it was just noted
+     */
+    void line(OrderRow order, String did, String before, Done done) {
         OrderRow.flush();
         write(new Deed(
                 done.by(),
                 "order " + order.number,
                 Optional.of(order.number),
                 did,
-                before,
+                done.was().isEmpty() ? before : before + ": " + done.was(),
                 standing(order) + ": " + done.says(),
-                done.movesStock()));
-        return order;
+                done.movesStock(),
+                Optional.of(order.matter(done.wrote()))));
     }
 
     /** Writes a line, the last thing a transaction does. */

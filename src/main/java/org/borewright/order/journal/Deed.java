@@ -12,6 +12,28 @@ import java.util.Optional;
  * @param before what stood before, empty where nothing did
  * @param after what stands now
  * @param movesStock whether other parts can be had from the shelf than before
+ * @param matter what it speaks of besides; empty where it concerns no order
  */
 public record Deed(
-        String by, String subject, Optional<Long> order, String did, String before, String after, boolean movesStock) {}
+        String by,
+        String subject,
+        Optional<Long> order,
+        String did,
+        String before,
+        String after,
+        boolean movesStock,
+        Optional<Matter> matter) {
+
+    /** As much as a line holds. */
+    private static final int LONGEST = 4_000;
+
+    /** Shortens what is longer than a line holds: what it speaks of is kept, and sealed, whole. */
+    public Deed {
+        before = shortened(before);
+        after = shortened(after);
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…";
+    }
+}

@@ -1,15 +1,8 @@
 package org.borewright.order.journal;
 
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.HexFormat;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -22,10 +15,38 @@ import java.util.stream.Stream;
  * @param did what was done
  * @param before what stood before, empty where nothing did
  * @param after what stands now
- * @param seal SHA-256 (FIPS 180-4) over the seal of the line before and all the rest of this line, in hexadecimal
+ * @param matter what it speaks of besides; empty where it concerns no order, and in lines written before it was sealed
+ * @param seal {@link Digest} over the seal of the line before and all the rest of this line
  */
 public record Entry(
-        long position, Instant at, String by, String subject, String did, String before, String after, String seal) {
+        long position,
+        Instant at,
+        String by,
+        String subject,
+        String did,
+        String before,
+        String after,
+        Optional<Matter> matter,
+        String seal) {
+
+    /** What a seal covers. */
+    public enum Covers {
+        /** What the line says. */
+        WORDS("words"),
+        /** And the rows that it speaks of. */
+        WORDS_AND_ROWS("words and rows");
+
+        private final String label;
+
+        Covers(String label) {
+            this.label = label;
+        }
+
+        /** The words as shown. */
+        public String label() {
+            return label;
+        }
+    }
 
     /** What the first line is sealed against. */
     public static final String NO_SEAL = "0".repeat(64);
@@ -40,6 +61,7 @@ public record Entry(
                 deed.did(),
                 deed.before(),
                 deed.after(),
+                deed.matter(),
                 "");
         return new Entry(
                 open.position,
@@ -49,6 +71,7 @@ public record Entry(
                 open.did,
                 open.before,
                 open.after,
+                open.matter,
                 open.sealedAfter(seal));
     }
 
@@ -57,30 +80,16 @@ public record Entry(
         return position == last + 1 && seal.equals(sealedAfter(lastSeal));
     }
 
-    private String sealedAfter(String lastSeal) {
-        ByteArrayOutputStream line = new ByteArrayOutputStream();
-        DataOutputStream out = new DataOutputStream(line);
-        try {
-            out.writeLong(position);
-            out.writeLong(ChronoUnit.MICROS.between(Instant.EPOCH, at));
-            // The length first: a character moved from one field to the next is another line.
-            for (byte[] field : Stream.of(lastSeal, by, subject, did, before, after)
-                    .map(text -> text.getBytes(StandardCharsets.UTF_8))
-                    .toList()) {
-                out.writeInt(field.length);
-                out.write(field);
-            }
-        } catch (IOException never) {
-            throw new UncheckedIOException(never);
-        }
-        return HexFormat.of().formatHex(digest().digest(line.toByteArray()));
+    /** What its seal covers. */
+    public Covers covers() {
+        return matter.isPresent() ? Covers.WORDS_AND_ROWS : Covers.WORDS;
     }
 
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException("every Java has SHA-256", never);
-        }
+    /** Where there is no matter the seal is that of the first form, which sealed the words alone. */
+    private String sealedAfter(String lastSeal) {
+        Digest line = new Digest().whole(position).time(at);
+        Stream.of(lastSeal, by, subject, did, before, after).forEach(line::text);
+        matter.ifPresent(of -> line.whole(of.version()).text(of.written()).text(of.standing()));
+        return line.hex();
     }
 }

@@ -25,6 +25,26 @@ public record Verification(long lines, String seal, Optional<Entry> broken) {
                 : new Verification(lines, seal, Optional.of(next));
     }
 
+    /**
+     * With the next line, and what was written with it as it lies in the tables now.
+     *
+     * @param written digest of those rows
+     */
+    public Verification with(Entry next, String written) {
+        boolean changed =
+                next.matter().filter(of -> !of.written().equals(written)).isPresent();
+        return changed && broken.isEmpty() ? new Verification(lines, seal, Optional.of(next)) : with(next);
+    }
+
+    /**
+     * As far as a line that is found not to hold by what lies in the tables now; the same where it ends before it anyway.
+     *
+     * @param before the seal of the line before it
+     */
+    public Verification upTo(Entry line, String before) {
+        return line.position() > lines ? this : new Verification(line.position() - 1, before, Optional.of(line));
+    }
+
     /** Whether every line holds, up to the one that the head of the journal names. */
     public boolean holds(long headPosition, String headSeal) {
         return broken.isEmpty() && lines == headPosition && seal.equals(headSeal);

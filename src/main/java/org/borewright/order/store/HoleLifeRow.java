@@ -12,6 +12,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
+import org.borewright.order.journal.Digest;
 
 /** What one hole of a block was on one day. */
 @Entity
@@ -47,6 +48,9 @@ public class HoleLifeRow extends PanacheEntityBase {
 
     public long orderNumber;
 
+    /** The version of the order that it was written with; 0 where that was not noted. */
+    public int orderVersion;
+
     public Instant at;
 
     @Column(name = "by_whom")
@@ -72,6 +76,26 @@ public class HoleLifeRow extends PanacheEntityBase {
 
     /** With what and how warm it was measured, and what was found. */
     public String says;
+
+    /** Of all of it. */
+    String digest() {
+        return new Digest()
+                .whole(id)
+                .text(block)
+                .text(cylinder)
+                .whole(orderNumber)
+                .whole(orderVersion)
+                .time(at)
+                .text(by)
+                .text(what.name())
+                .text(size)
+                .maybe(smallest)
+                .maybe(largest)
+                .maybe(leftByMetal)
+                .maybe(leftByPistons)
+                .text(says)
+                .hex();
+    }
 
     /** The life of a block: all its holes, in the order things happened. */
     public static List<HoleLifeRow> of(String block) {

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.order.journal.Entry;
+import org.borewright.order.journal.Matter;
 
 /** A line of the journal. Nothing but {@link JournalHead} writes one, and nothing changes it. */
 @Entity
@@ -36,6 +37,15 @@ public class JournalRow extends PanacheEntityBase {
 
     public String seal;
 
+    /** The version that its order had from this line on; none where the seal covers the words alone. */
+    public Integer orderVersion;
+
+    /** Digest of the rows written with this line, likewise. */
+    public String written;
+
+    /** Digest of the order as it stood from this line on, likewise. */
+    public String standing;
+
     /** The order it concerns; none for the shelf. */
     public Long orderNumber;
 
@@ -49,13 +59,28 @@ public class JournalRow extends PanacheEntityBase {
         row.before = entry.before();
         row.after = entry.after();
         row.seal = entry.seal();
+        entry.matter().ifPresent(matter -> {
+            row.orderVersion = matter.version();
+            row.written = matter.written();
+            row.standing = matter.standing();
+        });
         row.orderNumber = order.orElse(null);
         return row;
     }
 
     /** As it was written. */
     public Entry entry() {
-        return new Entry(position, at, by, subject, did, before, after, seal);
+        Optional<Matter> matter =
+                Optional.ofNullable(standing).map(standing -> new Matter(orderVersion, written, standing));
+        return new Entry(position, at, by, subject, did, before, after, matter, seal);
+    }
+
+    /** The last line of each of some orders. */
+    static List<JournalRow> last(List<Long> orders) {
+        return list(
+                "from JournalRow line where line.orderNumber in ?1 and line.position ="
+                        + " (select max(other.position) from JournalRow other where other.orderNumber = line.orderNumber)",
+                orders);
     }
 
     /** So many lines from the one after a position on. */

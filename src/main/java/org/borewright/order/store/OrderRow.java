@@ -12,12 +12,15 @@ import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
+import org.borewright.order.journal.Digest;
+import org.borewright.order.journal.Matter;
 
 /** An order. */
 @Entity
@@ -65,6 +68,31 @@ public class OrderRow extends PanacheEntityBase {
         Optional<OrderRow> order = findByIdOptional(number);
         order.ifPresent(row -> getEntityManager().refresh(row, LockModeType.PESSIMISTIC_WRITE));
         return order;
+    }
+
+    /**
+     * What the line of a change speaks of, once the order has gone through it.
+     *
+     * @param wrote whether papers, quotes or holes were written with it
+     */
+    public Matter matter(boolean wrote) {
+        return Matters.of(this, wrote);
+    }
+
+    /**
+     * Of the order as it stands, with what is held for it.
+     *
+     * @param held by number
+     */
+    String digest(List<ReservationRow> held) {
+        Digest all = new Digest().whole(number).whole(version).text(kind.name()).text(state.name());
+        all.text(customer).text(engine).text(block).text(notes).time(openedAt).maybe(openedOn);
+        all.maybe(acceptedQuote);
+        // As a figure: how many decimals a text shows depends on them.
+        all.maybe(heldUntil == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, heldUntil));
+        held.forEach(row ->
+                all.text(row.number).whole(row.putAside).whole(row.toCome).maybe(row.expectedOn));
+        return all.hex();
     }
 
     /**

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.borewright.order.PistonsFitted;
+import org.borewright.order.journal.Digest;
 
 /** A question put about an order and its whole answer, as they were. */
 @Entity
@@ -54,6 +55,9 @@ public class PaperRow extends PanacheEntityBase {
     public Long id;
 
     public long orderNumber;
+
+    /** The version of the order that it was written with; 0 where that was not noted. */
+    public int orderVersion;
 
     @Enumerated(EnumType.STRING)
     public Kind kind;
@@ -94,6 +98,17 @@ public class PaperRow extends PanacheEntityBase {
         SortedMap<String, PistonsFitted.Piston> byCylinder = new TreeMap<>();
         pistons.forEach((cylinder, piston) -> byCylinder.put(cylinder, piston.told()));
         return Optional.ofNullable(design).map(noted -> new PistonsFitted(noted, size, byCylinder));
+    }
+
+    /** Of all of it. */
+    String digest() {
+        Digest all =
+                new Digest().whole(id).whole(orderNumber).whole(orderVersion).text(kind.name());
+        all.time(at).text(by).text(says).text(request).text(answer).text(design).text(size);
+        new TreeMap<>(pistons)
+                .forEach((cylinder, piston) ->
+                        all.text(cylinder).text(piston.tag).text(piston.number));
+        return all.hex();
     }
 
     /** The last one of a kind. */

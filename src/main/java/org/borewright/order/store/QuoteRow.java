@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.borewright.order.PistonsSold;
+import org.borewright.order.journal.Digest;
 
 /** A quote as it was given; never changed. */
 @Entity
@@ -30,6 +31,9 @@ public class QuoteRow extends PanacheEntityBase {
     public Long id;
 
     public long orderNumber;
+
+    /** The version of the order that it was given with; 0 where that was not noted. */
+    public int orderVersion;
 
     /** Its number within the order, from 1. */
     public int number;
@@ -71,6 +75,24 @@ public class QuoteRow extends PanacheEntityBase {
     /** The pistons it sells; empty where there are none, or they were not noted. */
     public Optional<PistonsSold> sold() {
         return Optional.ofNullable(design).map(noted -> new PistonsSold(noted, size, new TreeSet<>(pistons)));
+    }
+
+    /** Of all of it, with the parts it needs. */
+    String digest() {
+        Digest all =
+                new Digest().whole(id).whole(orderNumber).whole(orderVersion).whole(number);
+        all.time(at)
+                .text(by)
+                .whole(survey)
+                .maybe(validUntil)
+                .text(says)
+                .text(size)
+                .text(design);
+        new TreeSet<>(pistons).forEach(all::text);
+        all.text(document);
+        QuotePartRow.of(id)
+                .forEach(part -> all.text(part.number).whole(part.quantity).whole(part.leadDays));
+        return all.hex();
     }
 
     /** A quote of an order. */

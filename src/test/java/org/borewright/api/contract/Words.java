@@ -55,6 +55,7 @@ import org.borewright.measure.survey.Query;
 import org.borewright.order.Move;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
+import org.borewright.order.journal.Entry;
 import org.borewright.order.quote.Proposal;
 import org.borewright.order.store.HoleLifeRow;
 import org.borewright.order.store.PaperRow;
@@ -131,6 +132,7 @@ final class Words {
         // Nobody makes it: the clock does.
         OF_CODE.get("OrderMove").remove(Move.RUN_OUT.label());
         add("PaperKind", PaperRow.Kind.values(), PaperRow.Kind::label);
+        add("SealCovers", Entry.Covers.values(), Entry.Covers::label);
         add("HoleOccasion", HoleLifeRow.What.values(), HoleLifeRow.What::label);
         add("WayQuoted", Way.values(), Way::label);
         OF_CODE.get("WayQuoted").add(Proposal.FINISHED_HOLES);

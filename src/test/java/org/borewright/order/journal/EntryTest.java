@@ -29,7 +29,12 @@ class EntryTest {
     }
 
     private static Deed deed(String by, String did) {
-        return new Deed(by, "order 1", Optional.of(1L), did, "before", "after", false);
+        return new Deed(by, "order 1", Optional.of(1L), did, "before", "after", false, matter(did));
+    }
+
+    /** The line of the survey speaks of rows, the others are of the first form. */
+    private static Optional<Matter> matter(String did) {
+        return did.equals("survey") ? Optional.of(new Matter(2, "rows", "order")) : Optional.empty();
     }
 
     private static Verification verify(List<Entry> lines) {
@@ -59,19 +64,33 @@ class EntryTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before, after.",
-        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before., after",
-        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1, surveyb, efore, after",
-        "2, 2026-03-02T09:00:00.123456Z, Ada, order 2, survey, before, after",
-        "2, 2026-03-02T09:00:00.123456Z, Eve, order 1, survey, before, after",
-        "2, 2026-03-02T09:00:00.123457Z, Ada, order 1, survey, before, after",
-        "3, 2026-03-02T09:00:00.123456Z, Ada, order 1, survey, before, after",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after., 2 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before. after, 2 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 surveyb efore after, 2 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 2 survey before after, 2 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Eve, order 1 survey before after, 2 rows order",
+        "2, 2026-03-02T09:00:00.123457Z, Ada, order 1 survey before after, 2 rows order",
+        "3, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after, 2 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after, 3 rows order",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after, 2 row sorder",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after, 2 rows order.",
+        "2, 2026-03-02T09:00:00.123456Z, Ada, order 1 survey before after, ''",
     })
-    void aLineChangedInOnePlaceIsFound(
-            long position, Instant at, String by, String subject, String did, String before, String after) {
+    void aLineChangedInOnePlaceIsFound(long position, Instant at, String by, String words, String matter) {
         List<Entry> lines = journal();
+        String[] said = words.split(" ", -1);
         Entry changed = new Entry(
-                position, at, by, subject, did, before, after, lines.get(1).seal());
+                position,
+                at,
+                by,
+                said[0] + " " + said[1],
+                said[2],
+                said[3],
+                said[4],
+                Optional.of(matter.split(" ", -1))
+                        .filter(of -> of.length == 3)
+                        .map(of -> new Matter(Integer.parseInt(of[0]), of[1], of[2])),
+                lines.get(1).seal());
         lines.set(1, changed);
 
         Verification found = verify(lines);
@@ -122,6 +141,41 @@ class EntryTest {
         assertThat(found.seal()).isNotEqualTo(lines.get(2).seal());
     }
 
+    /** Rows that were changed break the line they were written with, not the chain; a line of the first form speaks of none. */
+    @ParameterizedTest
+    @CsvSource({"rows, 3, 0", "row, 1, 2"})
+    void rowsThatAreOtherThanWrittenBreakTheirLine(String found, long holds, long broken) {
+        Verification verified = Verification.BEGUN;
+        for (Entry line : journal()) {
+            verified = verified.with(line, found);
+        }
+
+        assertThat(verified.lines()).isEqualTo(holds);
+        assertThat(verified.broken().map(Entry::position).orElse(0L)).isEqualTo(broken);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 0", "2, 1", "3, 2"})
+    void anOrderThatStandsOtherwiseThanTheLineSaysBreaksIt(int position, long holds) {
+        List<Entry> lines = journal();
+        String before = position == 1 ? Entry.NO_SEAL : lines.get(position - 2).seal();
+
+        Verification found = verify(lines).upTo(lines.get(position - 1), before);
+
+        assertThat(found.lines()).isEqualTo(holds);
+        assertThat(found.seal()).isEqualTo(before);
+        assertThat(found.broken()).contains(lines.get(position - 1));
+    }
+
+    @Test
+    void aChainThatIsBrokenBeforeStaysBrokenThere() {
+        List<Entry> lines = journal();
+        Entry last = lines.get(2);
+        lines.remove(0);
+
+        assertThat(verify(lines).upTo(last, lines.get(0).seal()).broken()).contains(lines.get(0));
+    }
+
     /**
      * SHA-256 (FIPS 180-4) of position and microseconds as eight bytes each, then every field as four bytes of its length and UTF-8, was
      * worked out by Python's hashlib: another hand that reads the rule gets the same seal.
@@ -132,9 +186,32 @@ class EntryTest {
                 0,
                 Entry.NO_SEAL,
                 Instant.parse("2026-03-02T09:00:00.000001Z"),
-                new Deed("Zoë", "order 7", Optional.of(7L), "receive", "", "received", false));
+                new Deed("Zoë", "order 7", Optional.of(7L), "receive", "", "received", false, Optional.empty()));
+        Entry ofRows = Entry.after(
+                0,
+                Entry.NO_SEAL,
+                Instant.parse("2026-03-02T09:00:00.000001Z"),
+                new Deed(
+                        "Zoë",
+                        "order 7",
+                        Optional.of(7L),
+                        "receive",
+                        "",
+                        "received",
+                        false,
+                        Optional.of(new Matter(1, "a".repeat(64), "b".repeat(64)))));
 
         assertThat("Zoë".getBytes(StandardCharsets.UTF_8)).hasSize(4);
         assertThat(first.seal()).isEqualTo("6a2fe4498b542848546ed607b7de2cda672bee204472d9e8cf18b6a3bdc481f4");
+        assertThat(ofRows.seal()).isEqualTo("58619dacc5a5de88a6d4c7ee1d6b862ea01e3f9b74046d3990cf9cee93eb0c4c");
+    }
+
+    /** Likewise by hashlib: a figure, a text, no text, and an empty one. */
+    @Test
+    void noTextIsAnotherThanAnEmptyOne() {
+        assertThat(new Digest().whole(-5).text("Zoë").text(null).text("").hex())
+                .isEqualTo("ec3ad303e1c1943c9447fba27ac082c887c204c6412ee172a9aa443a9ffad01d");
+        assertThat(new Digest().text(null).hex())
+                .isNotEqualTo(new Digest().text("").hex());
     }
 }

@@ -26,6 +26,9 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
      * @param did what was done
      * @param before what stood before
      * @param after what stands now
+     * @param covers what the seal covers: words, or words and rows
+     * @param written digest of the papers, quotes and holes written with it; absent where the seal covers words alone
+     * @param standing digest of the order as it stood from here on, likewise
      * @param seal over this line and the seal of the one before
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -38,6 +41,9 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
             String did,
             String before,
             String after,
+            String covers,
+            @Nullable String written,
+            @Nullable String standing,
             String seal) {
 
         static LineAnswer of(JournalRow row) {
@@ -50,6 +56,9 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
                     row.did,
                     row.before,
                     row.after,
+                    row.entry().covers().label(),
+                    row.written,
+                    row.standing,
                     row.seal);
         }
     }

@@ -3,6 +3,7 @@ package org.borewright.api.order.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.borewright.order.journal.Entry;
 import org.borewright.order.journal.Verification;
+import org.borewright.order.store.JournalProof;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,10 +18,11 @@ import org.jspecify.annotations.Nullable;
 public record VerificationAnswer(
         boolean holds, long lines, String seal, @Nullable Long broken) {
 
-    /** What was found, beside what the head of the journal says. */
-    public static VerificationAnswer of(Verification found, long headPosition, String headSeal) {
+    /** What was found. */
+    public static VerificationAnswer of(JournalProof proof) {
+        Verification found = proof.found();
         return new VerificationAnswer(
-                found.holds(headPosition, headSeal),
+                found.holds(proof.position(), proof.seal()),
                 found.lines(),
                 found.seal(),
                 found.broken().map(Entry::position).orElse(null));

@@ -3,12 +3,10 @@ package org.borewright.api.order.request;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.UriInfo;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.borewright.api.guard.Parameters;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Legible;
@@ -16,6 +14,7 @@ import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.order.Errand;
+import org.borewright.order.journal.Digest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +30,7 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
     private static final int LONGEST_NAME = 100;
     private static final Pattern KEY = Pattern.compile("[\\x21-\\x7e]{8,200}");
     private static final int LONGEST_REPEATED = 60;
+    private static final byte[] END = {0};
     private static final Pattern VERSION = Pattern.compile("\"([0-9]{1,9})\"");
 
     /** Whoever makes something new. @throws ProblemException if name or key is missing */
@@ -120,16 +120,7 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
     }
 
     private static String fingerprint(byte[]... parts) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (byte[] part : parts) {
-                digest.update(part);
-                digest.update((byte) 0);
-            }
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException("every Java has SHA-256", never);
-        }
+        return Digest.hex(Stream.of(parts).flatMap(part -> Stream.of(part, END)).toArray(byte[][]::new));
     }
 
     /** What they want done with an order. */
