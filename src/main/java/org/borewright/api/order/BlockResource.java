@@ -30,12 +30,12 @@ public class BlockResource {
     @Transactional
     public BlockAnswer block(@PathParam("block") String tag, @Context UriInfo called) {
         LengthUnit unit = Named.unitOf(called);
-        BlockRow block = Optional.of(tag)
+        BlockRow block = Optional.of(tag.strip())
                 // What no tag can be is not looked for: a NUL is no text to every database.
                 .filter(OrderReader::isTag)
-                .flatMap(known -> BlockRow.<BlockRow>findByIdOptional(known))
+                .flatMap(BlockRow::bearing)
                 .orElseThrow(() -> new ProblemException(
                         Problem.of(ProblemType.UNKNOWN_BLOCK, "No block bears the tag \"" + tag + "\".")));
-        return BlockAnswer.of(block, HoleLifeRow.of(tag), unit);
+        return BlockAnswer.of(block, HoleLifeRow.of(block.tag), unit);
     }
 }

@@ -2,10 +2,16 @@ package org.borewright.api.order;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.borewright.api.shown.ShownLength;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.hole.Hole;
+import org.borewright.measure.Length;
+import org.borewright.measure.LengthUnit;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Measuring;
+import org.borewright.measure.survey.Finding;
 import org.borewright.order.HoleRecord;
 
 /**
@@ -32,6 +38,24 @@ record Measured(String with) {
                 hole.diameters().map(Limits::least),
                 hole.diameters().map(Limits::greatest),
                 left,
-                hole.diameters().isPresent() ? with : "not measured");
+                Stream.concat(
+                                Stream.of(hole.diameters().isPresent() ? with : "not measured"),
+                                hole.survey().findings().stream().map(Measured::says))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** As it was noted, at whatever temperature: no finding is known to the micrometre. */
+    private static String says(Finding finding) {
+        return finding.kind().label()
+                + finding.depth()
+                        .map(depth -> ", " + millimetres(depth) + " deep")
+                        .orElse("")
+                + finding.height()
+                        .map(height -> ", " + millimetres(height) + " below the deck")
+                        .orElse("");
+    }
+
+    private static String millimetres(Length length) {
+        return ShownLength.of(length, LengthUnit.MILLIMETRE) + " mm";
     }
 }

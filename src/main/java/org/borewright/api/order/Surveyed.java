@@ -5,8 +5,7 @@ import java.util.Optional;
 import org.borewright.api.match.request.Asked;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
-import org.borewright.kit.choice.RebuildsLeft;
-import org.borewright.kit.table.SizeRow;
+import org.borewright.kit.table.LeftInHole;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.desk.Paper;
 
@@ -27,12 +26,16 @@ record Surveyed(Asked asked, Match match, Paper paper) {
     /** Each hole as it was found. */
     List<HoleRecord> holes() {
         Optional<Size> present = asked.request().present().size();
-        Optional<RebuildsLeft> left = match.table().stream()
-                .filter(row -> present.filter(row.size()::equals).isPresent())
-                .findFirst()
-                .flatMap(SizeRow::left);
         return match.surveyed().stream()
-                .map(hole -> Measured.with(asked.request().measuring()).record(hole, present.map(Size::label), left))
+                .map(hole -> Measured.with(asked.request().measuring())
+                        .record(
+                                hole,
+                                present.map(Size::label),
+                                LeftInHole.of(
+                                        match.table(),
+                                        hole.name(),
+                                        present,
+                                        asked.request().condition())))
                 .toList();
     }
 }

@@ -96,31 +96,25 @@ public class OrderDesk {
         order.state = State.RECEIVED;
         order.customer = opening.customer();
         order.engine = opening.engine();
-        order.block = opening.block().orElse(null);
+        order.block = block.map(row -> row.tag).orElse(null);
         order.notes = opening.notes();
         order.openedAt = turn.now();
         order.openedOn = today();
         order.persistAndFlush();
         block.ifPresent(row -> row.openOrder = order.number);
         String says = opening.kind().label() + ", engine " + opening.engine()
-                + opening.block().map(tag -> ", block " + tag).orElse("");
+                + block.map(row -> ", block " + row.tag).orElse("");
         turn.line(order, "receive", "", new Done(opening.by(), says, false));
         return order;
     }
 
     private static BlockRow free(String tag, String engine) {
-        BlockRow block = BlockRow.held(tag).orElseGet(() -> {
-            BlockRow tagged = new BlockRow();
-            tagged.tag = tag;
-            tagged.engine = engine;
-            tagged.persistAndFlush();
-            return tagged;
-        });
+        BlockRow block = BlockRow.held(tag).orElseGet(() -> BlockRow.tagged(tag, engine));
         if (block.openOrder != null) {
-            throw new RefusedException(new Refusal.BlockInTheShop(tag, block.openOrder));
+            throw new RefusedException(new Refusal.BlockInTheShop(block.tag, block.openOrder));
         }
         if (!block.engine.equals(engine)) {
-            throw new RefusedException(new Refusal.BlockOfOtherEngine(tag, block.engine));
+            throw new RefusedException(new Refusal.BlockOfOtherEngine(block.tag, block.engine));
         }
         return block;
     }
@@ -142,7 +136,7 @@ public class OrderDesk {
 
     private OrderRow surveyed(OrderRow order, Errand errand, Move move, Paper survey, List<HoleRecord> holes) {
         papers.keep(order, PaperRow.Kind.SURVEY, survey, errand.by());
-        papers.found(order, holes, errand.by());
+        papers.found(order, move, holes, errand.by());
         return turn.move(order, move, Done.writing(errand.by(), survey.says()));
     }
 
@@ -219,9 +213,10 @@ public class OrderDesk {
     private OrderRow ended(Errand errand, Move move, String reason) {
         Set<Long> line = room.holdWithThoseBehind(errand.order());
         OrderRow order = turn.take(errand, move);
+        String aside = Reservations.says(order.number);
         Set<String> free = reservations.putBack(order.number);
         order.heldUntil = null;
-        turn.move(order, move, new Done(errand.by(), reason, !free.isEmpty()));
+        turn.move(order, move, new Done(errand.by(), reason, !free.isEmpty()).insteadOf(aside));
         room.giveOn(line, free, errand.by(), putBackBy(order));
         return order;
     }

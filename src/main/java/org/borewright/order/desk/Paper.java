@@ -13,6 +13,10 @@ public record Paper(String says, String request, String answer) {
 
     /** Shortens what came of it, where it is longer than a few words: all of it stands in the answer. */
     public Paper {
-        says = says.length() <= LONGEST ? says : says.substring(0, LONGEST) + "…";
+        says = shortened(says);
+    }
+
+    static String shortened(String says) {
+        return says.length() <= LONGEST ? says : says.substring(0, LONGEST) + "…";
     }
 }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.borewright.measure.Length;
 import org.borewright.order.HoleRecord;
+import org.borewright.order.Move;
 import org.borewright.order.store.HoleLifeRow;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
@@ -32,9 +33,9 @@ class Papers {
         return row;
     }
 
-    /** Holes as they were found. */
-    void found(OrderRow order, List<HoleRecord> holes, String by) {
-        live(order, HoleLifeRow.What.SURVEYED, holes, by);
+    /** Holes as they were found, by a survey or because they did not clean up. */
+    void found(OrderRow order, Move move, List<HoleRecord> holes, String by) {
+        live(order, move == Move.SURVEY ? HoleLifeRow.What.SURVEYED : HoleLifeRow.What.DID_NOT_CLEAN_UP, holes, by);
     }
 
     /** Holes as they were signed. */
@@ -63,7 +64,7 @@ class Papers {
                 row.leftByMetal = left.byMetal();
                 row.leftByPistons = left.byPistons();
             });
-            row.says = hole.says();
+            row.says = Paper.shortened(hole.says());
             row.persist();
         }
     }

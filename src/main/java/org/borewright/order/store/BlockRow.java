@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A block or a set of barrels that bears a tag of the shop. */
@@ -15,13 +16,38 @@ public class BlockRow extends PanacheEntityBase {
     @Id
     public String tag;
 
+    /** The tag without regard to case, by which it is found; none of a block that was told from another by case alone, long ago. */
+    public String folded;
+
     public String engine;
 
     /** The order that it is in the shop for; none where that has ended. */
     public Long openOrder;
 
-    /** A block that nobody else changes until this transaction ends. */
+    /** A block that bears a tag from now on, as it was first written. */
+    public static BlockRow tagged(String tag, String engine) {
+        BlockRow block = new BlockRow();
+        block.tag = tag;
+        block.folded = folded(tag);
+        block.engine = engine;
+        block.persistAndFlush();
+        return block;
+    }
+
+    /** The block that bears a tag, whatever its case. */
+    public static Optional<BlockRow> bearing(String tag) {
+        return BlockRow.<BlockRow>findByIdOptional(tag)
+                .or(() -> find("folded", folded(tag)).firstResultOptional());
+    }
+
+    /** The same, and nobody else changes it until this transaction ends. */
     public static Optional<BlockRow> held(String tag) {
-        return BlockRow.<BlockRow>findByIdOptional(tag, LockModeType.PESSIMISTIC_WRITE);
+        Optional<BlockRow> block = bearing(tag);
+        block.ifPresent(row -> getEntityManager().refresh(row, LockModeType.PESSIMISTIC_WRITE));
+        return block;
+    }
+
+    private static String folded(String tag) {
+        return tag.toLowerCase(Locale.ROOT);
     }
 }

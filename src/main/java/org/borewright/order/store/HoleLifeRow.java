@@ -23,6 +23,8 @@ public class HoleLifeRow extends PanacheEntityBase {
     public enum What {
         /** As it was found. */
         SURVEYED("surveyed"),
+        /** As it was found once more, when it did not clean up or something hidden came to light. */
+        DID_NOT_CLEAN_UP("did not clean up"),
         /** As it was signed. */
         FINISHED("finished");
 

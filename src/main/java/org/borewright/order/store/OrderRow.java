@@ -101,7 +101,7 @@ public class OrderRow extends PanacheEntityBase {
      * @param state where they stand
      * @param engine its code
      * @param customer exactly as noted
-     * @param block its tag
+     * @param block its tag, whatever its case
      * @param from the first day
      * @param to the last day
      * @param after the number they follow
@@ -121,7 +121,9 @@ public class OrderRow extends PanacheEntityBase {
             state.ifPresent(value -> conditions.put("state = :state", value));
             engine.ifPresent(value -> conditions.put("engine = :engine", value));
             customer.ifPresent(value -> conditions.put("customer = :customer", value));
-            block.ifPresent(value -> conditions.put("block = :block", value));
+            block.ifPresent(value -> conditions.put(
+                    "block = :block",
+                    BlockRow.bearing(value).map(row -> row.tag).orElse(value)));
             from.ifPresent(value -> conditions.put("openedOn >= :from", value));
             to.ifPresent(value -> conditions.put("openedOn <= :to", value));
             return conditions;

@@ -62,7 +62,7 @@ public class OrderReader {
     }
 
     private static Optional<String> block(Place place, OrderKind kind) {
-        Optional<String> tag = place.text();
+        Optional<String> tag = place.text().map(String::strip);
         if (tag.isPresent() && !isTag(tag.get())) {
             place.fault(
                     ProblemType.WRONG_FORM,
