@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
@@ -75,6 +76,13 @@ public record Form(Map<String, String> fields) {
         Map<String, String> more = new LinkedHashMap<>(fields);
         more.put(name, value);
         return new Form(more);
+    }
+
+    /** The same form without the fields of other names. */
+    public Form only(Predicate<String> name) {
+        Map<String, String> fewer = new LinkedHashMap<>(fields);
+        fewer.keySet().removeIf(name.negate());
+        return new Form(fewer);
     }
 
     /** What was typed into a field; nothing where it was not in the form. */

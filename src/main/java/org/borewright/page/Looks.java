@@ -5,7 +5,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
@@ -17,6 +21,8 @@ final class Looks {
 
     private static final String FOLDER = "/META-INF/resources";
     private static final int TOLD_APART_BY = 8;
+    private static final DateTimeFormatter AT_THE_SHOP =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
     private static final Map<String, String> ADDRESSES = new ConcurrentHashMap<>();
 
     private Looks() {}
@@ -28,6 +34,11 @@ final class Looks {
      */
     static String look(String name) {
         return ADDRESSES.computeIfAbsent(name, Looks::address);
+    }
+
+    /** A moment as the clock on the wall of the shop shows it, to the minute. */
+    static String clock(Instant moment) {
+        return AT_THE_SHOP.format(moment);
     }
 
     /** A key for a form, new with each. */

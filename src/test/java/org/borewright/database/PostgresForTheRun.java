@@ -25,7 +25,8 @@ public final class PostgresForTheRun implements LauncherSessionListener {
         }
         try {
             server = EmbeddedPostgres.start();
-            for (String name : List.of(TestDatabase.OWN_SHOP, TestDatabase.TWO_STARTS, TestDatabase.UPGRADES)) {
+            for (String name : List.of(
+                    TestDatabase.OWN_SHOP, TestDatabase.TWO_STARTS, TestDatabase.UPGRADES, TestDatabase.DEMO_ORDERS)) {
                 make(name);
             }
         } catch (IOException notStarted) {

@@ -20,6 +20,9 @@ public final class TestDatabase {
     /** One that older versions filled. */
     static final String UPGRADES = "upgrades";
 
+    /** A shop that is shown the demo orders. */
+    public static final String DEMO_ORDERS = "demo-orders";
+
     private TestDatabase() {}
 
     /** Settings of a start with a database of its own, of this name. */

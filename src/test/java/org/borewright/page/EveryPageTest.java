@@ -25,7 +25,26 @@ class EveryPageTest {
     Routes routes;
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"/, 200", "/?words=ost, 200", "/?words=nothing+of+this+name, 200", "/nowhere, 404", "/?page=x, 400"})
+    @CsvSource({
+        "/, 200",
+        "/?words=ost, 200",
+        "/?words=nothing+of+this+name, 200",
+        "/nowhere, 404",
+        "/?page=x, 400",
+        "/desk/OSTRAVEL-4, 200",
+        "/desk/OSTRAVEL-4?known=stamp, 200",
+        "/desk/OSTRAVEL-4?known=survey, 200",
+        "/desk/OSTRAVEL-4?known=something, 200",
+        "/desk/OSTRAVEL-4/example, 200",
+        "/desk/MIRENDAL-P1/example, 200",
+        "/desk/NOBODY-1, 404",
+        "/desk/OSTRAVEL-4?order=999999, 404",
+        "/orders, 200",
+        "/orders?state=received, 200",
+        "/orders?state=asleep, 400",
+        "/orders/999999, 404",
+        "/orders/x, 404",
+    })
     void isLockedAgainstWhatComesFromElsewhere(String path, int status) {
         Response page = seen(path);
         assertThat(page.statusCode()).isEqualTo(status);
@@ -39,7 +58,8 @@ class EveryPageTest {
 
     @Test
     void isLightWithAllThatItLoads() {
-        for (String path : List.of("/", "/nowhere")) {
+        for (String path :
+                List.of("/", "/nowhere", "/desk/OSTRAVEL-6/example", "/desk/OSTRAVEL-6?known=survey", "/orders")) {
             Response page = seen(path);
             int weight = page.asByteArray().length;
             for (String look : LOOK.matcher(page.asString())
@@ -103,6 +123,39 @@ class EveryPageTest {
         assertThat(routes.all().stream().filter(route -> !routes.ofTheApi().contains(route)))
                 .isNotEmpty()
                 .noneMatch(route -> route.path().startsWith("/api"));
+    }
+
+    @Test
+    void everyEngineHasAnExampleThatIsAnswered() {
+        List<String> engines = given().get("/api/engines?size=100").jsonPath().getList("engines.engine");
+        assertThat(engines).isNotEmpty();
+        for (String engine : engines) {
+            assertThat(seen("/desk/" + engine + "/example").statusCode())
+                    .as(engine)
+                    .isEqualTo(200);
+        }
+    }
+
+    @ParameterizedTest(name = "{0} with {1}: {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/desk/OSTRAVEL-4 | known=bores | 422 | /desk/OSTRAVEL-4",
+                "/desk/OSTRAVEL-4 | /cylinders=1 | 400 | not a form of these pages",
+                "/desk/OSTRAVEL-4 | /0=%zz | 400 | not a form of these pages",
+                "/desk/NOBODY-1 | known=bores | 404 | NOBODY-1",
+                "/desk/BRIMSLEIGH-S34/order | known=stamp&/stamp=020&/customer=Cy | 422 | Enter a name",
+                "/desk/BRIMSLEIGH-S34/order | known=stamp&/stamp=020&/customer=Cy&by=Ada | 400 | The request has no key",
+                "/orders/999999/accept | by=Ada&key=12345678&version=1&number:/quote=1 | 404 | There is no such order",
+                "/orders/999999/sell | by=Ada | 404 | There is no such order",
+            })
+    void aFormThatIsNotFilledInIsToldSo(String path, String form, int status, String says) {
+        Response page = given().header("Accept", A_BROWSER)
+                .contentType(Form.MEDIA_TYPE)
+                .body(form)
+                .post(path);
+        assertThat(page.statusCode()).isEqualTo(status);
+        assertThat(page.asString()).containsIgnoringCase(says);
     }
 
     private static Response seen(String path) {

@@ -27,9 +27,11 @@ class StartInABrowserTest {
                 assertThat(left).hasCount(2);
                 assertThat(page.locator("#count")).hasText("2 engines");
                 page.keyboard().press("Enter");
+                page.waitForURL(url -> url.endsWith("words=ost+in"));
                 assertThat(left).hasCount(2);
                 page.locator("#words").fill("nobody");
                 page.keyboard().press("Enter");
+                page.waitForURL(url -> url.endsWith("words=nobody"));
                 Chromium.isForEverybody(page, "start-nothing-found");
             });
             chromium.at("/nowhere", page -> Chromium.isForEverybody(page, "nowhere"));

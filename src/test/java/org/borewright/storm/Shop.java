@@ -35,7 +35,7 @@ record Shop(Path home, Optional<EmbeddedPostgres> server) implements AutoCloseab
     static Shop on(Kind kind, Path home) throws IOException {
         Path files = Files.createDirectory(home.resolve("catalog-data"));
         try (Stream<Path> demo = Files.list(DEMO)) {
-            for (Path file : demo.toList()) {
+            for (Path file : demo.filter(one -> one.toString().endsWith(".csv")).toList()) {
                 Files.copy(file, files.resolve(file.getFileName()));
             }
         }

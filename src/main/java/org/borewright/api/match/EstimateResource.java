@@ -39,6 +39,11 @@ public class EstimateResource {
     @Produces(MediaType.APPLICATION_JSON)
     public byte[] estimate(@Context UriInfo called, byte[] body) throws JsonProcessingException {
         Parameters.none(called);
+        return answer(body);
+    }
+
+    /** What a body is answered with, whatever brought it here. */
+    public byte[] answer(byte[] body) throws JsonProcessingException {
         AskedEstimate question = reader.read(body);
         Asked asked = question.asked();
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());

@@ -35,6 +35,12 @@ public class JournalResource {
                 .number("order", BigDecimal.ONE, BigDecimal.valueOf(999_999_999_999_999_999L), 0)
                 .map(BigDecimal::longValueExact);
         parameters.end();
+        return lines(after, order, limit);
+    }
+
+    /** The same, of a question that was read. */
+    @Transactional
+    public JournalAnswer lines(long after, Optional<Long> order, int limit) {
         List<JournalRow> rows = order.map(number -> JournalRow.after(after, number, limit))
                 .orElseGet(() -> JournalRow.after(after, limit));
         return JournalAnswer.of(after, rows);

@@ -10,6 +10,8 @@ import jakarta.ws.rs.core.Response;
 import java.util.function.Function;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.Sent;
+import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemException;
 import org.borewright.order.Errand;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.store.OrderRow;
@@ -111,6 +113,23 @@ public class OrderMoves {
     @Path("release")
     public Response release(@BeanParam Sent sent, byte[] body) {
         return moved(sent, body, errand -> desk.release(errand, body));
+    }
+
+    /** Makes the move that the last part of its path names. @throws ProblemException where it is refused, or there is none such */
+    public Response move(String name, Sent sent, byte[] body) {
+        return switch (name) {
+            case "survey" -> survey(sent, body);
+            case "did-not-clean-up" -> didNotCleanUp(sent, body);
+            case "quotes" -> quote(sent, body);
+            case "accept" -> accept(sent, body);
+            case "decline" -> decline(sent, body);
+            case "withdraw" -> withdraw(sent, body);
+            case "confirm" -> confirm(sent, body);
+            case "finish" -> finish(sent, body);
+            case "notes" -> write(sent, body);
+            case "release" -> release(sent, body);
+            default -> throw new ProblemException(Problem.unknownPath("/orders/" + sent.order() + "/" + name));
+        };
     }
 
     private Response judged(Sent sent, byte[] body, Function<Errand, OrderBench.Benched> work) {

@@ -1,0 +1,145 @@
+package org.borewright.page.desk;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Response;
+import java.util.Map;
+import java.util.Optional;
+import org.borewright.api.lookup.engine.EngineAnswer;
+import org.borewright.api.lookup.engine.EngineLookup;
+import org.borewright.api.match.EstimateResource;
+import org.borewright.api.match.MatchResource;
+import org.borewright.api.order.OrderResource;
+import org.borewright.api.order.answer.OrderAnswer;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.measure.LengthUnit;
+import org.borewright.page.Entry;
+import org.borewright.page.Form;
+import org.borewright.page.Page;
+import org.borewright.page.Told;
+import org.jspecify.annotations.Nullable;
+
+/** What an engine will take, what that costs, and when it can go out; and the order that comes of it. */
+@Path("/desk/{engine}")
+@Produces(Page.MEDIA_TYPE)
+public class Desk {
+
+    private final EngineLookup engines;
+    private final MatchResource matches;
+    private final EstimateResource estimates;
+    private final OrderResource orders;
+    private final Opening opening;
+
+    Desk(
+            EngineLookup engines,
+            MatchResource matches,
+            EstimateResource estimates,
+            OrderResource orders,
+            Opening opening) {
+        this.engines = engines;
+        this.matches = matches;
+        this.estimates = estimates;
+        this.orders = orders;
+        this.opening = opening;
+    }
+
+    /**
+     * The page.
+     *
+     * @param question what is asked
+     * @param answer what came of it; absent where nothing was asked yet, or it was refused
+     * @param picture of its sizes; absent where there is nothing to draw
+     * @param order what is typed to make an order of it
+     * @param survey the order that it is a survey for; absent where it is for a new one
+     */
+    @CheckedTemplate(basePath = "page")
+    record DeskPage(
+            Question question,
+            @Nullable Map<String, Object> answer,
+            @Nullable SizePicture picture,
+            Entry order,
+            @Nullable OrderAnswer survey)
+            implements TemplateInstance {}
+
+    /** An empty form. */
+    @GET
+    public Response begin(
+            @PathParam("engine") String code,
+            @QueryParam("known") @Nullable String known,
+            @QueryParam("order") @Nullable String order) {
+        Question begun = Question.begun(engine(code), Known.of(known));
+        return shown(order == null ? begun : begun.with("order", order), null, Entry.of(Form.empty()));
+    }
+
+    /** A form filled in, with its answer. */
+    @GET
+    @Path("example")
+    public Response example(@PathParam("engine") String code) {
+        return asked(Question.example(engine(code)), Entry.of(Form.empty()));
+    }
+
+    /** The answer to a form, below the form. */
+    @POST
+    @Consumes(Form.MEDIA_TYPE)
+    public Response ask(@PathParam("engine") String code, String sent) {
+        return asked(question(code, Form.read(sent)), Entry.of(Form.empty()));
+    }
+
+    /** Makes an order of a form that was answered, with the form as its survey and a quote of what came of it. */
+    @POST
+    @Path("order")
+    @Consumes(Form.MEDIA_TYPE)
+    public Response order(@PathParam("engine") String code, String sent) {
+        Form form = Form.read(sent);
+        try {
+            return opening.order(form, question(code, form.only(name -> !Opening.isOfTheOrder(name))));
+        } catch (ProblemException refused) {
+            return asked(
+                    question(code, form.only(name -> !Opening.isOfTheOrder(name))),
+                    Entry.of(form.only(Opening::isOfTheOrder), refused.problem()));
+        }
+    }
+
+    private EngineAnswer engine(String code) {
+        return engines.known(code, LengthUnit.MILLIMETRE);
+    }
+
+    private Question question(String code, Form form) {
+        return new Question(engine(code), Known.of(form.typed("known")), Entry.of(form));
+    }
+
+    private Response asked(Question question, Entry order) {
+        try {
+            return shown(question, Told.of(answer(question)), order);
+        } catch (ProblemException refused) {
+            Entry entry = Entry.of(question.asked(), refused.problem());
+            return shown(new Question(question.engine(), question.known(), entry), null, order);
+        }
+    }
+
+    private byte[] answer(Question question) {
+        try {
+            byte[] body = question.asked().body();
+            return question.known().isOfHoles() ? matches.answer(body) : estimates.answer(body);
+        } catch (JsonProcessingException unwritable) {
+            throw new IllegalStateException(unwritable);
+        }
+    }
+
+    private Response shown(Question question, @Nullable Map<String, Object> answer, Entry order) {
+        SizePicture picture =
+                Optional.ofNullable(answer).flatMap(SizePicture::of).orElse(null);
+        int status = Math.max(question.entry().status(), order.status());
+        String survey = question.entry().typed("order");
+        return Page.of(
+                status, new DeskPage(question, answer, picture, order, survey.isBlank() ? null : orders.order(survey)));
+    }
+}

@@ -1,0 +1,128 @@
+package org.borewright.page.order;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.borewright.api.order.JournalResource;
+import org.borewright.api.order.OrderMoves;
+import org.borewright.api.order.OrderResource;
+import org.borewright.api.order.answer.JournalAnswer;
+import org.borewright.api.order.answer.OrderAnswer;
+import org.borewright.api.order.answer.OrdersAnswer;
+import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.api.order.answer.QuoteAnswer;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.page.Entry;
+import org.borewright.page.Form;
+import org.borewright.page.Page;
+import org.borewright.page.SentForm;
+import org.jspecify.annotations.Nullable;
+
+/** The list of orders, and each with its moves as forms. */
+@Path("/orders")
+@Produces(Page.MEDIA_TYPE)
+public class Orders {
+
+    private static final int LINES_SHOWN = 200;
+
+    private final OrderResource orders;
+    private final JournalResource journal;
+    private final OrderMoves moves;
+
+    Orders(OrderResource orders, JournalResource journal, OrderMoves moves) {
+        this.orders = orders;
+        this.journal = journal;
+        this.moves = moves;
+    }
+
+    /**
+     * The list.
+     *
+     * @param entry what is looked for
+     * @param found a page of those that answer it
+     * @param states all there are, to choose among
+     * @param further the query of the page that follows; absent on the last
+     */
+    @CheckedTemplate(basePath = "page")
+    record OrdersPage(
+            Entry entry,
+            OrdersAnswer found,
+            Map<String, String> states,
+            @Nullable String further) implements TemplateInstance {}
+
+    /**
+     * One order.
+     *
+     * @param order how it stands
+     * @param entry what was typed to move it
+     * @param quotes given so far, the last first
+     * @param papers kept with it
+     * @param journal what happened to it
+     */
+    @CheckedTemplate(basePath = "page")
+    record OrderPage(
+            OrderAnswer order, Entry entry, List<QuoteAnswer> quotes, List<PaperAnswer> papers, JournalAnswer journal)
+            implements TemplateInstance {}
+
+    /** The orders that answer the parameters, which are those of the API. */
+    @GET
+    public Response orders(@Context UriInfo asked) {
+        OrdersAnswer found = orders.orders(asked);
+        Listing listing = Listing.of(asked, found);
+        return Page.of(new OrdersPage(Entry.of(listing.form()), found, Listing.states(), listing.further()));
+    }
+
+    /** How an order stands. */
+    @GET
+    @Path("/{order}")
+    public Response order(@PathParam("order") String order) {
+        return shown(order, Entry.of(Form.empty()));
+    }
+
+    /** A quote on paper. */
+    @GET
+    @Path("/{order}/quotes/{quote}/paper")
+    @Produces("application/pdf")
+    public Response paper(@PathParam("order") String order, @PathParam("quote") String quote) {
+        return orders.onPaper(order, quote);
+    }
+
+    /** Does with an order what a form asks for. */
+    @POST
+    @Path("/{order}/{move}")
+    @Consumes(Form.MEDIA_TYPE)
+    public Response move(@PathParam("order") String order, @PathParam("move") String move, String sent) {
+        Form form = Form.read(sent);
+        try {
+            moves.move(move, new SentForm(order, move, form), form.body());
+            return Page.seeOther("/orders/" + order);
+        } catch (ProblemException refused) {
+            return shown(order, Entry.of(form, refused.problem()));
+        }
+    }
+
+    /** The page of an order, with what was refused of it. */
+    public Response shown(String order, Entry entry) {
+        OrderAnswer found = orders.order(order);
+        List<QuoteAnswer> quotes = orders.quotes(order);
+        return Page.of(
+                entry.status(),
+                new OrderPage(
+                        found,
+                        entry,
+                        quotes,
+                        orders.papers(order),
+                        journal.lines(0, Optional.of(found.number()), LINES_SHOWN)));
+    }
+}
