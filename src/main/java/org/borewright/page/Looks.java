@@ -5,7 +5,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
@@ -17,6 +21,7 @@ final class Looks {
 
     private static final String FOLDER = "/META-INF/resources";
     private static final int TOLD_APART_BY = 8;
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final Map<String, String> ADDRESSES = new ConcurrentHashMap<>();
 
     private Looks() {}
@@ -33,6 +38,11 @@ final class Looks {
     /** A key for a form, new with each. */
     static String key() {
         return UUID.randomUUID().toString();
+    }
+
+    /** A moment as the clock on the wall showed it, to the minute. */
+    static String moment(Instant at) {
+        return at.atZone(ZoneId.systemDefault()).format(MOMENT);
     }
 
     private static String address(String name) {

@@ -25,7 +25,18 @@ class EveryPageTest {
     Routes routes;
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"/, 200", "/?words=ost, 200", "/?words=nothing+of+this+name, 200", "/nowhere, 404", "/?page=x, 400"})
+    @CsvSource({
+        "/, 200",
+        "/?words=ost, 200",
+        "/?words=nothing+of+this+name, 200",
+        "/nowhere, 404",
+        "/?page=x, 400",
+        "/shelf, 200",
+        "/shelf?engine=OSTRAVEL-4, 200",
+        "/blocks, 200",
+        "/blocks/nobody, 404",
+        "/orders/999/card, 404"
+    })
     void isLockedAgainstWhatComesFromElsewhere(String path, int status) {
         Response page = seen(path);
         assertThat(page.statusCode()).isEqualTo(status);
@@ -39,7 +50,7 @@ class EveryPageTest {
 
     @Test
     void isLightWithAllThatItLoads() {
-        for (String path : List.of("/", "/nowhere")) {
+        for (String path : List.of("/", "/nowhere", "/shelf", "/shelf?engine=OSTRAVEL-4", "/blocks")) {
             Response page = seen(path);
             int weight = page.asByteArray().length;
             for (String look : LOOK.matcher(page.asString())

@@ -92,12 +92,24 @@ public class OrderResource {
                 .build();
     }
 
+    /** The same, whatever the caller has already. */
+    @Transactional
+    public OrderAnswer order(String order) {
+        return Counter.whole(known(order));
+    }
+
     /** The quotes of an order, in short. */
     @GET
     @Path("/{order}/quotes")
     @Transactional
     public List<QuoteAnswer> quotes(@PathParam("order") String order, @Context UriInfo called) {
         Parameters.none(called);
+        return quotes(order);
+    }
+
+    /** The same, whatever was asked besides. */
+    @Transactional
+    public List<QuoteAnswer> quotes(String order) {
         return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::brief).toList();
     }
 
@@ -111,21 +123,29 @@ public class OrderResource {
             @Context UriInfo called,
             @Context HttpHeaders headers) {
         Parameters.none(called);
-        Given given = QuarkusTransaction.requiringNew().call(() -> {
+        Given given = given(order, quote);
+        Response.ResponseBuilder answer = onPaper(headers)
+                ? onPaper(given)
+                : Response.ok(QuoteAnswer.whole(given.quote()), MediaType.APPLICATION_JSON);
+        return answer.header(HttpHeaders.VARY, HttpHeaders.ACCEPT).build();
+    }
+
+    /** One quote on paper. */
+    public Response onPaper(String order, String quote) {
+        return onPaper(given(order, quote)).build();
+    }
+
+    private Response.ResponseBuilder onPaper(Given given) {
+        String name = String.format(
+                Locale.ROOT, "inline; filename=\"quote-%d-%d.pdf\"", given.order().number, given.quote().number);
+        return Response.ok(print.pdf(given.order(), given.quote()), PDF).header(HttpHeaders.CONTENT_DISPOSITION, name);
+    }
+
+    private static Given given(String order, String quote) {
+        return QuarkusTransaction.requiringNew().call(() -> {
             OrderRow of = known(order);
             return new Given(of, quote(of, quote));
         });
-        Response.ResponseBuilder answer = onPaper(headers)
-                ? Response.ok(print.pdf(given.order(), given.quote()), PDF)
-                        .header(
-                                HttpHeaders.CONTENT_DISPOSITION,
-                                String.format(
-                                        Locale.ROOT,
-                                        "inline; filename=\"quote-%d-%d.pdf\"",
-                                        given.order().number,
-                                        given.quote().number))
-                : Response.ok(QuoteAnswer.whole(given.quote()), MediaType.APPLICATION_JSON);
-        return answer.header(HttpHeaders.VARY, HttpHeaders.ACCEPT).build();
     }
 
     /** A quote and its order. */
@@ -146,6 +166,12 @@ public class OrderResource {
     @Transactional
     public List<PaperAnswer> papers(@PathParam("order") String order, @Context UriInfo called) {
         Parameters.none(called);
+        return papers(order);
+    }
+
+    /** The same, whatever was asked besides. */
+    @Transactional
+    public List<PaperAnswer> papers(String order) {
         return PaperRow.of(known(order).number).stream().map(PaperAnswer::brief).toList();
     }
 
