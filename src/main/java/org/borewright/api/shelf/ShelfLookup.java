@@ -10,10 +10,8 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.borewright.api.guard.Parameters;
-import org.borewright.api.lookup.Named;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Listing;
 import org.borewright.catalog.PartNumber;
@@ -41,22 +39,17 @@ public class ShelfLookup {
         return places(StockQuery.read(new Parameters(called)));
     }
 
-    /** The same, of a query that was read. @throws ProblemException if no engine bears its code */
+    /** The same, of a query that was read. */
     @Transactional
     public StockAnswer places(StockQuery query) {
         Catalogue catalogue = shelves.catalogue();
-        Predicate<Listing> asked = query.engine()
-                .map(code -> Named.engine(code, catalogue).engine().code())
-                .<Predicate<Listing>>map(code -> listing ->
-                        listing.uses().stream().anyMatch(use -> use.engine().equals(code)))
-                .orElse(any -> true);
         Map<String, Long> toCome = ReservationRow.toCome();
         List<StockAnswer.PlaceAnswer> found = stock.places().stream()
                 .filter(place -> query.after()
                         .filter(after -> place.number().compareTo(after) <= 0)
                         .isEmpty())
                 .flatMap(place -> listing(place, catalogue)
-                        .filter(asked)
+                        .filter(query::asksFor)
                         .map(listing ->
                                 StockAnswer.PlaceAnswer.of(listing, place, toCome.getOrDefault(place.number(), 0L))))
                 .filter(place -> !query.isShort() || place.isShort())

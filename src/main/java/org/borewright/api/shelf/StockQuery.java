@@ -3,6 +3,7 @@ package org.borewright.api.shelf;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.api.guard.Parameters;
+import org.borewright.catalog.Listing;
 
 /**
  * Which places of the shelf are asked for, by number, from the one after a number on.
@@ -37,5 +38,11 @@ public record StockQuery(Optional<String> engine, boolean isShort, Optional<Stri
             parameters.fault("short", "This is neither yes nor no.", "true or false");
         }
         return text.filter(YES::equals).isPresent();
+    }
+
+    /** Whether a number goes into the engine. */
+    boolean asksFor(Listing listing) {
+        return engine.isEmpty()
+                || listing.uses().stream().anyMatch(use -> use.engine().equals(engine.get()));
     }
 }
