@@ -20,7 +20,7 @@ import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.page.Page;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.borewright.page.PageSettings;
 
 /** The bench card of an order: to look at, and as a file to print on A4 or Letter. */
 @Path("/orders/{order}")
@@ -34,16 +34,11 @@ public class BenchCard {
     private static final int LONGEST_ADDRESS = 300;
 
     private final Cards cards;
-    private final Optional<String> address;
+    private final PageSettings settings;
 
-    /**
-     * Of a shop.
-     *
-     * @param address that others reach it under, for the code on the card; where it is left out, that of the request
-     */
-    BenchCard(Cards cards, @ConfigProperty(name = "borewright.address") Optional<String> address) {
+    BenchCard(Cards cards, PageSettings settings) {
         this.cards = cards;
-        this.address = address;
+        this.settings = settings;
     }
 
     /**
@@ -99,7 +94,7 @@ public class BenchCard {
     }
 
     private Card card(String order, UriInfo called) {
-        return cards.of(order, site(address, called.getBaseUri()));
+        return cards.of(order, site(settings.address(), called.getBaseUri()));
     }
 
     /** The address that others reach the pages under, without a stroke at its end. */

@@ -51,7 +51,7 @@ class ShelfLookupTest {
         for (int i = 0; i < numbers.size(); i++) {
             JsonPath alone = given().get("/api/stock/" + numbers.get(i)).jsonPath();
             for (String figure : List.of("onHand", "putAside", "left", "toCome", "leadDays")) {
-                assertThat((Object) engine.get("places[" + i + "]." + figure))
+                assertThat(engine.<Object>get("places[" + i + "]." + figure))
                         .as(numbers.get(i) + ", " + figure)
                         .isEqualTo(alone.get(figure));
             }
