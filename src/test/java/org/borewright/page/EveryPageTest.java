@@ -44,6 +44,11 @@ class EveryPageTest {
         "/orders?state=asleep, 400",
         "/orders/999999, 404",
         "/orders/x, 404",
+        "/shelf, 200",
+        "/shelf?engine=OSTRAVEL-4, 200",
+        "/blocks, 200",
+        "/blocks/nobody, 404",
+        "/orders/999/card, 404"
     })
     void isLockedAgainstWhatComesFromElsewhere(String path, int status) {
         Response page = seen(path);
@@ -58,8 +63,15 @@ class EveryPageTest {
 
     @Test
     void isLightWithAllThatItLoads() {
-        for (String path :
-                List.of("/", "/nowhere", "/desk/OSTRAVEL-6/example", "/desk/OSTRAVEL-6?known=survey", "/orders")) {
+        for (String path : List.of(
+                "/",
+                "/nowhere",
+                "/desk/OSTRAVEL-6/example",
+                "/desk/OSTRAVEL-6?known=survey",
+                "/orders",
+                "/shelf",
+                "/shelf?engine=OSTRAVEL-4",
+                "/blocks")) {
             Response page = seen(path);
             int weight = page.asByteArray().length;
             for (String look : LOOK.matcher(page.asString())

@@ -7,19 +7,19 @@ import io.restassured.response.ValidatableResponse;
 import java.util.UUID;
 
 /** An order as somebody at the desk moves it over HTTP, with the version it was at when last seen. */
-final class Orders {
+public final class Orders {
 
-    static final String SINGLE_WORN = """
+    public static final String SINGLE_WORN = """
             {"engine":"HALVERN-131","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},
              "deckFlatness":0.01,"skimmedBefore":0,
              "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1","diameter":53.720}]}""";
 
-    static final String PISTON_IN_HAND = """
+    public static final String PISTON_IN_HAND = """
             {"engine":"HALVERN-131","unit":"mm","size":"+0.50","temperature":20,"pistonTemperature":20,"gauge":{"name":"BG-1"},
              "pistons":[{"tag":"A","number":"NH-H131-050","diameter":54.093,"mass":148.9}],
              "cylinders":[{"cylinder":"1","diameter":53.720}]}""";
 
-    static final String HONED = """
+    public static final String HONED = """
             {"engine":"HALVERN-131","unit":"mm","size":"+0.50","roomTemperature":true,"temperature":20,"pistonTemperature":20,
              "gauge":{"name":"BG-1"},"pistons":[{"tag":"A","number":"NH-H131-050","diameter":54.093,"mass":148.9}],
              "cylinders":[{"cylinder":"1","tag":"A","grid":{"depths":[10,32,55],"axes":["thrust","pin"],
@@ -34,11 +34,11 @@ final class Orders {
     }
 
     /** A single for parts alone, or with its block. */
-    static Orders opened(String kind, String block) {
+    public static Orders opened(String kind, String block) {
         return opened("HALVERN-131", kind, block);
     }
 
-    static Orders opened(String engine, String kind, String block) {
+    public static Orders opened(String engine, String kind, String block) {
         String tagged = block == null ? "" : ",\"block\":\"" + block + "\"";
         Response answer = post("/api/orders", null, key(), """
                 {"kind":"%s","customer":"Tessaly Rowing Club","engine":"%s"%s}""".formatted(kind, engine, tagged));
@@ -47,14 +47,14 @@ final class Orders {
     }
 
     /** A rebuild of a single, up to a quote. */
-    static Orders quoted(String block) {
+    public static Orders quoted(String block) {
         Orders order = opened("rebuild", block);
         order.does("survey", SINGLE_WORN).statusCode(200);
         order.does("quotes", "{}").statusCode(201);
         return order;
     }
 
-    long number() {
+    public long number() {
         return number;
     }
 
@@ -63,11 +63,11 @@ final class Orders {
     }
 
     /** Makes a move with the version last seen; one that was made tells the next. */
-    ValidatableResponse does(String move, String body) {
+    public ValidatableResponse does(String move, String body) {
         return does(move, body, key());
     }
 
-    ValidatableResponse does(String move, String body, String key) {
+    public ValidatableResponse does(String move, String body, String key) {
         Response answer = post("/api/orders/" + number + "/" + move, version, key, body);
         String tag = answer.header("ETag");
         version = tag == null ? version : Integer.parseInt(tag.replace("\"", ""));
@@ -84,11 +84,11 @@ final class Orders {
         return given().get("/api/orders/" + number).then().statusCode(200);
     }
 
-    static String key() {
+    public static String key() {
         return UUID.randomUUID().toString();
     }
 
-    static Response post(String path, Integer version, String key, String body) {
+    public static Response post(String path, Integer version, String key, String body) {
         var request = given().contentType("application/json")
                 .header("Idempotency-Key", key)
                 .queryParam("by", "Ada");
@@ -99,13 +99,13 @@ final class Orders {
     }
 
     /** Lays parts on the shelf. */
-    static ValidatableResponse arrive(String part, int quantity) {
+    public static ValidatableResponse arrive(String part, int quantity) {
         return post("/api/stock/" + part + "/arrivals", null, key(), "{\"quantity\":" + quantity + "}")
                 .then();
     }
 
     /** How many of a number can be had from the shelf at this moment. */
-    static int left(String part) {
+    public static int left(String part) {
         return given().get("/api/stock/" + part).then().extract().path("left");
     }
 }

@@ -3,6 +3,8 @@ package org.borewright.catalog.store;
 import io.quarkus.hibernate.orm.panache.Panache;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.borewright.catalog.store.row.StockRow;
@@ -27,12 +29,23 @@ public class Stock {
 
     /** The place of a number; empty where the shelf has none. */
     public Optional<Place> place(String number) {
-        return StockRow.<StockRow>findByIdOptional(number)
-                .map(row -> new Place(
-                        row.number,
-                        row.onHand,
-                        row.reserved,
-                        row.leadDays == null ? OptionalInt.empty() : OptionalInt.of(row.leadDays)));
+        return StockRow.<StockRow>findByIdOptional(number).map(Stock::place);
+    }
+
+    /** Every place of the shelf, by number. */
+    public List<Place> places() {
+        return StockRow.<StockRow>listAll().stream()
+                .map(Stock::place)
+                .sorted(Comparator.comparing(Place::number))
+                .toList();
+    }
+
+    private static Place place(StockRow row) {
+        return new Place(
+                row.number,
+                row.onHand,
+                row.reserved,
+                row.leadDays == null ? OptionalInt.empty() : OptionalInt.of(row.leadDays));
     }
 
     /** Puts so many aside. @return whether so many were left */

@@ -1,10 +1,12 @@
 package org.borewright.order.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.panache.common.Sort;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -49,5 +51,13 @@ public class BlockRow extends PanacheEntityBase {
 
     private static String folded(String tag) {
         return tag.toLowerCase(Locale.ROOT);
+    }
+
+    /** So many blocks at the most whose tag begins so, whatever its case, by tag. */
+    public static List<BlockRow> beginning(String tag, int most) {
+        String literally = folded(tag).replace("!", "!!").replace("%", "!%").replace("_", "!_");
+        return BlockRow.<BlockRow>find("lower(tag) like ?1 escape '!'", Sort.by("tag"), literally + "%")
+                .page(0, most)
+                .list();
     }
 }

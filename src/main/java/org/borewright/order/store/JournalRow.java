@@ -96,4 +96,9 @@ public class JournalRow extends PanacheEntityBase {
                 .page(0, most)
                 .list();
     }
+
+    /** The last lines that tell of a deed, the latest first. */
+    public static List<JournalRow> last(String did, int most) {
+        return find("did = ?1", Sort.descending("position"), did).page(0, most).list();
+    }
 }

@@ -1,5 +1,7 @@
 package org.borewright.order.store;
 
+import static java.util.stream.Collectors.toMap;
+
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.panache.common.Sort;
 import jakarta.persistence.Entity;
@@ -11,6 +13,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What of a number is put aside for an order, and what is to come. */
@@ -45,6 +48,16 @@ public class ReservationRow extends PanacheEntityBase {
         return ReservationRow.<ReservationRow>find("number = ?1 and toCome > 0", Sort.by("orderNumber"), number)
                 .page(0, most)
                 .list();
+    }
+
+    /** How many of each number orders wait for; a number that none waits for is left out. */
+    public static Map<String, Long> toCome() {
+        return getEntityManager()
+                .createQuery(
+                        "select number, sum(toCome) from ReservationRow where toCome > 0 group by number",
+                        Object[].class)
+                .getResultStream()
+                .collect(toMap(awaited -> (String) awaited[0], awaited -> (Long) awaited[1]));
     }
 
     /** How many of a number all orders wait for. */

@@ -69,6 +69,8 @@ record Sample(String name, Asked asked, String schema) {
         samples.add(get("/api/journal?limit=1000", "JournalPage"));
         samples.add(of("finished", "/api/journal/verification", "Verification"));
         samples.add(of("hooked", "/api/hooks", "Hooks"));
+        samples.add(get("/api/stock?limit=1000", "Shelves"));
+        samples.add(get("/api/stock?limit=1", "Shelves"));
         samples.add(get("/api/stock/HV131-GK", "ShelfPlace"));
         samples.add(get("/api/stock/NH-H131-125", "ShelfPlace"));
     }

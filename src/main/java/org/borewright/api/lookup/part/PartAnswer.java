@@ -55,7 +55,15 @@ public record PartAnswer(
      * @param size the label of the size; absent where it serves every size
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
-    public record UseAnswer(String engine, @Nullable String size) {}
+    public record UseAnswer(String engine, @Nullable String size) {
+
+        /** The uses of a number. */
+        public static List<UseAnswer> of(Listing listing) {
+            return listing.uses().stream()
+                    .map(use -> new UseAnswer(use.engine(), use.size().orElse(null)))
+                    .toList();
+        }
+    }
 
     /**
      * A mass in grams.
@@ -82,9 +90,7 @@ public record PartAnswer(
                 piston == null ? null : MassAnswer.of(piston.shape().mass()),
                 listing.part().map(part -> Dimensions.of(part, unit)).orElse(List.of()),
                 listing.box().map(BoxAnswer::contents).orElse(List.of()),
-                listing.uses().stream()
-                        .map(use -> new UseAnswer(use.engine(), use.size().orElse(null)))
-                        .toList(),
+                UseAnswer.of(listing),
                 listing.soldIn().stream().map(box -> box.text()).toList(),
                 WithdrawnAnswer.of(listing, catalogue).findFirst().orElse(null),
                 catalogue.offers().of(listing.number()).map(OfferAnswer::of).orElse(null),

@@ -17,11 +17,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
 /**
- * A text in XHTML that becomes pages of A4, tagged so that it can be read aloud too (PDF/UA-1).
+ * A text in XHTML that becomes pages of paper, of the size that its style names, tagged so that it can be read aloud too (PDF/UA-1).
  *
  * @param html of characters that XML allows
  */
-record Sheets(String html) {
+public record Sheets(String html) {
 
     /** Comes with PDFBox under the SIL Open Font License 1.1; has Latin, Greek, Cyrillic and Hebrew letters. */
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
@@ -35,7 +35,7 @@ record Sheets(String html) {
     }
 
     /** What XML has no sign for is shown as the sign for what cannot be shown. */
-    static Sheets of(String html) {
+    public static Sheets of(String html) {
         return new Sheets(html.codePoints()
                 .map(sign -> isInXml(sign) ? sign : NOT_IN_XML)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
@@ -58,7 +58,7 @@ record Sheets(String html) {
      * @param made when: the clock of the day it is printed would make each print another file
      * @param id likewise its identity
      */
-    byte[] pdf(Instant made, long id) {
+    public byte[] pdf(Instant made, long id) {
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .useFont(Sheets::font, "Liberation Sans", REGULAR, FontStyle.NORMAL, true)
                 .usePdfUaAccessibility(true)

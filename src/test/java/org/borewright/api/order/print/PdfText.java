@@ -18,9 +18,9 @@ import org.apache.pdfbox.text.TextPosition;
  * @param outside the letters that lie beyond the edge of their page
  * @param fonts all that are used, with whether each is part of the file
  */
-record PdfText(List<String> pages, List<String> outside, List<String> fonts) {
+public record PdfText(List<String> pages, List<String> outside, List<String> fonts) {
 
-    static PdfText of(byte[] file) {
+    public static PdfText of(byte[] file) {
         try (PDDocument document = Loader.loadPDF(file)) {
             PdfText text = new PdfText(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -34,7 +34,7 @@ record PdfText(List<String> pages, List<String> outside, List<String> fonts) {
     }
 
     /** All of it, with one blank for every gap. */
-    String whole() {
+    public String whole() {
         return String.join(" ", pages).replaceAll("\\s+", " ");
     }
 

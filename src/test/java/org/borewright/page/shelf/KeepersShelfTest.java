@@ -1,0 +1,63 @@
+package org.borewright.page.shelf;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import java.util.List;
+import java.util.Map;
+import org.borewright.scenario.Orders;
+import org.borewright.scenario.OwnShop;
+import org.junit.jupiter.api.Test;
+
+/** The page of the shelf shows the places that the API tells, size by size. */
+@QuarkusTest
+@TestProfile(OwnShop.class)
+class KeepersShelfTest {
+
+    @Test
+    void ofAnEngineEverythingStandsUnderItsSizeWithItsFigures() {
+        String page = words("/shelf?engine=HALVERN-131");
+        List<Map<String, Object>> places =
+                given().get("/api/stock?engine=HALVERN-131").jsonPath().getList("places");
+
+        assertThat(places).hasSizeGreaterThan(15).allSatisfy(place -> {
+            Object lead = place.get("leadDays");
+            assertThat(page.replace(" none ", " ").replace(" awaited ", " "))
+                    .contains(" " + place.get("number") + " " + place.get("what") + " " + place.get("onHand") + " "
+                            + place.get("putAside") + " " + place.get("left") + " " + place.get("toCome") + " "
+                            + (lead == null ? "no more to be had" : lead + (lead.equals(1) ? " day " : " days ")));
+        });
+        int half = page.indexOf(" +0.50 NH-");
+        assertThat(half).isPositive();
+        assertThat(page.indexOf(" NH-H131-050 ", half)).isBetween(half, page.indexOf(" +0.75 NH-", half));
+        assertThat(page).contains(" every size HV131-B04 ", "Ostravel Estuary 1.6 (OSTRAVEL-4)");
+    }
+
+    @Test
+    void withoutAnEngineItShowsWhatIsShortAndWhatCameLast() {
+        Orders.arrive("HV131-GK", 3).statusCode(200);
+        String page = words("/shelf");
+
+        assertThat(page)
+                .contains("Of these none is left, or orders wait for them.", " HV131-B08 ")
+                .contains("stock HV131-GK")
+                .contains("3 arrived, " + Orders.left("HV131-GK") + " left Ada")
+                .contains("Only the revision in force is kept");
+        assertThat(page).contains(given().get("/api/stock?limit=1").jsonPath().getString("revision.fit"));
+    }
+
+    @Test
+    void anEngineThatNobodyKnowsIsNotFound() {
+        assertThat(given().get("/shelf?engine=NOBODY").statusCode()).isEqualTo(404);
+    }
+
+    private static String words(String path) {
+        return given().header("Accept", "text/html")
+                .get(path)
+                .asString()
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("\\s+", " ");
+    }
+}
