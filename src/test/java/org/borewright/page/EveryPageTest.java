@@ -69,6 +69,8 @@ class EveryPageTest {
                 "/desk/OSTRAVEL-6/example",
                 "/desk/OSTRAVEL-6?known=survey",
                 "/orders",
+                "/bench",
+                "/bench/survey?engine=OSTRAVEL-6",
                 "/shelf",
                 "/shelf?engine=OSTRAVEL-4",
                 "/blocks")) {

@@ -56,7 +56,7 @@ public class BlockRow extends PanacheEntityBase {
     /** So many blocks at the most whose tag begins so, whatever its case, by tag. */
     public static List<BlockRow> beginning(String tag, int most) {
         String literally = folded(tag).replace("!", "!!").replace("%", "!%").replace("_", "!_");
-        return BlockRow.<BlockRow>find("lower(tag) like ?1 escape '!'", Sort.by("tag"), literally + "%")
+        return BlockRow.<BlockRow>find("folded like ?1 escape '!'", Sort.by("tag"), literally + "%")
                 .page(0, most)
                 .list();
     }
