@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -98,7 +99,7 @@ class PagesBenchmark {
         return weight;
     }
 
-    private static TreeSet<String> look(byte[] page) {
+    private static SortedSet<String> look(byte[] page) {
         return LOOK.matcher(new String(page, StandardCharsets.UTF_8))
                 .results()
                 .map(found -> found.group(1))
