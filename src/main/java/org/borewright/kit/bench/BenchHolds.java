@@ -170,7 +170,7 @@ public final class BenchHolds {
     }
 
     /** The deck, where it is not proven flat and no skim makes it so. */
-    static List<BenchHold> ofDeck(List<Check> checks) {
+    public static List<BenchHold> ofDeck(List<Check> checks) {
         List<BenchHold> holds = new ArrayList<>();
         addChecks(holds, Reason.CHECK_OUT, Check.ended(checks, Outcome.OUT));
         addChecks(holds, Reason.CHECK_OPEN, Check.ended(checks, Outcome.TOO_CLOSE));

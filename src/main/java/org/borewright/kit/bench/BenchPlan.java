@@ -23,6 +23,7 @@ import org.borewright.kit.hole.Examination;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
@@ -60,7 +61,8 @@ public record BenchPlan(
                 ? NextSize.after(request, fits, holes)
                 : Optional.empty();
         Reason past = next.isPresent() ? Reason.PAST_WINDOW : Reason.PAST_LAST_SIZE;
-        holds.addAll(BenchHolds.ofPlan(request.blocks(request.choice(), fits), pistons, plans, masses, past));
+        holds.addAll(BenchHolds.ofPlan(
+                fits.blocks(request.choice(), request.deck().lowered()), pistons, plans, masses, past));
         holds.addAll(BenchHolds.ofDeck(deck));
         return new BenchPlan(
                 readiness(holds, plans),
@@ -167,20 +169,19 @@ public record BenchPlan(
         return plans.stream().anyMatch(plan -> plan.piston().isEmpty()) ? Readiness.PROVISIONAL : Readiness.READY;
     }
 
+    /** What must be said of the deck, and stands on every answer. */
+    public static Cautions ofDeck(Engine engine, Deck deck) {
+        return new Cautions()
+                .ofLowered(engine, deck.lowered())
+                .when(deck.isToBeSkimmed() && deck.skimmedBefore().isEmpty(), Caution.EARLIER_SKIMS_NOT_STATED)
+                .when(deck.isToBeSkimmed() && deck.isFlat(engine.limits()), Caution.SKIM_NOT_NEEDED);
+    }
+
     private static List<Caution> cautions(FitTable fits, BenchRequest request, List<HolePlan> plans) {
         List<Measuring> pistons = request.pistons().isEmpty() ? List.of() : List.of(request.ofPistons());
-        Cautions cautions = new Cautions()
+        Cautions cautions = ofDeck(fits.shelf().engine(), request.deck())
                 .ofBuild(fits.shelf().engine(), plans.stream().anyMatch(plan -> plan.work() != Work.AS_IS))
                 .ofTorques(fits.torques())
-                .ofLowered(fits.shelf().engine(), request.deck().lowered())
-                .when(
-                        request.deck().isToBeSkimmed()
-                                && request.deck().skimmedBefore().isEmpty(),
-                        Caution.EARLIER_SKIMS_NOT_STATED)
-                .when(
-                        request.deck().isToBeSkimmed()
-                                && request.deck().isFlat(fits.shelf().engine().limits()),
-                        Caution.SKIM_NOT_NEEDED)
                 .when(
                         request.condition() == Condition.WORN
                                 && plans.stream().anyMatch(plan -> plan.work() == Work.REBORE),

@@ -2,9 +2,7 @@ package org.borewright.kit.bench;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.borewright.kit.choice.Block;
 import org.borewright.kit.choice.Choice;
-import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
@@ -38,10 +36,5 @@ public record BenchRequest(
     public BenchRequest {
         pistons = List.copyOf(pistons);
         cylinders = List.copyOf(cylinders);
-    }
-
-    /** What stands against a choice whatever the holes, its gaskets over the deck as all skims leave it. */
-    List<Block> blocks(Choice pistons, FitTable fits) {
-        return pistons.blocksAsMade(fits.shelf().engine(), fits.gaskets(pistons, deck.lowered()));
     }
 }

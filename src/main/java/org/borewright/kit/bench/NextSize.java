@@ -31,7 +31,7 @@ public record NextSize(Size size, PistonDesign design, Certainty certainty) {
         return fits.shelf().sizes().stream()
                 .filter(size -> size.compareTo(request.choice().size()) > 0)
                 .flatMap(size -> fits.at(size).stream())
-                .filter(larger -> request.blocks(larger, fits).isEmpty())
+                .filter(larger -> fits.blocks(larger, request.deck().lowered()).isEmpty())
                 .map(larger -> new NextSize(
                         larger.size(), larger.design(), certainty(larger, engine, request.condition(), holes)))
                 .filter(next -> next.certainty != Certainty.NO)

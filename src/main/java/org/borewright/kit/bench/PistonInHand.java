@@ -22,11 +22,14 @@ import org.borewright.measure.Uncertainty;
  * tolerance than the uncertainty is neither refused nor passed: its hole is honed to it as measured, and a better gauge decides.
  *
  * @param noted as it was noted
+ * @param with with what and how warm it was measured
+ * @param alloy how its design grows
  * @param diameter at 20 °C
  * @param budget the uncertainty of the diameter, term by term
  * @param checks number, reading, tolerance; of a reading that is not believed no tolerance is asked
  */
-public record PistonInHand(PistonReading noted, Length diameter, Uncertainty budget, List<Check> checks) {
+public record PistonInHand(
+        PistonReading noted, Measuring with, Expansion alloy, Length diameter, Uncertainty budget, List<Check> checks) {
 
     /** Copies the checks. */
     public PistonInHand {
@@ -52,7 +55,7 @@ public record PistonInHand(PistonReading noted, Length diameter, Uncertainty bud
         if (Check.allPass(checks.subList(1, 2))) {
             checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget, tolerance));
         }
-        return new PistonInHand(noted, diameter, budget, checks);
+        return new PistonInHand(noted, with, alloy, diameter, budget, checks);
     }
 
     /** What it is marked with. */

@@ -67,6 +67,11 @@ public record FitTable(
                 .toList());
     }
 
+    /** What stands against a choice whatever the holes, its gaskets over the deck as all skims together leave it. */
+    public List<Block> blocks(Choice choice, Length skims) {
+        return choice.blocksAsMade(shelf.engine(), gaskets(choice, skims));
+    }
+
     /** The choices of one size, rising by finish. */
     public List<Choice> at(Size size) {
         return choices.getOrDefault(size, List.of());

@@ -157,8 +157,8 @@ public record GasketFit(
     }
 
     /**
-     * Why none of several fits: what stands against the kits as they come, the most skim that any set bears, and the engine where it bears no
-     * more with any other.
+     * Why none of several fits: what stands against the kits as they come, the most skim that any set bears, and the engine where a thicker
+     * gasket would seem to help and the skims are beyond what it bears with any.
      *
      * @param before what earlier skims took off together, for nothing puts that back
      */
@@ -172,17 +172,17 @@ public record GasketFit(
                 .ifPresent(told::add);
         List<Comparison> tooFar = none.stream().flatMap(GasketFit::tooFar).toList();
         Block.Reason reason = reason(tooFar, before);
-        ofEngine(engine, tooFar, reason == Block.Reason.SKIMMED_BEFORE ? Optional.of(before) : Optional.empty())
-                .ifPresent(told::add);
+        if (told.stream().map(Check::rule).anyMatch(OF_THE_SKIM::contains)) {
+            ofEngine(engine, tooFar, reason == Block.Reason.SKIMMED_BEFORE ? Optional.of(before) : Optional.empty())
+                    .ifPresent(told::add);
+        }
         return Block.of(reason, told);
     }
 
-    /** The engine's own limit of all skims, or of those that nothing puts back, where they are beyond it and the gaskets bear still less. */
+    /** The engine's own limit of all skims, or of those that nothing puts back, where they are beyond it. */
     private static Optional<Comparison> ofEngine(Engine engine, List<Comparison> tooFar, Optional<Length> before) {
         Length most = engine.limits().skimGreatest();
-        boolean setsBearLess = tooFar.stream().allMatch(skims -> skims.limit().units() < most.nanometres());
         return tooFar.stream()
-                .filter(skims -> setsBearLess)
                 .findFirst()
                 .map(skims -> before.orElse(Length.ofNanometres(skims.value().units())))
                 .map(skims -> DeckSkim.ofEngine(skims, most))

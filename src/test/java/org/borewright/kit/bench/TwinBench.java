@@ -30,10 +30,10 @@ public final class TwinBench {
     public Climate ofHoles = Climate.at(Temperature.REFERENCE);
     public Condition condition = Condition.WORN;
     public Weighed weighed = Weighed.BARE;
-    Deck deck = skimmed("0", Optional.empty());
+    public Deck deck = skimmed("0", Optional.empty());
 
     /** A deck that so much is to be skimmed off, and so much was. */
-    static Deck skimmed(String skim, Optional<Length> before) {
+    public static Deck skimmed(String skim, Optional<Length> before) {
         return new Deck(Optional.empty(), mm(skim), before);
     }
 

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param holds what stands in the way
  * @param pistons measured
  * @param holes each judged
- * @param checks the spread of the masses
+ * @param checks the spread of the masses, the flatness of the deck
  * @param torques what is tightened: reminders
  * @param cautions what must be said
  */

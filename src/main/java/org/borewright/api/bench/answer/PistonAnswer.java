@@ -6,6 +6,7 @@ import java.util.List;
 import org.borewright.api.match.answer.hole.BudgetAnswer;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownCorrection;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
 import org.borewright.kit.bench.PistonInHand;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param asRead as the gauge showed it
  * @param uncertainty expanded uncertainty of the diameter
  * @param budget that uncertainty term by term
+ * @param correctedFrom how warm it was, and how its alloy grows
  * @param tolerance of its number
  * @param grams its mass; absent where it was not weighed
  * @param checks number, reading, tolerance
@@ -33,6 +35,7 @@ record PistonAnswer(
         ShownLength asRead,
         ShownLength uncertainty,
         BudgetAnswer budget,
+        ShownCorrection correctedFrom,
         ShownLimits tolerance,
         @Nullable BigDecimal grams,
         List<ShownCheck> checks) {
@@ -49,6 +52,7 @@ record PistonAnswer(
                 ShownLength.of(piston.noted().diameter(), unit),
                 ShownLength.of(piston.uncertainty(), unit, Flattery.UNCERTAINTY),
                 BudgetAnswer.of(piston.budget(), unit),
+                ShownCorrection.of(piston.with().climate(), piston.alloy()),
                 ShownLimits.of(piston.part().shape().diameter(), unit),
                 piston.noted()
                         .milligrams()

@@ -9,6 +9,7 @@ import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
 import org.borewright.api.asked.SurveyReader;
+import org.borewright.api.match.request.DeckReader;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.Piston;
@@ -19,12 +20,31 @@ import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.FittedHole;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
 
 /** Reads what is asked after honing. */
 @ApplicationScoped
 public class FinishReader {
+
+    private static final String[] MEMBERS = {
+        "size",
+        "design",
+        "ringSet",
+        "temperature",
+        "gauge",
+        "roomTemperature",
+        "pistonTemperature",
+        "pistonGauge",
+        "pistons",
+        "weighed",
+        "cylinders",
+        "deckFlatness",
+        "deckFlatnessUncertainty",
+        "deckSkim",
+        "skimmedBefore"
+    };
 
     private final Openings openings;
 
@@ -35,19 +55,7 @@ public class FinishReader {
 
     /** The question. @throws ProblemException with every fault there is, when it cannot be answered */
     public Question<FinishRequest> read(byte[] body) {
-        Opening opening = openings.open(
-                body,
-                "size",
-                "design",
-                "ringSet",
-                "temperature",
-                "gauge",
-                "roomTemperature",
-                "pistonTemperature",
-                "pistonGauge",
-                "pistons",
-                "weighed",
-                "cylinders");
+        Opening opening = openings.open(body, MEMBERS);
         PistonsReader reader = new PistonsReader(opening, opening.ruler());
         List<PistonReading> pistons = reader.read(opening.at("pistons"));
         Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
@@ -55,6 +63,7 @@ public class FinishReader {
         Optional<Choice> choice = new ChoiceReader(opening).read(inHand(pistons, fitted));
         Optional<RingSet> rings = choice.flatMap(chosen -> rings(opening.at("ringSet"), chosen));
         List<FittedHole> holes = holes(fitted, pistons);
+        Deck deck = DeckReader.read(opening.top(), opening.ruler());
         boolean atRoomTemperature = atRoomTemperature(opening.at("roomTemperature"));
         Measuring ofHoles = opening.ofHoles();
         Measuring ofPistons = PistonsReader.measuring(opening);
@@ -67,6 +76,7 @@ public class FinishReader {
                         pistons,
                         weighed,
                         holes,
+                        deck,
                         ofHoles,
                         ofPistons,
                         atRoomTemperature,

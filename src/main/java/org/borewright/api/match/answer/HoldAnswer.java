@@ -174,14 +174,16 @@ public record HoldAnswer(
         return most(hold, Rule.DECK_SKIM)
                 .map(most ->
                         (most.equals(Length.ZERO) ? "Do not skim" : "Skim at most " + shown(most, unit) + " altogether")
-                                + (tooNear(hold) ? thicker(hold, unit) : "."))
+                                + (tooNear(hold) ? thicker(hold, most, unit) : "."))
                 .orElse(hold.reason().wayOut());
     }
 
-    /** What a thicker gasket may make of it: never more than the engine itself bears. */
-    private static String thicker(Hold hold, LengthUnit unit) {
+    /** What a thicker gasket may make of it: never more than the engine itself bears, and nothing where a set bears as much. */
+    private static String thicker(Hold hold, Length bySets, LengthUnit unit) {
         return most(hold, Rule.ENGINE_SKIM)
-                .map(most -> ", or at most " + shown(most, unit) + " where a thicker gasket is found.")
+                .map(most -> most.isMoreThan(bySets)
+                        ? ", or at most " + shown(most, unit) + " where a thicker gasket is found."
+                        : ".")
                 .orElse(", or find a thicker gasket.");
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.catalog.Engine;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
@@ -27,7 +28,7 @@ import org.borewright.measure.Measuring;
  * @param judgement of the engine
  * @param pistons measured, by their tags
  * @param holes in the engine's order
- * @param checks the spread of the masses
+ * @param checks the spread of the masses, the flatness of the deck
  * @param holds what stands in the way; empty exactly when the engine passes
  * @param cautions what must be said
  */
@@ -52,19 +53,21 @@ public record Finish(
                 .toList();
         List<PistonInHand> fitted =
                 judged.stream().flatMap(hole -> hole.piston().stream()).toList();
-        List<Check> checks = List.of(request.weighed()
+        List<Check> masses = List.of(request.weighed()
                 .spread(
                         judged.stream().map(JudgedHole::piston).toList(),
                         judged.stream().map(hole -> hole.part().shape().mass()).toList(),
                         engine.limits().massSpreadMilligrams()));
-        List<BenchHold> holds =
-                new ArrayList<>(BenchHolds.ofSize(request.choice().blocksAsMade(engine)));
+        List<Check> deck = request.deck().checks(engine.limits());
+        List<BenchHold> holds = new ArrayList<>(
+                BenchHolds.ofSize(fits.blocks(request.choice(), request.deck().lowered())));
         if (!request.isAtRoomTemperature()) {
             holds.add(BenchHold.of(Reason.NOT_AT_ROOM_TEMPERATURE, List.of()));
         }
         boolean ofEngine = !holds.isEmpty();
         holds.addAll(BenchHolds.ofPistons(fitted));
-        holds.addAll(BenchHolds.ofMasses(checks, true));
+        holds.addAll(BenchHolds.ofMasses(masses, true));
+        holds.addAll(BenchHolds.ofDeck(deck));
         boolean besides = !holds.isEmpty();
         holds.addAll(0, judge.ofFindings(holes));
         holds.addAll(BenchHolds.ofQueries(holes));
@@ -74,7 +77,7 @@ public record Finish(
                 besides ? Judgement.HOLD : all(judged),
                 pistons,
                 ofEngine ? judged.stream().map(JudgedHole::held).toList() : judged,
-                checks,
+                Stream.of(masses, deck).flatMap(List::stream).toList(),
                 holds,
                 cautions(fits, request, judged));
     }
@@ -97,7 +100,7 @@ public record Finish(
 
     private static List<Caution> cautions(FitTable fits, FinishRequest request, List<JudgedHole> holes) {
         List<Measuring> pistons = request.pistons().isEmpty() ? List.of() : List.of(request.ofPistons());
-        Cautions cautions = new Cautions()
+        Cautions cautions = BenchPlan.ofDeck(fits.shelf().engine(), request.deck())
                 .ofBuild(fits.shelf().engine(), false)
                 .ofTorques(fits.torques())
                 .ofInstruments(Optional.of(request.ofHoles()), pistons, request.on());

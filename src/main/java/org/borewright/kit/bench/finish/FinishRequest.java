@@ -8,6 +8,7 @@ import org.borewright.fit.CommonPractice;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
 
 /**
@@ -18,6 +19,7 @@ import org.borewright.measure.Measuring;
  * @param pistons measured, in whatever order; their tags differ
  * @param weighed how those that were weighed were
  * @param holes in the engine's order, each with its piston
+ * @param deck as found, what is skimmed off it, and what was
  * @param ofHoles with what and how warm the holes were measured
  * @param ofPistons with what and how warm the pistons were measured
  * @param atRoomTemperature whether all holes were measured after the block had come to room temperature
@@ -29,6 +31,7 @@ public record FinishRequest(
         List<PistonReading> pistons,
         Weighed weighed,
         List<FittedHole> holes,
+        Deck deck,
         Measuring ofHoles,
         Measuring ofPistons,
         boolean atRoomTemperature,

@@ -39,6 +39,9 @@ class HoldAnswerTest {
             0.300001 | 0 | 1.7 | MILLIMETRE | Skim at most 0.200 mm altogether, or at most 0.300 mm where a thicker gasket is found.
             0.300001 | 0 | 1.9 | INCH | Do not skim, or at most 0.011811 in where a thicker gasket is found.
             0.25 | 0 | 1.9 | MILLIMETRE | Do not skim, or find a thicker gasket.
+            0.300001 | 0 | 1.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
+            0.05 | 0.300 | 1.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
+            0 | 0.300001 | 1.6 | MILLIMETRE | No skim less puts it back: ask a specialist about another block or barrel.
             0.35 | 0 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
             0.05 | 0.300 | 0.6 | MILLIMETRE | Skim at most 0.300 mm altogether.
             0 | 0.300001 | 0.6 | MILLIMETRE | No skim less puts it back: ask a specialist about another block or barrel.

@@ -11,6 +11,7 @@ import org.borewright.catalog.Construction;
 import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
+import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.Choke;
@@ -20,6 +21,7 @@ import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.TwinBench;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.request.Deck;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -312,6 +314,45 @@ class FinishTest {
         assertThat(finish.judgement()).isEqualTo(Judgement.HOLD);
         assertThat(finish.holds()).extracting(BenchHold::reason).containsExactly(Reason.SIZE_BLOCKED);
         assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.HOLD);
+    }
+
+    /** As before honing: all skims together may take 0.3 mm, and one may be what brings the piston near enough to the head. */
+    @ParameterizedTest
+    @CsvSource({
+        "2.4, 0.3, 0, false",
+        "2.4, 0.3, 0.000001, true",
+        "2.4, 0, 0.300001, true",
+        "2.0, 0, 0, true",
+        "2.0, 0.099999, 0, true",
+        "2.0, 0.1, 0, false",
+        "2.0, 0, 0.1, false",
+    })
+    void theSizeStandsOnTheDeckAsItWasSkimmed(String mostToHead, String skim, Length before, boolean held) {
+        bench.shop.pistonToHead = new Limits(mm("0.6"), mm(mostToHead));
+        bench.deck = TwinBench.skimmed(skim, Optional.of(before));
+
+        assertThat(twin.judge(true, GOOD, GOOD_TOO).holds())
+                .extracting(BenchHold::reason)
+                .isEqualTo(held ? List.of(Reason.SIZE_BLOCKED) : List.of());
+    }
+
+    /** Proven flat to 0.040 mm; from there on only a skim of what was found and U makes it so. */
+    @ParameterizedTest
+    @CsvSource({"0.040, 0, PASS,", "0.040001, 0, HOLD, CHECK_OPEN", "0.060, 0, HOLD, CHECK_OUT", "0.060, 0.070, PASS,"})
+    void aDeckThatIsNotFlatIsNotSignedFor(String found, String skim, Judgement judgement, Reason reason) {
+        bench.deck = new Deck(
+                Optional.of(new DeckFlatness(mm(found), Optional.empty())), mm(skim), Optional.of(Length.ZERO));
+
+        Finish finish = twin.judge(true, GOOD, GOOD_TOO);
+
+        assertThat(finish.judgement()).isEqualTo(judgement);
+        assertThat(finish.holds())
+                .extracting(BenchHold::reason)
+                .isEqualTo(reason == null ? List.of() : List.of(reason));
+        assertThat(finish.checks())
+                .extracting(Check::rule)
+                .contains(skim.equals("0") ? Rule.DECK_FLATNESS : Rule.SKIM_TO_FLAT);
+        assertThat(finish.holes()).extracting(JudgedHole::judgement).containsOnly(Judgement.PASS);
     }
 
     /** A gauge that measured nothing needs no caution. */

@@ -45,6 +45,7 @@ final class TwinFinish {
                 pistons,
                 bench.weighed,
                 holes,
+                bench.deck,
                 bench.ofHoles(),
                 TwinBench.ofPistons(),
                 atRoomTemperature,
