@@ -17,11 +17,16 @@ if (sheet) {
   sheet.addEventListener("focusin", (event) => { if (event.target.matches("input")) event.target.dataset.was = event.target.value; });
   sheet.addEventListener("keydown", (event) => {
     const field = event.target;
-    if (!field.matches("input, select")) return;
-    if (event.key === "Enter") {
+    const moves = event.key === "Enter";
+    if (moves && (event.ctrlKey || event.metaKey)) {
       event.preventDefault();
-      if (event.ctrlKey || event.metaKey) sheet.requestSubmit(end);
-      else go(next(field, event.shiftKey ? -1 : 1));
+      sheet.requestSubmit(end);
+    } else if (moves && event.shiftKey && field === end) {
+      event.preventDefault();
+      go(readings[readings.length - 1]);
+    } else if (moves && field.matches("input, select")) {
+      event.preventDefault();
+      go(next(field, event.shiftKey ? -1 : 1));
     } else if (event.key === "Escape" && field.dataset.was !== undefined) {
       field.value = field.dataset.was;
       field.dispatchEvent(new Event("input", { bubbles: true }));
