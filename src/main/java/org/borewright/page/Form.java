@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a person typed into a form, and the body of JSON that it stands for. A field is named by the JSON Pointer (RFC 6901) of its place
  * in that body: {@code /engine} holds a text, {@code number:/cylinders/0/diameter} a number and {@code truth:/mayWait} yes or no. A field
- * left empty is left out. Whatever has another name, such as {@code by}, goes beside the body.
+ * left empty is left out; a dash for a number says that it cannot be measured, and is null. Whatever has another name, such as {@code by}, goes beside the body.
  *
  * @param fields what was typed, by the name of the field, in the order of the form
  */
@@ -37,6 +37,7 @@ public record Form(Map<String, String> fields) {
     /** A number as JSON writes it; what is none is sent as it was typed, and refused at its place. */
     private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9][0-9]{0,30})(\\.[0-9]{1,30})?");
 
+    private static final Pattern DASH = Pattern.compile("[-–—]");
     private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]?");
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -75,6 +76,13 @@ public record Form(Map<String, String> fields) {
         Map<String, String> more = new LinkedHashMap<>(fields);
         more.put(name, value);
         return new Form(more);
+    }
+
+    /** The same form without a field. */
+    public Form without(String name) {
+        Map<String, String> fewer = new LinkedHashMap<>(fields);
+        fewer.remove(name);
+        return new Form(fewer);
     }
 
     /** What was typed into a field; nothing where it was not in the form. */
@@ -121,6 +129,9 @@ public record Form(Map<String, String> fields) {
         String typed = field.getValue().strip();
         if (field.getKey().startsWith(NUMBER) && FIGURE.matcher(typed).matches()) {
             return NODES.numberNode(new BigDecimal(typed));
+        }
+        if (field.getKey().startsWith(NUMBER) && DASH.matcher(typed).matches()) {
+            return NODES.nullNode();
         }
         if (field.getKey().startsWith(TRUTH) && List.of("true", "false").contains(typed)) {
             return NODES.booleanNode(Boolean.parseBoolean(typed));

@@ -25,7 +25,17 @@ class EveryPageTest {
     Routes routes;
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"/, 200", "/?words=ost, 200", "/?words=nothing+of+this+name, 200", "/nowhere, 404", "/?page=x, 400"})
+    @CsvSource({
+        "/bench, 200",
+        "/bench?words=ost, 200",
+        "/bench/survey?engine=OSTRAVEL-6, 200",
+        "/bench/survey?engine=NOBODY, 404",
+        "/, 200",
+        "/?words=ost, 200",
+        "/?words=nothing+of+this+name, 200",
+        "/nowhere, 404",
+        "/?page=x, 400"
+    })
     void isLockedAgainstWhatComesFromElsewhere(String path, int status) {
         Response page = seen(path);
         assertThat(page.statusCode()).isEqualTo(status);
@@ -39,7 +49,7 @@ class EveryPageTest {
 
     @Test
     void isLightWithAllThatItLoads() {
-        for (String path : List.of("/", "/nowhere")) {
+        for (String path : List.of("/", "/nowhere", "/bench", "/bench/survey?engine=OSTRAVEL-6")) {
             Response page = seen(path);
             int weight = page.asByteArray().length;
             for (String look : LOOK.matcher(page.asString())

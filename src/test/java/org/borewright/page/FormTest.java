@@ -36,6 +36,8 @@ class FormTest {
                 "number:/cylinders/1/diameter=77.3&/cylinders/0/cylinder=1 | {\"cylinders\":[{\"cylinder\":\"1\"},{\"diameter\":77.3}]}",
                 "number:/readings/1/1=5 | {\"readings\":[null,[null,5]]}",
                 "/a~1b/m~0n=1 | {\"a/b\":{\"m~n\":\"1\"}}",
+                "number:/readings/0/0=-&number:/readings/0/1=5&number:/readings/0/2=%E2%80%93 | {\"readings\":[[null,5,null]]}",
+                "/notes=- | {\"notes\":\"-\"}",
                 "by=Ada&key=1 | {}",
                 "/notes=caf%C3%A9+%26+%22more%22 | {\"notes\":\"café & \\\"more\\\"\"}",
             })

@@ -39,6 +39,11 @@ public class GaugeLookup {
         return kept.answer(catalogue.revision(), headers, () -> GaugesAnswer.of(catalogue, unit));
     }
 
+    /** The same, whatever the caller has already. */
+    public GaugesAnswer known(LengthUnit unit) {
+        return GaugesAnswer.of(shelves.catalogue(), unit);
+    }
+
     /** One gauge. */
     @GET
     @Path("/{name}")

@@ -1,0 +1,180 @@
+package org.borewright.page.bench;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.borewright.api.bench.BenchResource;
+import org.borewright.api.lookup.engine.EngineAnswer;
+import org.borewright.api.lookup.gauge.GaugesAnswer;
+import org.borewright.api.order.OrderMoves;
+import org.borewright.api.order.answer.OrderAnswer;
+import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.page.Entry;
+import org.borewright.page.Form;
+import org.borewright.page.Page;
+import org.borewright.page.SentForm;
+import org.borewright.page.bench.paper.Answer;
+import org.borewright.page.bench.paper.Folder;
+import org.borewright.page.bench.paper.Folders;
+import org.borewright.page.bench.paper.OfOrder;
+import org.borewright.page.bench.paper.Recalled;
+import org.borewright.page.bench.picture.Pairing;
+import org.borewright.page.bench.sheet.Carried;
+import org.borewright.page.bench.sheet.PistonOnSheet;
+import org.jspecify.annotations.Nullable;
+
+/** Pistons in hand: measured, paired with the holes, and confirmed before anything is bored. */
+@Path("/orders/{order}/confirm")
+@Produces(Page.MEDIA_TYPE)
+public class Confirming {
+
+    private static final String LEFT_OUT = "left out";
+
+    /** What stands in a field that is seen, besides the pistons; whatever else the question has goes along unseen. */
+    private static final List<String> SEEN = List.of(
+            "number:/temperature",
+            "/gauge/name",
+            "number:/pistonTemperature",
+            "/pistonGauge/name",
+            "/weighed",
+            "/design",
+            "number:/deckSkim");
+
+    private final Folders folders;
+    private final OrderSurvey surveys;
+    private final SurveySheets sheets;
+    private final BenchResource bench;
+    private final OrderMoves moves;
+
+    Confirming(Folders folders, OrderSurvey surveys, SurveySheets sheets, BenchResource bench, OrderMoves moves) {
+        this.folders = folders;
+        this.surveys = surveys;
+        this.sheets = sheets;
+        this.bench = bench;
+        this.moves = moves;
+    }
+
+    /**
+     * The page.
+     *
+     * @param order whose pistons they are
+     * @param engine that they go into
+     * @param entry the form
+     * @param pistons with their fields
+     * @param gauges of the register
+     * @param unseen fields that go along
+     * @param hasFindings whether the survey saw something in a hole
+     * @param open whether the order can be confirmed
+     * @param pairing drawn; absent before anything was asked
+     * @param plan the answer of the bench; absent before anything was asked
+     */
+    @CheckedTemplate(basePath = "page")
+    record ConfirmPage(
+            OrderAnswer order,
+            EngineAnswer engine,
+            Entry entry,
+            List<PistonOnSheet> pistons,
+            GaugesAnswer gauges,
+            Map<String, String> unseen,
+            boolean hasFindings,
+            boolean open,
+            @Nullable Pairing pairing,
+            @Nullable Object plan)
+            implements TemplateInstance {}
+
+    /** A sheet for the pistons that were sold; for new rings alone a sheet for the holes. */
+    @GET
+    public Response sheet(@BeanParam OfOrder of) throws JsonProcessingException {
+        Folder folder = folders.open(of);
+        if (folder.isRingsOnly()) {
+            return surveys.shown(folder, Occasion.CONFIRM);
+        }
+        Optional<PaperAnswer> former = folder.last("bench").filter(paper -> folder.isConfirmed());
+        Form form = former.map(paper -> recalled(paper).without("/date"))
+                .orElseGet(() -> begun(folder))
+                .with("version", Integer.toString(folder.order().version()));
+        return page(folder, Entry.of(form), former.map(paper -> Answer.of(Objects.requireNonNull(paper.answer()))));
+    }
+
+    private static Form recalled(PaperAnswer paper) {
+        return Recalled.of(Objects.requireNonNull(paper.request()));
+    }
+
+    /** What the survey tells of the holes, and a row for the piston that was sold for each. */
+    private Form begun(Folder folder) {
+        Form form = folder.last("survey")
+                .map(paper -> Carried.fromSurvey(recalled(paper)))
+                .orElseGet(Form::empty)
+                .with("/engine", folder.order().engine())
+                .with("/size", folder.size().orElse(""));
+        int marked = 0;
+        for (String cylinder :
+                SurveySheets.cylinders(sheets.engine(folder.order().engine()))) {
+            List<String> sold = folder.pistonsFor(cylinder);
+            form = PistonOnSheet.added(form, Character.toString('A' + marked++), sold.isEmpty() ? "" : sold.get(0));
+        }
+        return form;
+    }
+
+    /** Shows how the bench pairs them, or confirms that. */
+    @POST
+    @Consumes(Form.MEDIA_TYPE)
+    public Response sent(@BeanParam OfOrder of, String sent) throws JsonProcessingException {
+        Folder folder = folders.open(of);
+        Form form = Form.read(sent);
+        if (folder.isRingsOnly()) {
+            return surveys.kept(folder, Occasion.CONFIRM, form);
+        }
+        if (form.typed("then").equals("more")) {
+            return page(folder, Entry.of(PistonOnSheet.oneMore(form)), Optional.empty());
+        }
+        Form asked = form.typed("found").equals(LEFT_OUT) ? Carried.withoutFindings(form) : form;
+        try {
+            if (form.typed("then").equals("confirm")) {
+                moves.confirm(new SentForm(of.order(), "confirm", asked), asked.body());
+                return Page.seeOther("/orders/" + of.order() + "/hone");
+            }
+            return page(folder, Entry.of(form), Optional.of(Answer.of(bench.plan(asked.body()))));
+        } catch (ProblemException refused) {
+            return page(folder, Entry.of(form, refused.problem()), planned(asked));
+        }
+    }
+
+    /** What is refused of an order may still be planned, and then shows why. */
+    private Optional<Answer> planned(Form asked) throws JsonProcessingException {
+        try {
+            return Optional.of(Answer.of(bench.plan(asked.body())));
+        } catch (ProblemException refused) {
+            return Optional.empty();
+        }
+    }
+
+    private Response page(Folder folder, Entry entry, Optional<Answer> plan) {
+        Form form = entry.form();
+        return Page.of(
+                entry.status(),
+                new ConfirmPage(
+                        folder.order(),
+                        sheets.engine(folder.order().engine()),
+                        entry,
+                        PistonOnSheet.of(form),
+                        sheets.gauges(),
+                        Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/pistons/")),
+                        form.fields().keySet().stream().anyMatch(name -> name.contains("/findings/")),
+                        folder.may("confirm"),
+                        plan.map(Pairing::of).orElse(null),
+                        plan.map(Answer::told).orElse(null)));
+    }
+}

@@ -1,0 +1,59 @@
+package org.borewright.page.bench;
+
+import jakarta.ws.rs.core.Response;
+import java.util.Locale;
+import org.borewright.api.order.OrderMoves;
+import org.borewright.page.SentForm;
+
+/** What the holes of an order are surveyed for: each a move that is sent the body of a match. */
+enum Occasion {
+    SURVEY("Survey", "Keep the survey", "How the holes were found."),
+    DID_NOT_CLEAN_UP(
+            "Did not clean up",
+            "Keep the new survey",
+            "A hole did not clean up, or something came to light. Measure all holes as they are now: the order is quoted anew, and the first"
+                    + " quote is kept."),
+    CONFIRM(
+            "New rings, before they go in",
+            "Confirm",
+            "New rings go on the pistons that are in it. Every condition must be met in every hole before they do."),
+    FINISH(
+            "New rings, before it leaves",
+            "Judge and sign",
+            "The holes as they leave. Every condition must still be met in every hole.");
+
+    private final String title;
+    private final String button;
+    private final String lead;
+
+    Occasion(String title, String button, String lead) {
+        this.title = title;
+        this.button = button;
+        this.lead = lead;
+    }
+
+    /** The last part of its address. */
+    String path() {
+        return move().replace(' ', '-');
+    }
+
+    /** The move as the API calls it. */
+    String move() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Does it. @throws ProblemException if the order does not allow it, or the body cannot be answered */
+    Response does(OrderMoves moves, SentForm sent, byte[] body) {
+        return switch (this) {
+            case SURVEY -> moves.survey(sent, body);
+            case DID_NOT_CLEAN_UP -> moves.didNotCleanUp(sent, body);
+            case CONFIRM -> moves.confirm(sent, body);
+            case FINISH -> moves.finish(sent, body);
+        };
+    }
+
+    /** What the sheet of an order is for. */
+    SurveySheets.Task of(String order, boolean open) {
+        return new SurveySheets.Task(title, lead, "/orders/" + order + "/" + path(), button, order, open);
+    }
+}

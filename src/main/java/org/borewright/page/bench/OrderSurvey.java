@@ -1,0 +1,135 @@
+package org.borewright.page.bench;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Response;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.borewright.api.lookup.engine.EngineAnswer;
+import org.borewright.api.order.OrderMoves;
+import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.api.problem.ProblemException;
+import org.borewright.page.Entry;
+import org.borewright.page.Form;
+import org.borewright.page.Page;
+import org.borewright.page.SentForm;
+import org.borewright.page.bench.paper.Answer;
+import org.borewright.page.bench.paper.Folder;
+import org.borewright.page.bench.paper.Folders;
+import org.borewright.page.bench.paper.OfOrder;
+import org.borewright.page.bench.paper.Recalled;
+import org.borewright.page.bench.sheet.FormerSheet;
+import org.borewright.page.bench.sheet.Sheet;
+
+/** Surveys of an order, kept with it: as found, as it did not clean up, and for new rings before they go in and before it leaves. */
+@Path("/orders/{order}")
+@Produces(Page.MEDIA_TYPE)
+public class OrderSurvey {
+
+    private final Folders folders;
+    private final SurveySheets sheets;
+    private final OrderMoves moves;
+
+    OrderSurvey(Folders folders, SurveySheets sheets, OrderMoves moves) {
+        this.folders = folders;
+        this.sheets = sheets;
+        this.moves = moves;
+    }
+
+    /** The last survey, and a sheet for a new one where the order allows it. */
+    @GET
+    @Path("/survey")
+    public Response survey(@BeanParam OfOrder of) throws JsonProcessingException {
+        return shown(folders.open(of), Occasion.SURVEY);
+    }
+
+    /** Keeps a survey. */
+    @POST
+    @Path("/survey")
+    @Consumes(Form.MEDIA_TYPE)
+    public Response keep(@BeanParam OfOrder of, String sent) throws JsonProcessingException {
+        return kept(folders.open(of), Occasion.SURVEY, Form.read(sent));
+    }
+
+    /** A sheet for holes that did not clean up. */
+    @GET
+    @Path("/did-not-clean-up")
+    public Response didNotCleanUp(@BeanParam OfOrder of) throws JsonProcessingException {
+        return shown(folders.open(of), Occasion.DID_NOT_CLEAN_UP);
+    }
+
+    /** Keeps it. */
+    @POST
+    @Path("/did-not-clean-up")
+    @Consumes(Form.MEDIA_TYPE)
+    public Response keepDidNotCleanUp(@BeanParam OfOrder of, String sent) throws JsonProcessingException {
+        return kept(folders.open(of), Occasion.DID_NOT_CLEAN_UP, Form.read(sent));
+    }
+
+    /** The sheet of an order: as it was filled in last, where it was. */
+    Response shown(Folder folder, Occasion occasion) throws JsonProcessingException {
+        EngineAnswer engine = sheets.engine(folder.order().engine());
+        Optional<PaperAnswer> last = occasion == Occasion.FINISH
+                ? folder.last("finish").or(() -> folder.last("bench"))
+                : folder.last("survey");
+        Form form = last.flatMap(paper -> FormerSheet.of(
+                        SurveySheets.cylinders(engine), Recalled.of(Objects.requireNonNull(paper.request()))))
+                .map(former -> occasion == Occasion.SURVEY ? former : begun(former, occasion))
+                .orElseGet(() -> SurveySheets.blank(engine));
+        return sheets.page(
+                task(folder, occasion),
+                engine,
+                Entry.of(form.with("version", Integer.toString(folder.order().version()))),
+                occasion == Occasion.SURVEY || occasion == Occasion.FINISH
+                        ? last.map(paper -> Answer.of(Objects.requireNonNull(paper.answer())))
+                        : Optional.empty());
+    }
+
+    /** Holes that are no longer as they were: how they were measured stays. */
+    private static Form begun(Form former, Occasion occasion) {
+        Map<String, String> fields = new LinkedHashMap<>(former.fields());
+        if (occasion == Occasion.DID_NOT_CLEAN_UP) {
+            List<String> measured = List.of("/readings/", "/diameter", "/findings/", "/wallReach/", "/readingsChecked");
+            fields.keySet()
+                    .removeIf(name ->
+                            name.contains("/cylinders/") && measured.stream().anyMatch(name::contains));
+        }
+        return new Form(fields);
+    }
+
+    private static SurveySheets.Task task(Folder folder, Occasion occasion) {
+        return occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()));
+    }
+
+    /** Keeps a sheet, or shows it again: in another shape, or with what is wrong with it. */
+    Response kept(Folder folder, Occasion occasion, Form form) throws JsonProcessingException {
+        String order = Long.toString(folder.order().number());
+        EngineAnswer engine = sheets.engine(folder.order().engine());
+        Sheet sheet = new Sheet(SurveySheets.cylinders(engine), form);
+        Optional<Sheet> reshaped = sheet.reshaped(form.typed("then"));
+        if (reshaped.isPresent()) {
+            return sheets.page(
+                    task(folder, occasion), engine, Entry.of(reshaped.get().form()), Optional.empty());
+        }
+        try {
+            Form asked = sheet.asked();
+            occasion.does(moves, new SentForm(order, occasion.path(), asked), asked.body());
+            return Page.seeOther("/orders/" + order + (occasion == Occasion.CONFIRM ? "/hone" : after(occasion)));
+        } catch (ProblemException refused) {
+            return sheets.page(
+                    task(folder, occasion), engine, Entry.of(form, sheet.inWords(refused.problem())), Optional.empty());
+        }
+    }
+
+    private static String after(Occasion occasion) {
+        return occasion == Occasion.FINISH ? "/finish" : "/survey";
+    }
+}

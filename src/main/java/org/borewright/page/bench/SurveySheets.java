@@ -1,0 +1,125 @@
+package org.borewright.page.bench;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.borewright.api.lookup.engine.EngineAnswer;
+import org.borewright.api.lookup.engine.EngineLookup;
+import org.borewright.api.lookup.gauge.GaugeLookup;
+import org.borewright.api.lookup.gauge.GaugesAnswer;
+import org.borewright.api.match.MatchResource;
+import org.borewright.measure.LengthUnit;
+import org.borewright.page.Entry;
+import org.borewright.page.Form;
+import org.borewright.page.Page;
+import org.borewright.page.bench.paper.Answer;
+import org.borewright.page.bench.picture.Drawing;
+import org.borewright.page.bench.picture.Profile;
+import org.borewright.page.bench.picture.SizeLine;
+import org.borewright.page.bench.sheet.Queried;
+import org.borewright.page.bench.sheet.Sheet;
+import org.jspecify.annotations.Nullable;
+
+/** Lays out sheets on which the holes of an engine are surveyed. */
+@ApplicationScoped
+class SurveySheets {
+
+    private final EngineLookup engines;
+    private final GaugeLookup gauges;
+    private final MatchResource matches;
+
+    SurveySheets(EngineLookup engines, GaugeLookup gauges, MatchResource matches) {
+        this.engines = engines;
+        this.gauges = gauges;
+        this.matches = matches;
+    }
+
+    /**
+     * What a sheet is for.
+     *
+     * @param title of the page
+     * @param lead what is entered, in a sentence
+     * @param action where it is sent to
+     * @param button that sends it
+     * @param order its number; empty for a sheet of no order
+     * @param open whether it may be filled in
+     */
+    record Task(String title, String lead, String action, String button, String order, boolean open) {}
+
+    /**
+     * The page.
+     *
+     * @param task what the sheet is for
+     * @param engine that is surveyed
+     * @param sheet with its readings
+     * @param entry the same as a form
+     * @param gauges of the register
+     * @param queried by the name of a field, what is asked about its reading
+     * @param profiles of the holes
+     * @param answer what came of it; absent where nothing did yet
+     */
+    @CheckedTemplate(basePath = "page")
+    record SurveyPage(
+            Task task,
+            EngineAnswer engine,
+            Sheet sheet,
+            Entry entry,
+            GaugesAnswer gauges,
+            Map<String, String> queried,
+            List<Profile> profiles,
+            @Nullable Object answer)
+            implements TemplateInstance {}
+
+    /** The engine of a sheet. @throws ProblemException if no engine bears the code */
+    EngineAnswer engine(String code) {
+        return engines.known(code, LengthUnit.MILLIMETRE);
+    }
+
+    /** The gauges of the register. */
+    GaugesAnswer gauges() {
+        return gauges.known(LengthUnit.MILLIMETRE);
+    }
+
+    /** The names of its holes. */
+    static List<String> cylinders(EngineAnswer engine) {
+        return engine.cylinders().stream()
+                .map(EngineAnswer.CylinderAnswer::cylinder)
+                .toList();
+    }
+
+    /** A sheet of an engine that nobody filled in. */
+    static Form blank(EngineAnswer engine) {
+        return Sheet.blank(cylinders(engine))
+                .with("/engine", engine.engine())
+                .with("/unit", engine.steps())
+                .with("/condition", "worn");
+    }
+
+    /** The page of a sheet, with what came of it. */
+    Response page(Task task, EngineAnswer engine, Entry entry, Optional<Answer> answer) throws JsonProcessingException {
+        Sheet sheet = new Sheet(cylinders(engine), entry.form());
+        return Page.of(
+                entry.status(),
+                new SurveyPage(
+                        task,
+                        engine,
+                        sheet,
+                        entry,
+                        gauges(),
+                        answer.map(told -> Queried.in(told, sheet)).orElse(Map.of()),
+                        Drawing.of(sheet, sizes(engine)),
+                        answer.map(Answer::told).orElse(null)));
+    }
+
+    /** What a match says of the sizes of an engine of which nothing is read. */
+    private List<SizeLine> sizes(EngineAnswer engine) throws JsonProcessingException {
+        Form unread = blank(engine).with("/unit", LengthUnit.MILLIMETRE.symbol());
+        return SizeLine.ofSizes(Answer.of(
+                matches.answer(new Sheet(cylinders(engine), unread).asked().body())));
+    }
+}

@@ -1,0 +1,60 @@
+package org.borewright.page.bench.paper;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.api.order.answer.OrderAnswer;
+import org.borewright.api.order.answer.PaperAnswer;
+
+/**
+ * An order with what the bench needs of its papers.
+ *
+ * @param order itself
+ * @param papers question and answer of the last survey, the last pairing and the last judgement, as far as there are any
+ * @param offer that the customer said yes to; empty before
+ */
+public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answer> offer) {
+
+    /** Copies the papers. */
+    public Folder {
+        papers = List.copyOf(papers);
+    }
+
+    /** The last paper of a kind: survey, bench or finish. */
+    public Optional<PaperAnswer> last(String kind) {
+        return papers.stream().filter(paper -> paper.kind().equals(kind)).findFirst();
+    }
+
+    /** Whether a move is allowed from where the order stands. */
+    public boolean may(String move) {
+        return order.next().contains(move);
+    }
+
+    /** The size of the pistons that were sold; empty before the yes, and where those in the engine stay. */
+    public Optional<String> size() {
+        return offer.flatMap(sold -> sold.at("size").text());
+    }
+
+    /** Whether new rings go on the pistons that are in it, so that there are none to pair and nothing to hone. */
+    public boolean isRingsOnly() {
+        return offer.isPresent() && size().isEmpty();
+    }
+
+    /** Whether its pistons are confirmed, so that sizes and windows stand. */
+    public boolean isConfirmed() {
+        return List.of("confirmed", "finished", "released").contains(order.state());
+    }
+
+    /** The numbers of the pistons that were sold for a hole, first the one that is covered first. */
+    public List<String> pistonsFor(String cylinder) {
+        return offer.stream()
+                .flatMap(sold -> sold.at("parts").items().stream())
+                .flatMap(line -> line.at("covers").items().stream())
+                .filter(covers ->
+                        covers.at("part").text().filter("piston"::equals).isPresent())
+                .filter(covers -> covers.at("cylinders").items().stream()
+                        .anyMatch(name -> name.text().filter(cylinder::equals).isPresent()))
+                .flatMap(covers -> covers.at("number").text().stream())
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,118 @@
+// At the bench: Enter moves on to the next reading, and what is typed is drawn at once. It decides nothing; Drawing.java draws the same.
+"use strict";
+const sheet = document.querySelector("form[data-sheet]");
+if (sheet) {
+  const readings = [...sheet.querySelectorAll("[data-next]")];
+  const end = sheet.querySelector("[data-end]");
+  const fields = () => [...sheet.querySelectorAll("input:not([type=hidden]), select, summary, button")].filter((field) => field.offsetParent);
+  const go = (field) => { field.focus(); if (field.select) field.select(); };
+  const next = (field, step) => {
+    if (field.dataset.next !== undefined) {
+      const to = readings[readings.indexOf(field) + step];
+      if (to || step > 0) return to || end;
+    }
+    const all = fields();
+    return all[all.indexOf(field) + step] || field;
+  };
+  sheet.addEventListener("focusin", (event) => { if (event.target.matches("input")) event.target.dataset.was = event.target.value; });
+  sheet.addEventListener("keydown", (event) => {
+    const field = event.target;
+    const moves = event.key === "Enter";
+    if (moves && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      sheet.requestSubmit(end);
+    } else if (moves && event.shiftKey && field === end) {
+      event.preventDefault();
+      go(readings[readings.length - 1]);
+    } else if (moves && field.matches("input, select")) {
+      event.preventDefault();
+      go(next(field, event.shiftKey ? -1 : 1));
+    } else if (event.key === "Escape" && field.dataset.was !== undefined) {
+      field.value = field.dataset.was;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      field.select();
+    }
+  });
+
+  const svg = (name, attributes, text) => {
+    const element = document.createElementNS("http://www.w3.org/2000/svg", name);
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+    if (text) element.textContent = text;
+    return element;
+  };
+  const figure = (field) => (/^[0-9]{1,6}(\.[0-9]{1,9})?$/.test(field.value.trim()) ? Number(field.value) : null);
+  const pictures = [...sheet.querySelectorAll("svg[data-profile]")].map((picture) => ({
+    picture,
+    drawn: picture.querySelector("[data-drawn]"),
+    title: picture.querySelector("title"),
+    lines: picture.dataset.lines.split(";").filter(Boolean).map((line) => ({ label: line.split("|")[0], at: Number(line.split("|")[1]) })),
+    cells: readings.filter((cell) => cell.dataset.hole === picture.dataset.profile),
+  }));
+  const together = new Set(pictures.map((one) => one.picture.dataset.lines)).size === 1 && sheet.querySelector("[name='/condition']");
+  const depths = readings.filter((field) => field.dataset.depth);
+  const unit = sheet.querySelector("[name='/unit']");
+
+  const read = ({ cells, lines }) => {
+    const factor = unit && unit.value === "in" ? 25.4 : 1;
+    const down = depths.map(figure);
+    const deepest = Math.max(0, ...down);
+    const taken = cells.filter((cell) => figure(cell) !== null);
+    const byDepth = deepest > 0 && taken.every((cell) => down[cell.dataset.row - 1] !== null);
+    return taken.map((cell) => ({
+      axis: cell.dataset.axis, typed: cell.value.trim(), mm: figure(cell) * factor,
+      y: 46 + 152 * (byDepth ? down[cell.dataset.row - 1] / deepest : cell.dataset.row / depths.length),
+    })).filter((one) => !lines.length || lines.some((line) => Math.abs(line.at - one.mm) <= 2));
+  };
+  const scale = (taken, lines) => {
+    const at = lines.map((line) => line.at);
+    const shown = taken.length ? taken.map((one) => one.mm) : at;
+    const least = Math.min(...shown), greatest = Math.max(...shown);
+    const from = Math.max(...at.filter((line) => line <= least)), to = Math.min(...at.filter((line) => line >= greatest));
+    const left = Number.isFinite(from) ? from : least, right = Number.isFinite(to) ? to : greatest;
+    const margin = 0.12 * Math.max(right - left, 0.02);
+    return { left: left - margin, right: right + margin };
+  };
+  const draw = (one, all) => {
+    const { drawn, title, lines } = one;
+    const taken = read(one);
+    const { left, right } = scale(all || taken, lines);
+    const x = (mm) => (8 + ((mm - left) / (right - left)) * 224).toFixed(1);
+    const parts = [];
+    lines.filter((line) => line.at >= left && line.at <= right).forEach((line, i) => {
+      parts.push(svg("path", { class: "size", d: `M${x(line.at)} 34V212` }), svg("text", { class: "size", x: x(line.at), y: i % 2 ? 30 : 14 }, line.label));
+    });
+    const widest = new Map();
+    let largest = null, smallest = null;
+    for (const one of taken) {
+      if (!widest.has(one.y) || one.mm > widest.get(one.y).mm) widest.set(one.y, one);
+      if (!largest || one.mm > largest.mm) largest = one;
+      if (!smallest || one.mm < smallest.mm) smallest = one;
+    }
+    if (widest.size > 1) {
+      const rows = [...widest].sort((one, other) => one[0] - other[0]);
+      const edge = [rows[rows.length - 1][0], rows[0][0]].map((y) => `${x(smallest.mm)},${y.toFixed(1)}`);
+      parts.push(svg("polygon", { class: "worn", points: [...rows.map(([y, one]) => `${x(one.mm)},${y.toFixed(1)}`), ...edge].join(" ") }));
+    }
+    for (const axis of new Set(taken.map((one) => one.axis))) {
+      const own = taken.filter((one) => one.axis === axis);
+      parts.push(svg("polyline", { class: `trace t${axis}`, points: own.map((one) => `${x(one.mm)},${one.y.toFixed(1)}`).join(" ") }));
+      for (const one of own) parts.push(svg("circle", { class: `mark t${axis}`, cx: x(one.mm), cy: one.y.toFixed(1), r: 4 }));
+    }
+    if (largest) parts.push(svg("circle", { class: "largest", cx: x(largest.mm), cy: largest.y.toFixed(1), r: 8 }));
+    drawn.replaceChildren(...parts);
+    title.textContent = title.textContent.replace(/: [^:]*\. The/, `: ${largest ? `${taken.length} readings, from ${smallest.typed} to ${largest.typed}` : "nothing is read yet"}. The`);
+  };
+  const drawAll = () => {
+    const all = together ? pictures.flatMap(read) : null;
+    pictures.forEach((one) => draw(one, all));
+    depths.forEach((field) => {
+      sheet.querySelectorAll(`[data-depth-of="${field.dataset.depth}"]`).forEach((head) => { head.textContent = field.value.trim() || `${field.dataset.depth}.`; });
+    });
+  };
+  sheet.addEventListener("input", (event) => {
+    const field = event.target;
+    drawAll();
+    if (/^[-–—]$/.test(field.value) && field.dataset.hole) go(next(field, 1));
+  });
+  sheet.addEventListener("change", drawAll);
+}
