@@ -29,8 +29,8 @@ class BenchPagesInABrowserTest {
 
     @Test
     void theCardIsReadAtAnArmsLengthAndPrints() {
-        Orders order = confirmed("BP-1");
-        Orders quoted = Orders.quoted("BP-2");
+        Orders order = confirmed("BS-1");
+        Orders quoted = Orders.quoted("BS-2");
         try (Chromium chromium = Chromium.open(service.getPort())) {
             chromium.at("/orders/" + order.number() + "/card", page -> {
                 Chromium.isForEverybody(page, "card");
@@ -78,19 +78,19 @@ class BenchPagesInABrowserTest {
 
     @Test
     void theLifeOfABlockIsFoundByItsTagWithTheKeyboard() {
-        Orders order = confirmed("BP-3");
+        Orders order = confirmed("BS-3");
         order.does("finish", Orders.HONED).statusCode(200);
         order.does("release", "").statusCode(200);
-        Orders again = Orders.opened("rebuild", "BP-3");
+        Orders again = Orders.opened("rebuild", "BS-3");
         again.does("survey", Orders.SINGLE_WORN.replace("standard", "+0.50").replace("53.720", "54.210"))
                 .statusCode(200);
         try (Chromium chromium = Chromium.open(service.getPort())) {
             chromium.at("/blocks", page -> {
                 Chromium.isForEverybody(page, "blocks");
                 page.locator("#tag").focus();
-                page.keyboard().type("BP-3");
+                page.keyboard().type("BS-3");
                 page.keyboard().press("Enter");
-                assertThat(page.locator("h1")).containsText("BP-3");
+                assertThat(page.locator("h1")).containsText("BS-3");
                 assertThat(page.locator("svg.life rect")).hasCount(3);
                 Chromium.isForEverybody(page, "block");
             });

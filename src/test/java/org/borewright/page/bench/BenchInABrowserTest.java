@@ -154,7 +154,7 @@ class BenchInABrowserTest {
         typist.back();
         typist.enters("77.760");
         typist.sends();
-        assertThat(page.locator(".verdict")).hasText(new String[] {"✓ pass", "✓ pass", "✓ pass", "✗ hold"});
+        assertThat(page.locator(".ruled")).hasText(new String[] {"✓ pass", "✓ pass", "✓ pass", "✗ hold"});
         assertThat(page.locator(".told .hole").nth(3).locator(".checks .bad").first())
                 .containsText("out");
         Chromium.isForEverybody(page, "bench-judged-hold");
