@@ -48,7 +48,7 @@ if (sheet) {
     lines: picture.dataset.lines.split(";").filter(Boolean).map((line) => ({ label: line.split("|")[0], at: Number(line.split("|")[1]) })),
     cells: readings.filter((cell) => cell.dataset.hole === picture.dataset.profile),
   }));
-  const together = new Set(pictures.map((one) => one.picture.dataset.lines)).size === 1 && sheet.querySelector("[name='/condition']");
+  const together = sheet.querySelector("[name='/condition']") !== null;
   const depths = readings.filter((field) => field.dataset.depth);
   const unit = sheet.querySelector("[name='/unit']");
 
@@ -75,7 +75,7 @@ if (sheet) {
   const draw = (one, all) => {
     const { drawn, title, lines } = one;
     const taken = read(one);
-    const { left, right } = scale(all || taken, lines);
+    const { left, right } = scale(all || [...taken, ...lines.map((line) => ({ mm: line.at }))], lines);
     const x = (mm) => (8 + ((mm - left) / (right - left)) * 224).toFixed(1);
     const parts = [];
     lines.filter((line) => line.at >= left && line.at <= right).forEach((line, i) => {
