@@ -4,6 +4,10 @@ const sheet = document.querySelector("form[data-sheet]");
 if (sheet) {
   const readings = [...sheet.querySelectorAll("[data-next]")];
   const end = sheet.querySelector("[data-end]");
+  const places = new Map(readings.flatMap((field) => {
+    const place = /\/cylinders\/(\d+)\/grid\/readings\/(\d+)\/(\d+)$/.exec(field.name);
+    return place ? [[field, { hole: place[1], row: Number(place[2]), axis: place[3] }]] : [];
+  }));
   const fields = () => [...sheet.querySelectorAll("input:not([type=hidden]), select, summary, button")].filter((field) => field.offsetParent);
   const go = (field) => { field.focus(); if (field.select) field.select(); };
   const next = (field, step) => {
@@ -46,9 +50,9 @@ if (sheet) {
     drawn: picture.querySelector("[data-drawn]"),
     title: picture.querySelector("title"),
     lines: picture.dataset.lines.split(";").filter(Boolean).map((line) => ({ label: line.split("|")[0], at: Number(line.split("|")[1]) })),
-    cells: readings.filter((cell) => cell.dataset.hole === picture.dataset.profile),
+    cells: readings.filter((cell) => places.has(cell) && places.get(cell).hole === picture.dataset.profile),
   }));
-  const together = new Set(pictures.map((one) => one.picture.dataset.lines)).size === 1 && sheet.querySelector("[name='/condition']");
+  const together = sheet.querySelector("[name='/condition']") !== null;
   const depths = readings.filter((field) => field.dataset.depth);
   const unit = sheet.querySelector("[name='/unit']");
 
@@ -57,10 +61,10 @@ if (sheet) {
     const down = depths.map(figure);
     const deepest = Math.max(0, ...down);
     const taken = cells.filter((cell) => figure(cell) !== null);
-    const byDepth = deepest > 0 && taken.every((cell) => down[cell.dataset.row - 1] !== null);
+    const byDepth = deepest > 0 && taken.every((cell) => down[places.get(cell).row] !== null);
     return taken.map((cell) => ({
-      axis: cell.dataset.axis, typed: cell.value.trim(), mm: figure(cell) * factor,
-      y: 46 + 152 * (byDepth ? down[cell.dataset.row - 1] / deepest : cell.dataset.row / depths.length),
+      axis: places.get(cell).axis, typed: cell.value.trim(), mm: figure(cell) * factor,
+      y: 46 + 152 * (byDepth ? down[places.get(cell).row] / deepest : (places.get(cell).row + 1) / depths.length),
     })).filter((one) => !lines.length || lines.some((line) => Math.abs(line.at - one.mm) <= 2));
   };
   const scale = (taken, lines) => {
@@ -75,11 +79,11 @@ if (sheet) {
   const draw = (one, all) => {
     const { drawn, title, lines } = one;
     const taken = read(one);
-    const { left, right } = scale(all || taken, lines);
+    const { left, right } = scale(all || [...taken, ...lines.map((line) => ({ mm: line.at }))], lines);
     const x = (mm) => (8 + ((mm - left) / (right - left)) * 224).toFixed(1);
     const parts = [];
     lines.filter((line) => line.at >= left && line.at <= right).forEach((line, i) => {
-      parts.push(svg("path", { class: "size", d: `M${x(line.at)} 34V212` }), svg("text", { class: "size", x: x(line.at), y: i % 2 ? 30 : 14 }, line.label));
+      parts.push(svg("path", { class: "against", d: `M${x(line.at)} 34V212` }), svg("text", { class: "against", x: x(line.at), y: i % 2 ? 30 : 14 }, line.label));
     });
     const widest = new Map();
     let largest = null, smallest = null;
@@ -96,7 +100,7 @@ if (sheet) {
     for (const axis of new Set(taken.map((one) => one.axis))) {
       const own = taken.filter((one) => one.axis === axis);
       parts.push(svg("polyline", { class: `trace t${axis}`, points: own.map((one) => `${x(one.mm)},${one.y.toFixed(1)}`).join(" ") }));
-      for (const one of own) parts.push(svg("circle", { class: `mark t${axis}`, cx: x(one.mm), cy: one.y.toFixed(1), r: 4 }));
+      for (const one of own) parts.push(svg("circle", { class: `reading t${axis}`, cx: x(one.mm), cy: one.y.toFixed(1), r: 4 }));
     }
     if (largest) parts.push(svg("circle", { class: "largest", cx: x(largest.mm), cy: largest.y.toFixed(1), r: 8 }));
     drawn.replaceChildren(...parts);
@@ -112,7 +116,7 @@ if (sheet) {
   sheet.addEventListener("input", (event) => {
     const field = event.target;
     drawAll();
-    if (/^[-–—]$/.test(field.value) && field.dataset.hole) go(next(field, 1));
+    if (/^[-–—]$/.test(field.value) && places.has(field)) go(next(field, 1));
   });
   sheet.addEventListener("change", drawAll);
 }

@@ -21,6 +21,7 @@ import org.borewright.page.bench.paper.Answer;
 import org.borewright.page.bench.picture.Drawing;
 import org.borewright.page.bench.picture.Profile;
 import org.borewright.page.bench.picture.SizeLine;
+import org.borewright.page.bench.sheet.Carried;
 import org.borewright.page.bench.sheet.Queried;
 import org.borewright.page.bench.sheet.Sheet;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,27 @@ import org.jspecify.annotations.Nullable;
 /** Lays out sheets on which the holes of an engine are surveyed. */
 @ApplicationScoped
 class SurveySheets {
+
+    /** What stands in a field that is seen, besides the holes; whatever else the question has goes along unseen, but for its day. */
+    private static final List<String> SEEN = List.of(
+            "/engine",
+            "/date",
+            "/condition",
+            "/presentSize/size",
+            "/presentSize/knownFrom",
+            "/askedSize",
+            "/unit",
+            "/gauge/name",
+            "number:/temperature",
+            "/temperatureUnit",
+            "number:/gauge/ring/size",
+            "number:/gauge/ring/temperature",
+            "number:/gauge/uncertainty",
+            "number:/gauge/resolution",
+            "number:/pistonTemperature",
+            "number:/deckFlatness",
+            "number:/deckSkim",
+            "number:/skimmedBefore");
 
     private final EngineLookup engines;
     private final GaugeLookup gauges;
@@ -59,6 +81,7 @@ class SurveySheets {
      * @param sheet with its readings
      * @param entry the same as a form
      * @param gauges of the register
+     * @param unseen fields that go along
      * @param queried by the name of a field, what is asked about its reading
      * @param profiles of the holes
      * @param answer what came of it; absent where nothing did yet
@@ -70,6 +93,7 @@ class SurveySheets {
             Sheet sheet,
             Entry entry,
             GaugesAnswer gauges,
+            Map<String, String> unseen,
             Map<String, String> queried,
             List<Profile> profiles,
             @Nullable Object answer)
@@ -111,6 +135,7 @@ class SurveySheets {
                         sheet,
                         entry,
                         gauges(),
+                        Carried.unseen(entry.form(), name -> SEEN.contains(name) || name.contains("/cylinders/")),
                         answer.map(told -> Queried.in(told, sheet)).orElse(Map.of()),
                         Drawing.of(sheet, sizes(engine)),
                         answer.map(Answer::told).orElse(null)));

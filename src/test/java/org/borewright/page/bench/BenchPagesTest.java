@@ -6,10 +6,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.http.ContentType;
+import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.borewright.page.Form;
 import org.borewright.scenario.OwnShop;
 import org.junit.jupiter.api.Test;
@@ -18,6 +22,9 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 @TestProfile(OwnShop.class)
 class BenchPagesTest {
+
+    private static final Pattern FIELD = Pattern.compile("<input [^>]*>|<select.*?</select>", Pattern.DOTALL);
+    private static final Pattern CHOSEN = Pattern.compile("<option value=\"([^\"]*)\" selected>");
 
     private static int tags;
 
@@ -103,11 +110,163 @@ class BenchPagesTest {
         assertThat(late.asString()).contains("value=\"53.720\"", "is at version 2 by now");
     }
 
+    @Test
+    void aReadingThatMayBeASlipIsAskedBackBesideItsCellAndMayStand() {
+        Map<String, String> form = survey();
+        String grid = "/cylinders/0/grid/";
+        form.put("number:" + grid + "depths/0", "10");
+        form.put("number:" + grid + "depths/1", "30");
+        form.put("number:" + grid + "depths/2", "55");
+        form.put(grid + "axes/0", "thrust");
+        form.put(grid + "axes/1", "pin");
+        String[] readings = {"53.720", "53.715", "53.710", "53.950", "53.705", "53.700"};
+        for (int i = 0; i < readings.length; i++) {
+            form.put("number:" + grid + "readings/" + i / 2 + "/" + i % 2, readings[i]);
+        }
+
+        assertThat(posted("/bench/survey", form)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .contains(
+                        "Read it again.",
+                        "far from every reading beside it",
+                        "value=\"53.950\"",
+                        "Read again, and they stand");
+        form.put("truth:/cylinders/0/readingsChecked", "true");
+        assertThat(posted("/bench/survey", form)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .doesNotContain("Read it again.")
+                .contains("value=\"true\" checked");
+    }
+
+    @Test
+    void aSheetThatIsSentAgainAsItStandsAsksTheSameWhoeverAskedItFirst() {
+        String survey = """
+                {"engine":"HALVERN-131","unit":"mm","condition":"worn","temperature":20,"date":"2026-03-02",
+                 "gauge":{"name":"Old Bess","uncertainty":0.004,"repeatability":0.001,"ring":{"size":53.5,"temperature":24,"expansion":11}},
+                 "presentSize":{"size":"standard","knownFrom":"record"},"deckFlatness":0.01,"deckFlatnessUncertainty":0.002,
+                 "cylinders":[{"cylinder":"1","grid":{"depths":[10,30],"axes":["thrust","pin",45],
+                  "readings":[[53.720,53.715,53.71],[53.710,null,53.7]]},"wallReach":{"radius":26.87,"fromBarAxis":true},
+                  "findings":[{"kind":"scored","depth":0.01}],"ridge":"off",
+                  "presentPiston":{"design":"NORHEIM-H131","diameter":53.55,"gauge":{"name":"MIC-1"}}}]}""";
+        long order = opened();
+        sent("/api/orders/" + order + "/survey", 1, survey).then().statusCode(200);
+
+        Map<String, String> form = filledIn("/orders/" + order + "/survey");
+        form.put("by", "Ada");
+        posted("/orders/" + order + "/survey", form).then().statusCode(303);
+
+        assertThat(request(order, 1))
+                .isEqualTo(new JsonPath(survey.replace("\"date\":\"2026-03-02\",", "")).getMap("$"));
+    }
+
+    @Test
+    void newRingsAloneAreConfirmedAndFinishedOnTheSurveySheet() {
+        long order = opened("DRUMLACH-S1");
+        sent("/api/orders/" + order + "/survey", 1, """
+                {"engine":"DRUMLACH-S1","unit":"mm","condition":"worn","temperature":20,"deckFlatness":0.01,"skimmedBefore":0,
+                 "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1",
+                 "grid":{"depths":[20,75,130],"axes":["thrust","pin"],"readings":[[88.262,88.250],[88.251,88.242],[88.238,88.233]]},
+                 "presentPiston":{"number":"KV-DS1-000","diameter":88.112},"grooves":"good","ridge":"off","glaze":"broken"}]}""").then().statusCode(200);
+        sent("/api/orders/" + order + "/quotes", 2, "{\"way\":\"rings only\"}")
+                .then()
+                .statusCode(201);
+        sent("/api/orders/" + order + "/accept", 3, "{\"quote\":1}").then().statusCode(200);
+
+        for (String move : List.of("confirm", "finish")) {
+            assertThat(seen("/orders/" + order + "/" + move).asString()).contains("New rings, before");
+            Map<String, String> form = filledIn("/orders/" + order + "/" + move);
+            form.put("by", "Ada");
+            posted("/orders/" + order + "/" + move, form).then().statusCode(303);
+        }
+        assertThat(given().get("/api/orders/" + order).then().extract().<String>path("state"))
+                .isEqualTo("finished");
+        assertThat(seen("/orders/" + order + "/hone").asString())
+                .contains("nothing is bored, and nothing is honed to size");
+    }
+
+    @Test
+    void whatDidNotCleanUpIsSurveyedAnewFromASheetOnWhichNothingIsRead() {
+        long order = opened();
+        sent(
+                        "/api/orders/" + order + "/survey",
+                        1,
+                        "{\"engine\":\"HALVERN-131\",\"unit\":\"mm\",\"condition\":\"worn\",\"temperature\":20,"
+                                + "\"deckFlatness\":0.01,\"skimmedBefore\":0,\"presentSize\":{\"size\":\"standard\",\"knownFrom\":\"record\"},"
+                                + "\"cylinders\":[{\"cylinder\":\"1\",\"diameter\":53.720}]}")
+                .then()
+                .statusCode(200);
+        sent("/api/orders/" + order + "/quotes", 2, "{}").then().statusCode(201);
+        sent("/api/orders/" + order + "/accept", 3, "{\"quote\":1,\"mayWait\":true}")
+                .then()
+                .statusCode(200);
+        assertThat(seen("/orders/" + order + "/survey").asString())
+                .contains("it is not surveyed anew from here", "53.720");
+
+        Map<String, String> form = filledIn("/orders/" + order + "/did-not-clean-up");
+        assertThat(form).containsEntry("number:/cylinders/0/diameter", "").containsEntry("number:/temperature", "20");
+        form.put("number:/cylinders/0/diameter", "53.900");
+        form.put("by", "Ada");
+        posted("/orders/" + order + "/did-not-clean-up", form).then().statusCode(303);
+        assertThat(given().get("/api/orders/" + order).then().extract().<String>path("state"))
+                .isEqualTo("surveyed");
+    }
+
+    /** The fields of the form of a page, as a browser would send them if nobody typed anything. */
+    private static Map<String, String> filledIn(String path) {
+        String page = seen(path).asString();
+        String form = page.substring(page.indexOf("<form method=\"post\""));
+        Map<String, String> fields = new LinkedHashMap<>();
+        FIELD.matcher(form).results().forEach(found -> {
+            String tag = found.group();
+            String value = tag.startsWith("<select")
+                    ? CHOSEN.matcher(tag)
+                            .results()
+                            .map(chosen -> chosen.group(1))
+                            .findFirst()
+                            .orElse("")
+                    : attribute(tag, "value");
+            if (!tag.contains("type=\"checkbox\"") || tag.contains(" checked")) {
+                fields.put(attribute(tag, "name"), value);
+            }
+        });
+        return fields;
+    }
+
+    private static String attribute(String tag, String name) {
+        Matcher found = Pattern.compile(" " + name + "=\"([^\"]*)\"").matcher(tag);
+        return found.find() ? found.group(1) : "";
+    }
+
+    private static Map<String, Object> request(long order, int paper) {
+        int id =
+                given().get("/api/orders/" + order + "/papers").then().extract().path("[" + paper + "].id");
+        return given().get("/api/orders/" + order + "/papers/" + id).jsonPath().getMap("request");
+    }
+
+    private static Response sent(String path, int version, String body) {
+        return given().contentType(ContentType.JSON)
+                .header("Idempotency-Key", UUID.randomUUID().toString())
+                .header("If-Match", "\"" + version + "\"")
+                .queryParam("by", "Ada")
+                .body(body)
+                .post(path);
+    }
+
     private static long opened() {
+        return opened("HALVERN-131");
+    }
+
+    private static long opened(String engine) {
         return given().contentType(ContentType.JSON)
                 .header("Idempotency-Key", UUID.randomUUID().toString())
                 .queryParam("by", "Ada")
-                .body("{\"customer\":\"Tessaly Rowing Club\",\"engine\":\"HALVERN-131\",\"block\":\"BP-" + ++tags
+                .body("{\"customer\":\"Tessaly Rowing Club\",\"engine\":\"" + engine + "\",\"block\":\"PB-" + ++tags
                         + "\"}")
                 .post("/api/orders")
                 .then()

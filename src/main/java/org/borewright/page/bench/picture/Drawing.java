@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.borewright.page.bench.sheet.HoleOnSheet;
 import org.borewright.page.bench.sheet.Sheet;
 
@@ -51,17 +52,22 @@ public final class Drawing {
                 .toList();
     }
 
-    /** Each hole to its own scale, against what it was to be honed to. */
+    /** Each hole to its own scale, over the whole of what it was to be honed to. */
     public static List<Profile> ofEach(Sheet sheet, List<List<SizeLine>> windows) {
         Drawing drawing = new Drawing(sheet);
         return sheet.holes().stream()
-                .map(hole -> {
-                    List<SizeLine> window = windows.get(hole.index());
-                    List<Double> own =
-                            drawing.read(hole, window).stream().map(Read::mm).toList();
-                    return drawing.profile(hole, window, Scale.of(own, window));
-                })
+                .map(hole -> drawing.profile(
+                        hole, windows.get(hole.index()), drawing.whole(hole, windows.get(hole.index()))))
                 .toList();
+    }
+
+    private Scale whole(HoleOnSheet hole, List<SizeLine> window) {
+        return Scale.of(
+                Stream.concat(
+                                read(hole, window).stream().map(Read::mm),
+                                window.stream().map(line -> line.at().doubleValue()))
+                        .toList(),
+                window);
     }
 
     /** What was read of a hole; a slip that lies far from every line is not drawn, for all else would shrink to nothing beside it. */

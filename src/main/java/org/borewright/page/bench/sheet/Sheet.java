@@ -27,7 +27,6 @@ public record Sheet(List<String> cylinders, Form form) {
     private static final String CANNOT_BE_MEASURED = "–";
     private static final int MOST_DEPTHS = 20;
     private static final int USUAL_DEPTHS = 3;
-    private static final int LEAST_FINDINGS = 2;
     private static final int MOST_FINDINGS = 20;
     private static final List<String> CROSS = List.of("thrust", "pin");
     private static final List<String> STAR = List.of("thrust", "pin", "45", "135");
@@ -114,7 +113,7 @@ public record Sheet(List<String> cylinders, Form form) {
         int noted = (int) IntStream.range(0, MOST_FINDINGS)
                 .takeWhile(i -> isTyped(HoleOnSheet.Seen.in(hole, i).kind()))
                 .count();
-        return IntStream.range(0, Math.max(LEAST_FINDINGS, Math.min(noted + 1, MOST_FINDINGS)))
+        return IntStream.range(0, Math.min(noted + 1, MOST_FINDINGS))
                 .mapToObj(i -> HoleOnSheet.Seen.in(hole, i))
                 .toList();
     }

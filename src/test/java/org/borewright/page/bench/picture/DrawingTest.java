@@ -63,6 +63,15 @@ class DrawingTest {
     }
 
     @Test
+    void aHonedHoleIsSeenAgainstTheWholeOfItsWindow() {
+        Profile hole = Drawing.ofEach(sheet("mm", "10", "40", "70.05", "70.10", "70.02", "70.06"), List.of(SIZES))
+                .get(0);
+
+        assertThat(hole.lines()).extracting(Profile.Line::label).containsExactly("standard", "+0.25", "+0.50");
+        assertThat(hole.lines()).extracting(Profile.Line::x).containsExactly("29.7", "120.0", "210.3");
+    }
+
+    @Test
     void aSlipFarFromEverySizeIsNotDrawn() {
         Profile hole = Drawing.of(sheet("mm", "10", "40", "7.005", "70.10", "700.2", "72.50"), SIZES)
                 .get(0);
