@@ -48,7 +48,7 @@ class EveryPageTest {
         "/shelf?engine=OSTRAVEL-4, 200",
         "/blocks, 200",
         "/blocks/nobody, 404",
-        "/orders/999/card, 404"
+        "/orders/999999999999/card, 404"
     })
     void isLockedAgainstWhatComesFromElsewhere(String path, int status) {
         Response page = seen(path);
