@@ -46,6 +46,7 @@ class BenchPagesInABrowserTest {
                 print(page, "card-print");
                 assertThat(page.locator("header nav")).isHidden();
                 assertThat(page.locator(".scan svg")).isVisible();
+                page.locator("td.pencil").all().forEach(box -> assertThat(box).isVisible());
             });
             chromium.at("/orders/" + quoted.number() + "/card", page -> Chromium.isForEverybody(page, "card-planned"));
         }
