@@ -43,29 +43,42 @@ class PagesBenchmark {
 
     @Test
     void weightAndTimeOfEachPageBesideAFile() throws IOException, InterruptedException {
-        Orders order = Orders.quoted("BENCH-1");
-        order.does("accept", "{\"quote\":1}").statusCode(200);
-        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
-        order.does("finish", Orders.HONED).statusCode(200);
-        String file = look(got("/").body()).iterator().next();
+        List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")
+                .forEach(part -> Orders.arrive(part, 2).statusCode(200));
+        Orders done = confirmed("BENCH-1");
+        done.does("finish", Orders.HONED).statusCode(200);
+        String ours = "/orders/" + confirmed("BENCH-2").number();
+        String quoted = "/orders/" + Orders.quoted("BENCH-3").number();
+        String file = look(got("/").body()).last();
         List<String> paths = List.of(
                 "/",
-                "/orders/" + order.number() + "/card",
-                "/orders/" + order.number() + "/card.pdf",
+                "/desk/OSTRAVEL-6?known=survey",
+                "/desk/OSTRAVEL-6/example",
+                "/orders",
+                ours,
                 "/bench",
                 "/bench/survey?engine=OSTRAVEL-6",
-                "/orders/" + order.number() + "/survey",
-                "/orders/" + order.number() + "/confirm",
-                "/orders/" + order.number() + "/hone",
-                "/orders/" + order.number() + "/finish",
+                quoted + "/survey",
+                ours + "/confirm",
+                ours + "/hone",
+                ours + "/finish",
+                ours + "/card",
+                ours + "/card.pdf",
                 "/shelf",
-                "/shelf?engine=OSTRAVEL-4",
+                "/shelf?engine=OSTRAVEL-6",
                 "/blocks",
                 "/blocks/BENCH-1");
         for (String path : paths) {
             print("page " + path, path, weight(path));
         }
         print("yardstick: the file " + file, file, got(file).body().length);
+    }
+
+    private static Orders confirmed(String block) {
+        Orders order = Orders.quoted(block);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        return order;
     }
 
     private void print(String name, String path, int weight) throws IOException, InterruptedException {

@@ -48,7 +48,7 @@ class EveryPageTest {
         "/shelf?engine=OSTRAVEL-4, 200",
         "/blocks, 200",
         "/blocks/nobody, 404",
-        "/orders/999999/card, 404",
+        "/orders/999999999999/card, 404",
         "/bench, 200",
         "/bench?words=ost, 200",
         "/bench/survey?engine=OSTRAVEL-6, 200",

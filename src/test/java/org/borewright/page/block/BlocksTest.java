@@ -42,7 +42,7 @@ class BlocksTest {
                 .contains("by Ada, " + told.getString("life[1].says"));
         assertThat(page)
                 .contains("<a href=\"/orders/" + order.number() + "\">" + order.number() + "</a>")
-                .contains("<rect class=\"found\"", "<rect class=\"signed\"");
+                .contains("<rect class=\"asfound\"", "<rect class=\"signed\"");
         assertThat(words(seen("/blocks/PB-1?unit=in").asString()))
                 .contains("Visit 2, finished: " + inInches("smallest") + " to " + inInches("largest") + ".");
     }

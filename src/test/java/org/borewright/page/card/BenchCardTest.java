@@ -99,8 +99,8 @@ class BenchCardTest {
     private static List<String> owed(JsonNode told) {
         List<String> owed = new ArrayList<>();
         JsonNode hole = told.at("/holes/0");
-        owed.add("Piston " + text(hole, "tag") + " " + text(hole, "piston") + ", "
-                + value(hole.at("/pistonDiameter/least")) + " as measured");
+        owed.add("Piston, measured " + text(hole, "tag") + " " + text(hole, "piston") + ", "
+                + value(hole.at("/pistonDiameter/least")));
         owed.add("Bore " + value(hole.get("boreTo")) + " ");
         owed.add("Hone " + value(hole.get("honeTo")) + " " + between(hole.get("window")));
         hole.get("ringGaps")
@@ -137,7 +137,7 @@ class BenchCardTest {
         order.does("confirm", Orders.PISTON_IN_HAND.replace("\"A\"", "\"B\"").replace("54.093", "54.094"))
                 .statusCode(200);
 
-        assertThat(page(order)).contains("Piston B ", "Hone 54.149 ").doesNotContain("Piston A ");
+        assertThat(page(order)).contains("Piston, measured B ", "Hone 54.149 ").doesNotContain("measured A ");
     }
 
     @Test
