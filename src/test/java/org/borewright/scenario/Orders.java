@@ -33,7 +33,11 @@ public final class Orders {
         this.version = 1;
     }
 
-    /** A single for parts alone, or with its block. */
+    /**
+     * A single for parts alone, or with its block.
+     *
+     * @param block its tag, that begins with letters of the test class alone: many classes share one database
+     */
     public static Orders opened(String kind, String block) {
         return opened("HALVERN-131", kind, block);
     }

@@ -12,7 +12,6 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.http.ContentType;
-import io.restassured.specification.RequestSpecification;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.net.URI;
@@ -21,6 +20,7 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import org.borewright.page.Chromium;
 import org.borewright.page.bench.paper.Answer;
+import org.borewright.scenario.Orders;
 import org.borewright.scenario.OwnShop;
 import org.junit.jupiter.api.Test;
 
@@ -276,12 +276,7 @@ class BenchInABrowserTest {
     }
 
     private static long opened() {
-        return Long.parseLong(text(
-                sent(
-                        "/api/orders",
-                        "",
-                        "{\"customer\":\"Tessaly Rowing Club\",\"engine\":\"OSTRAVEL-4\",\"block\":\"BB-1\"}"),
-                "number"));
+        return Orders.opened("OSTRAVEL-4", "rebuild", "BB-1").number();
     }
 
     /** What the desk does between survey and bench. */
@@ -293,14 +288,13 @@ class BenchInABrowserTest {
     }
 
     private static Answer sent(String path, String version, String body) {
-        RequestSpecification request = given().contentType(ContentType.JSON)
+        return Answer.of(given().contentType(ContentType.JSON)
                 .header("Idempotency-Key", UUID.randomUUID().toString())
+                .header("If-Match", "\"" + version + "\"")
                 .queryParam("by", "Ada")
-                .body(body);
-        if (!version.isEmpty()) {
-            request.header("If-Match", "\"" + version + "\"");
-        }
-        return Answer.of(request.post(path).asString());
+                .body(body)
+                .post(path)
+                .asString());
     }
 
     private static Answer order(long order) {

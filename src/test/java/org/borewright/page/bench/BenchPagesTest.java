@@ -15,6 +15,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.borewright.page.Form;
+import org.borewright.scenario.Orders;
 import org.borewright.scenario.OwnShop;
 import org.junit.jupiter.api.Test;
 
@@ -263,17 +264,7 @@ class BenchPagesTest {
     }
 
     private static long opened(String engine) {
-        return given().contentType(ContentType.JSON)
-                .header("Idempotency-Key", UUID.randomUUID().toString())
-                .queryParam("by", "Ada")
-                .body("{\"customer\":\"Tessaly Rowing Club\",\"engine\":\"" + engine + "\",\"block\":\"PB-" + ++tags
-                        + "\"}")
-                .post("/api/orders")
-                .then()
-                .statusCode(201)
-                .extract()
-                .jsonPath()
-                .getLong("number");
+        return Orders.opened(engine, "rebuild", "SH-" + ++tags).number();
     }
 
     private static Map<String, String> survey() {
