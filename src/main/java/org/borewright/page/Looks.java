@@ -3,17 +3,15 @@ package org.borewright.page;
 import io.quarkus.qute.TemplateExtension;
 import java.io.IOException;
 import java.io.InputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import org.borewright.order.journal.Digest;
 
 /** What templates ask for besides the answers. */
 @TemplateExtension(namespace = "page")
@@ -49,9 +47,8 @@ final class Looks {
     private static String address(String name) {
         String path = "/look/" + name;
         try (InputStream file = Objects.requireNonNull(Looks.class.getResourceAsStream(FOLDER + path), path)) {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(file.readAllBytes());
-            return path + "?" + HexFormat.of().formatHex(digest).substring(0, TOLD_APART_BY);
-        } catch (IOException | NoSuchAlgorithmException broken) {
+            return path + "?" + Digest.hex(file.readAllBytes()).substring(0, TOLD_APART_BY);
+        } catch (IOException broken) {
             throw new IllegalStateException(broken);
         }
     }

@@ -14,6 +14,7 @@ import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.order.Errand;
 import org.borewright.order.desk.OrderBench;
+import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.QuoteRow;
 
@@ -58,9 +59,7 @@ public class OrderMoves {
     @Path("quotes")
     public Response quote(@BeanParam Sent sent, byte[] body) {
         surveying.lookAtTheShelf();
-        Caller caller = sent.caller(body);
-        Errand errand = caller.with(Numbers.order(sent.order()));
-        return counter.answer(caller, () -> {
+        return answered(sent, body, errand -> {
             QuoteRow quote = quoting.quote(errand, body);
             return counter.made(quote, OrderRow.<OrderRow>findById(errand.order()).version);
         });
@@ -133,14 +132,16 @@ public class OrderMoves {
     }
 
     private Response judged(Sent sent, byte[] body, Function<Errand, OrderBench.Benched> work) {
-        Caller caller = sent.caller(body);
-        Errand errand = caller.with(Numbers.order(sent.order()));
-        return counter.answer(caller, () -> counter.judged(work.apply(errand)));
+        return answered(sent, body, errand -> counter.judged(work.apply(errand)));
     }
 
     private Response moved(Sent sent, byte[] body, Function<Errand, OrderRow> work) {
+        return answered(sent, body, errand -> counter.moved(work.apply(errand)));
+    }
+
+    private Response answered(Sent sent, byte[] body, Function<Errand, Reply> work) {
         Caller caller = sent.caller(body);
         Errand errand = caller.with(Numbers.order(sent.order()));
-        return counter.answer(caller, () -> counter.moved(work.apply(errand)));
+        return counter.answer(caller, () -> work.apply(errand));
     }
 }

@@ -117,7 +117,7 @@ class Turn {
                 Optional.of(order.matter(done.wrote()))));
     }
 
-    /** Writes a line, the last thing a transaction does. */
+    /** Writes a line. It holds the head of the journal, and nothing that others may hold is taken after it. */
     void write(Deed deed) {
         JournalHead.add(now(), deed);
     }

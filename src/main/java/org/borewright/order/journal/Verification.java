@@ -3,12 +3,12 @@ package org.borewright.order.journal;
 import java.util.Optional;
 
 /**
- * The journal read from its first line, each held against the seal of the line before. Whoever noted position and seal of a day
+ * The journal read from its first line, each held against the seal of the line before, and against the rows it tells of. Whoever noted position and seal of a day
  * elsewhere, on paper say, can prove later that nothing up to there was changed, not even by rewriting all of it.
  *
  * @param lines that hold together, from the first
  * @param seal of the last of them
- * @param broken the first line that was changed, or does not follow; empty where all hold
+ * @param broken the first line that was changed, does not follow, or tells of rows that are otherwise by now; empty where all hold
  */
 public record Verification(long lines, String seal, Optional<Entry> broken) {
 

@@ -12,7 +12,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.borewright.api.bench.BenchResource;
 import org.borewright.api.lookup.engine.EngineAnswer;
@@ -102,20 +101,16 @@ public class Confirming {
             return surveys.shown(folder, Occasion.CONFIRM);
         }
         Optional<PaperAnswer> former = folder.last("bench").filter(paper -> folder.isConfirmed());
-        Form form = former.map(paper -> recalled(paper).only(name -> !name.equals("/date")))
+        Form form = former.map(paper -> Recalled.of(paper).only(name -> !name.equals("/date")))
                 .orElseGet(() -> begun(folder))
                 .with("version", Integer.toString(folder.order().version()));
-        return page(folder, Entry.of(form), former.map(paper -> Answer.of(Objects.requireNonNull(paper.answer()))));
-    }
-
-    private static Form recalled(PaperAnswer paper) {
-        return Recalled.of(Objects.requireNonNull(paper.request()));
+        return page(folder, Entry.of(form), former.map(paper -> Answer.of(paper)));
     }
 
     /** What the survey tells of the holes, and a row for the piston that was sold for each. */
     private Form begun(Folder folder) {
         Form form = folder.last("survey")
-                .map(paper -> Carried.fromSurvey(recalled(paper)))
+                .map(paper -> Carried.fromSurvey(Recalled.of(paper)))
                 .orElseGet(Form::empty)
                 .with("/engine", folder.order().engine())
                 .with("/size", folder.size().orElse(""));

@@ -7,7 +7,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
-import java.util.Objects;
 import java.util.Optional;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.page.Page;
@@ -51,7 +50,7 @@ public class HoneSheet {
         Folder folder = folders.open(of);
         Optional<Object> plan = folder.last("bench")
                 .filter(paper -> folder.isConfirmed() && !folder.isRingsOnly())
-                .map(paper -> Answer.of(Objects.requireNonNull(paper.answer())).told());
+                .map(paper -> Answer.of(paper).told());
         return Page.of(new HonePage(
                 folder.order(),
                 folder.isConfirmed(),

@@ -2,7 +2,6 @@ package org.borewright.page.bench;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
@@ -27,22 +26,17 @@ record Honed(Answer plan, Form form, Optional<Answer> judged) {
     static Honed of(Folder folder, EngineAnswer engine) {
         List<String> cylinders = SurveySheets.cylinders(engine);
         Optional<PaperAnswer> paired = folder.last("bench").filter(paper -> folder.isConfirmed());
-        Answer plan = paired.map(paper -> Answer.of(Objects.requireNonNull(paper.answer())))
-                .orElse(new Answer(null));
+        Answer plan = paired.map(paper -> Answer.of(paper)).orElse(new Answer(null));
         Optional<PaperAnswer> last = folder.last("finish")
                 .filter(paper ->
                         paired.filter(pairing -> paper.id() > pairing.id()).isPresent());
-        Optional<Form> sent = last.flatMap(paper -> FormerSheet.of(cylinders, recalled(paper)))
+        Optional<Form> sent = last.flatMap(paper -> FormerSheet.of(cylinders, Recalled.of(paper)))
                 .map(form -> form.only(name -> !name.equals("/date")));
         return new Honed(
                 plan,
-                sent.or(() -> paired.map(paper -> begun(cylinders, recalled(paper), plan)))
+                sent.or(() -> paired.map(paper -> begun(cylinders, Recalled.of(paper), plan)))
                         .orElseGet(() -> Sheet.blank(cylinders)),
-                last.map(paper -> Answer.of(Objects.requireNonNull(paper.answer()))));
-    }
-
-    private static Form recalled(PaperAnswer paper) {
-        return Recalled.of(Objects.requireNonNull(paper.request()));
+                last.map(paper -> Answer.of(paper)));
     }
 
     /** The pistons as measured, each for the hole it was paired with, and a sheet on which nothing is read. */

@@ -1,9 +1,6 @@
 package org.borewright.page.bench;
 
-import jakarta.ws.rs.core.Response;
 import java.util.Locale;
-import org.borewright.api.order.OrderMoves;
-import org.borewright.page.SentForm;
 
 /** What the holes of an order are surveyed for: each a move that is sent the body of a match. */
 enum Occasion {
@@ -40,16 +37,6 @@ enum Occasion {
     /** The move as the API calls it. */
     String move() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** Does it. @throws ProblemException if the order does not allow it, or the body cannot be answered */
-    Response does(OrderMoves moves, SentForm sent, byte[] body) {
-        return switch (this) {
-            case SURVEY -> moves.survey(sent, body);
-            case DID_NOT_CLEAN_UP -> moves.didNotCleanUp(sent, body);
-            case CONFIRM -> moves.confirm(sent, body);
-            case FINISH -> moves.finish(sent, body);
-        };
     }
 
     /** What the sheet of an order is for. */

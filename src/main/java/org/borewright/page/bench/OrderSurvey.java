@@ -8,10 +8,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.order.OrderMoves;
@@ -33,6 +30,9 @@ import org.borewright.page.bench.sheet.Sheet;
 @Path("/orders/{order}")
 @Produces(Page.MEDIA_TYPE)
 public class OrderSurvey {
+
+    private static final List<String> MEASURED =
+            List.of("/readings/", "/diameter", "/findings/", "/wallReach/", "/readingsChecked");
 
     private final Folders folders;
     private final SurveySheets sheets;
@@ -80,29 +80,23 @@ public class OrderSurvey {
         Optional<PaperAnswer> last = occasion == Occasion.FINISH
                 ? folder.last("finish").or(() -> folder.last("bench"))
                 : folder.last("survey");
-        Form form = last.flatMap(paper -> FormerSheet.of(
-                        SurveySheets.cylinders(engine), Recalled.of(Objects.requireNonNull(paper.request()))))
-                .map(former -> occasion == Occasion.SURVEY ? former : begun(former, occasion))
+        Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
+                .map(former -> begun(former, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
         return sheets.page(
                 task(folder, occasion),
                 engine,
                 Entry.of(form.with("version", Integer.toString(folder.order().version()))),
-                occasion == Occasion.SURVEY || occasion == Occasion.FINISH
-                        ? last.map(paper -> Answer.of(Objects.requireNonNull(paper.answer())))
-                        : Optional.empty());
+                occasion == Occasion.SURVEY || occasion == Occasion.FINISH ? last.map(Answer::of) : Optional.empty());
     }
 
     /** Holes that are no longer as they were: how they were measured stays. */
     private static Form begun(Form former, Occasion occasion) {
-        Map<String, String> fields = new LinkedHashMap<>(former.fields());
-        if (occasion == Occasion.DID_NOT_CLEAN_UP) {
-            List<String> measured = List.of("/readings/", "/diameter", "/findings/", "/wallReach/", "/readingsChecked");
-            fields.keySet()
-                    .removeIf(name ->
-                            name.contains("/cylinders/") && measured.stream().anyMatch(name::contains));
-        }
-        return new Form(fields);
+        return occasion == Occasion.DID_NOT_CLEAN_UP ? former.only(name -> !isMeasured(name)) : former;
+    }
+
+    private static boolean isMeasured(String name) {
+        return name.contains("/cylinders/") && MEASURED.stream().anyMatch(name::contains);
     }
 
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {
@@ -121,7 +115,7 @@ public class OrderSurvey {
         }
         try {
             Form asked = sheet.asked();
-            occasion.does(moves, new SentForm(order, occasion.path(), asked), asked.body());
+            moves.move(occasion.path(), new SentForm(order, occasion.path(), asked), asked.body());
             return Page.seeOther("/orders/" + order + (occasion == Occasion.CONFIRM ? "/hone" : after(occasion)));
         } catch (ProblemException refused) {
             return sheets.page(

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Whether the journal is whole.
  *
- * @param holds whether every line follows from the one before, up to the last
+ * @param holds whether every line follows from the one before, up to the last, and what it speaks of lies in the tables as it was sealed
  * @param lines that hold
  * @param seal of the last of them: noted elsewhere, it proves later that nothing up to here was changed
- * @param broken the position of the first line that was changed, or does not follow; absent where all hold
+ * @param broken the position of the first line that was changed, does not follow, or tells of rows that are otherwise by now; absent where all hold
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record VerificationAnswer(

@@ -3,7 +3,9 @@ package org.borewright.page.bench.paper;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.page.Told;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +24,11 @@ public record Answer(@Nullable Object told) {
     /** The whole of an answer that was kept. */
     public static Answer of(String answer) {
         return of(answer.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The whole of what was answered on a paper that was fetched whole. */
+    public static Answer of(PaperAnswer paper) {
+        return of(Objects.requireNonNull(paper.answer(), "a whole paper has its answer"));
     }
 
     /** A member. */

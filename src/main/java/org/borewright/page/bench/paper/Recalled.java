@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.page.Form;
 
 /** Fills a form in again from a body that was sent, every figure as it was written there. */
@@ -31,6 +33,11 @@ public final class Recalled {
         } catch (IOException neverKept) {
             throw new UncheckedIOException(neverKept);
         }
+    }
+
+    /** The form of what was asked on a paper that was fetched whole. */
+    public static Form of(PaperAnswer paper) {
+        return of(Objects.requireNonNull(paper.request(), "a whole paper has its question"));
     }
 
     private void value(JsonToken token, String pointer) throws IOException {
