@@ -120,9 +120,9 @@ public record Hold(
                 "No set of rings, pin and clips that fits the pistons of the size is to be had.",
                 "Find the parts elsewhere: see the row of the size."),
         /** A check is beyond its limit. */
-        CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),
+        CHECK_OUT("A check is beyond its limit.", "Put right what is beyond its limit."),
         /** A check is too close to call, or lacks a figure. */
-        CHECK_OPEN("A check is not proven.", "See the check for the reading that settles it."),
+        CHECK_OPEN("A check is not proven.", "Measure again what is not proven."),
         /** The kit is short of a part. */
         KIT_SHORT(
                 "The kit is short of a part that cannot be had.", "Find the part elsewhere, or ask for a larger size."),

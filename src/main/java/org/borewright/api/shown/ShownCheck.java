@@ -3,6 +3,11 @@ package org.borewright.api.shown;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.Rule;
@@ -124,5 +129,21 @@ public record ShownCheck(
                                 .orElse(null)
                         : null;
         };
+    }
+
+    /** The ways out of checks, each once and in a sentence of its own; empty where none of them has one. */
+    public static Optional<String> waysOut(List<Check> checks, LengthUnit unit) {
+        return Optional.of(checks.stream()
+                        .map(check -> next(check, unit))
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .map(ShownCheck::sentence)
+                        .collect(Collectors.joining(" ")))
+                .filter(told -> !told.isEmpty());
+    }
+
+    private static String sentence(String way) {
+        String begun = way.substring(0, 1).toUpperCase(Locale.ROOT) + way.substring(1);
+        return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
     }
 }

@@ -104,11 +104,11 @@ public record BenchHold(
                 "The holes were measured before the block was at room temperature.",
                 "Let the block stand until it is at room temperature, and measure all holes again."),
         /** A check is beyond its limit. */
-        CHECK_OUT("A check is beyond its limit.", "See the check for the way out."),
+        CHECK_OUT("A check is beyond its limit.", "Put right what is beyond its limit."),
         /** Something was not measured. */
-        CHECK_UNKNOWN("A check could not be made.", "See the check for what must be measured."),
+        CHECK_UNKNOWN("A check could not be made.", "Measure what is missing."),
         /** A check is too close to call. */
-        CHECK_OPEN("A check is too close to call.", "See the check for the gauge that settles it.");
+        CHECK_OPEN("A check is too close to call.", "Measure it again with a better gauge.");
 
         private final String sentence;
         private final String wayOut;

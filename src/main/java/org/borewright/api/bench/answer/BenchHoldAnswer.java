@@ -1,7 +1,10 @@
 package org.borewright.api.bench.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.borewright.api.match.answer.HoldAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.kit.bench.BenchHold;
@@ -20,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param queries what is asked about the readings of its one cylinder; absent where nothing is
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-record BenchHoldAnswer(
+public record BenchHoldAnswer(
         String reason,
         String says,
         String next,
@@ -28,6 +31,14 @@ record BenchHoldAnswer(
         List<String> pistons,
         List<ShownCheck> checks,
         @Nullable List<HoldAnswer.QueryAnswer> queries) {
+
+    /** Their own way out leads to the checks, whose ways out are told instead. */
+    private static final Set<BenchHold.Reason> TOLD_BY_CHECKS =
+            EnumSet.of(BenchHold.Reason.CHECK_OUT, BenchHold.Reason.CHECK_UNKNOWN, BenchHold.Reason.CHECK_OPEN);
+
+    /** Their own way out leaves a figure to the checks, which is told after it. */
+    private static final Set<BenchHold.Reason> COMPLETED_BY_CHECKS =
+            EnumSet.of(BenchHold.Reason.SIZE_BLOCKED, BenchHold.Reason.PISTON_OPEN, BenchHold.Reason.TARGET_NOT_PROVEN);
 
     static List<BenchHoldAnswer> of(List<BenchHold> holds, LengthUnit unit) {
         return holds.stream().map(hold -> of(hold, unit)).toList();
@@ -37,7 +48,7 @@ record BenchHoldAnswer(
         return new BenchHoldAnswer(
                 hold.reason().label(),
                 hold.says(),
-                hold.reason().wayOut(),
+                next(hold, unit),
                 hold.cylinders(),
                 hold.pistons(),
                 hold.checks().stream().map(check -> ShownCheck.of(check, unit)).toList(),
@@ -46,5 +57,17 @@ record BenchHoldAnswer(
                         : hold.queries().stream()
                                 .map(query -> HoldAnswer.QueryAnswer.of(query, unit))
                                 .toList());
+    }
+
+    /** The way out of a hold, which needs no check to be looked up. */
+    public static String next(BenchHold hold, LengthUnit unit) {
+        String own = hold.reason().wayOut();
+        Optional<String> ways = ShownCheck.waysOut(hold.checks(), unit);
+        if (TOLD_BY_CHECKS.contains(hold.reason())) {
+            return ways.orElse(own);
+        }
+        return COMPLETED_BY_CHECKS.contains(hold.reason())
+                ? own + ways.map(told -> " " + told).orElse("")
+                : own;
     }
 }

@@ -145,6 +145,8 @@ public record HoldAnswer(
     /** The way out of a hold: where the skim is too deep with the most it may be, where clearances are too close with what proves them. */
     static String next(Hold hold, LengthUnit unit) {
         return switch (hold.reason()) {
+            case CHECK_OUT, CHECK_OPEN ->
+                ShownCheck.waysOut(hold.checks(), unit).orElse(hold.reason().wayOut());
             case CLEARANCE_TOO_CLOSE -> withPistons(hold);
             case SKIMMED_TOO_FAR -> skimmed(hold, unit);
             case SKIMMED_TOO_FAR_BEFORE ->

@@ -1,17 +1,12 @@
 package org.borewright.api.order.answer;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import org.borewright.api.bench.answer.BenchHoldAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.fit.Check;
 import org.borewright.kit.bench.BenchHold;
-import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.rings.RingsInHole;
@@ -22,17 +17,17 @@ import org.borewright.order.OrderHold;
 /** Says why the bench does not let an order go on, each hold with a way out that needs no paper to be looked up. */
 public final class Holds {
 
-    /** Their own way out leads to the checks, whose ways out are told here. */
-    private static final Set<Reason> TOLD_BY_CHECKS =
-            EnumSet.of(Reason.CHECK_OUT, Reason.CHECK_UNKNOWN, Reason.CHECK_OPEN);
-
     private Holds() {}
 
     /** What stands in the way on the bench. */
     public static List<OrderHold> of(List<BenchHold> holds, LengthUnit unit) {
         return holds.stream()
                 .map(hold -> new OrderHold(
-                        hold.reason().label(), hold.says(), next(hold, unit), hold.cylinders(), hold.pistons()))
+                        hold.reason().label(),
+                        hold.says(),
+                        BenchHoldAnswer.next(hold, unit),
+                        hold.cylinders(),
+                        hold.pistons()))
                 .toList();
     }
 
@@ -81,32 +76,8 @@ public final class Holds {
                 check.outcome().label(),
                 "For new rings alone: " + check.rule().title() + where + ": "
                         + check.outcome().label() + ".",
-                ways(List.of(check), unit).orElse(check.rule().wayOut()),
+                ShownCheck.waysOut(List.of(check), unit).orElse(check.rule().wayOut()),
                 cylinders,
                 List.of());
-    }
-
-    private static String next(BenchHold hold, LengthUnit unit) {
-        Optional<String> ways = ways(hold.checks(), unit);
-        if (TOLD_BY_CHECKS.contains(hold.reason())) {
-            return ways.orElse(hold.reason().wayOut());
-        }
-        return hold.reason().wayOut() + ways.map(told -> " " + told).orElse("");
-    }
-
-    /** The ways out of checks, each once. */
-    private static Optional<String> ways(List<Check> checks, LengthUnit unit) {
-        return Optional.of(checks.stream()
-                        .map(check -> ShownCheck.of(check, unit).next())
-                        .filter(Objects::nonNull)
-                        .distinct()
-                        .map(Holds::sentence)
-                        .collect(Collectors.joining(" ")))
-                .filter(told -> !told.isEmpty());
-    }
-
-    private static String sentence(String way) {
-        String begun = way.substring(0, 1).toUpperCase(Locale.ROOT) + way.substring(1);
-        return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
     }
 }
