@@ -39,6 +39,11 @@ final class Looks {
         return AT_THE_SHOP.format(moment);
     }
 
+    /** Whether an answer says a sentence already, so that it need not stand a second time. */
+    static boolean tells(String says, String sentence) {
+        return says.contains(sentence.replaceAll("\\.$", ""));
+    }
+
     /** A key for a form, new with each. */
     static String key() {
         return UUID.randomUUID().toString();

@@ -1,5 +1,8 @@
 package org.borewright.page;
 
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
+import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -7,6 +10,8 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.net.URI;
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.borewright.api.guard.Unreached;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemDocument;
 import org.borewright.api.problem.ProblemException;
@@ -57,21 +62,38 @@ final class PageGuard {
 
     @ServerResponseFilter
     void complete(ContainerRequestContext asked, ContainerResponseContext answer) {
-        if (answer.getEntity() instanceof ProblemDocument problem && isForAPerson(asked)) {
+        if (answer.getEntity() instanceof ProblemDocument problem
+                && isForAPerson(
+                        asked.getUriInfo().getRequestUri().getRawPath(), asked.getHeaderString(HttpHeaders.ACCEPT))) {
             answer.setEntity(new ProblemPage(problem).render(), null, MediaType.valueOf(Page.MEDIA_TYPE));
         }
         MediaType type = answer.getMediaType();
         if (type != null && type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
-            answer.getHeaders().putSingle("Content-Security-Policy", POLICY);
-            answer.getHeaders().putSingle("Referrer-Policy", "same-origin");
+            lock((name, value) -> answer.getHeaders().putSingle(name, value));
         }
     }
 
+    /** A refusal before any endpoint was reached, as of a body that is too large or a path that is none. */
+    void show(@Observes Unreached refusal) {
+        HttpServerRequest asked = refusal.asked().request();
+        if (isForAPerson(asked.path(), asked.getHeader(HttpHeaders.ACCEPT))) {
+            HttpServerResponse answer = refusal.asked().response();
+            lock((name, value) -> answer.putHeader(name, value));
+            answer.setStatusCode(refusal.document().status())
+                    .putHeader(HttpHeaders.CONTENT_TYPE, Page.MEDIA_TYPE)
+                    .end(new ProblemPage(refusal.document()).render());
+        }
+    }
+
+    private static void lock(BiConsumer<String, String> header) {
+        header.accept("Content-Security-Policy", POLICY);
+        header.accept("Referrer-Policy", "same-origin");
+    }
+
     /** Whoever asks the API gets JSON, with a browser too. */
-    private static boolean isForAPerson(ContainerRequestContext asked) {
-        String path = asked.getUriInfo().getRequestUri().getRawPath();
-        String accepted = asked.getHeaderString(HttpHeaders.ACCEPT);
-        return accepted != null
+    private static boolean isForAPerson(@Nullable String path, @Nullable String accepted) {
+        return path != null
+                && accepted != null
                 && accepted.contains(MediaType.TEXT_HTML)
                 && !path.startsWith("/api")
                 && !path.startsWith("/problems");

@@ -38,6 +38,22 @@ if (sheet) {
     }
   });
 
+  const dash = (field) => {
+    field.value = "–";
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+  };
+  for (const grid of sheet.querySelectorAll(".hole > .grid")) {
+    const cells = readings.filter((cell) => grid.contains(cell));
+    const cannot = document.createElement("button");
+    Object.assign(cannot, { type: "button", className: "cannot quiet", tabIndex: -1, textContent: "– This one cannot be measured" });
+    cannot.addEventListener("pointerdown", (event) => event.preventDefault());
+    cannot.addEventListener("click", () => {
+      const at = cells.includes(document.activeElement) ? document.activeElement : cells.find((cell) => !cell.value.trim());
+      if (at) dash(at);
+    });
+    grid.after(cannot);
+  }
+
   const svg = (name, attributes, text) => {
     const element = document.createElementNS("http://www.w3.org/2000/svg", name);
     for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
@@ -51,21 +67,24 @@ if (sheet) {
     title: picture.querySelector("title"),
     lines: picture.dataset.lines.split(";").filter(Boolean).map((line) => ({ label: line.split("|")[0], at: Number(line.split("|")[1]) })),
     cells: readings.filter((cell) => places.has(cell) && places.get(cell).hole === picture.dataset.profile),
+    alone: sheet.querySelector(`[name="number:/cylinders/${picture.dataset.profile}/diameter"]`),
   }));
   const together = sheet.querySelector("[name='/condition']") !== null;
   const depths = readings.filter((field) => field.dataset.depth);
   const unit = sheet.querySelector("[name='/unit']");
 
-  const read = ({ cells, lines }) => {
+  const read = ({ cells, lines, alone }) => {
     const factor = unit && unit.value === "in" ? 25.4 : 1;
     const down = depths.map(figure);
     const deepest = Math.max(0, ...down);
     const taken = cells.filter((cell) => figure(cell) !== null);
     const byDepth = deepest > 0 && taken.every((cell) => down[places.get(cell).row] !== null);
-    return taken.map((cell) => ({
+    const single = !taken.length && alone && figure(alone) !== null;
+    const at = single ? [{ axis: null, typed: alone.value.trim(), mm: figure(alone) * factor, y: 198 }] : taken.map((cell) => ({
       axis: places.get(cell).axis, typed: cell.value.trim(), mm: figure(cell) * factor,
       y: 46 + 152 * (byDepth ? down[places.get(cell).row] / deepest : (places.get(cell).row + 1) / depths.length),
-    })).filter((one) => !lines.length || lines.some((line) => Math.abs(line.at - one.mm) <= 2));
+    }));
+    return at.filter((one) => !lines.length || lines.some((line) => Math.abs(line.at - one.mm) <= 2));
   };
   const scale = (taken, lines) => {
     const at = lines.map((line) => line.at);
@@ -83,7 +102,7 @@ if (sheet) {
     const x = (mm) => (8 + ((mm - left) / (right - left)) * 224).toFixed(1);
     const parts = [];
     lines.filter((line) => line.at >= left && line.at <= right).forEach((line, i) => {
-      parts.push(svg("path", { class: "against", d: `M${x(line.at)} 34V212` }), svg("text", { class: "against", x: x(line.at), y: i % 2 ? 30 : 14 }, line.label));
+      parts.push(svg("path", { class: "against", d: `M${x(line.at)} 34V212` }), svg("text", { class: "against", x: Math.min(Math.max(x(line.at), 32), 208), y: i % 2 ? 30 : 14 }, line.label));
     });
     const widest = new Map();
     let largest = null, smallest = null;
@@ -97,14 +116,16 @@ if (sheet) {
       const edge = [rows[rows.length - 1][0], rows[0][0]].map((y) => `${x(smallest.mm)},${y.toFixed(1)}`);
       parts.push(svg("polygon", { class: "worn", points: [...rows.map(([y, one]) => `${x(one.mm)},${y.toFixed(1)}`), ...edge].join(" ") }));
     }
-    for (const axis of new Set(taken.map((one) => one.axis))) {
+    for (const axis of new Set(taken.map((one) => one.axis).filter((one) => one !== null))) {
       const own = taken.filter((one) => one.axis === axis);
       parts.push(svg("polyline", { class: `trace t${axis}`, points: own.map((one) => `${x(one.mm)},${one.y.toFixed(1)}`).join(" ") }));
       for (const one of own) parts.push(svg("circle", { class: `reading t${axis}`, cx: x(one.mm), cy: one.y.toFixed(1), r: 4 }));
     }
-    if (largest) parts.push(svg("circle", { class: "largest", cx: x(largest.mm), cy: largest.y.toFixed(1), r: 8 }));
+    const single = taken.length === 1 && taken[0].axis === null;
+    if (single) parts.push(svg("path", { class: "alone", d: `M${x(largest.mm)} 38V212` }));
+    else if (largest) parts.push(svg("circle", { class: "largest", cx: x(largest.mm), cy: largest.y.toFixed(1), r: 8 }));
     drawn.replaceChildren(...parts);
-    title.textContent = title.textContent.replace(/: [^:]*\. The/, `: ${largest ? `${taken.length} readings, from ${smallest.typed} to ${largest.typed}` : "nothing is read yet"}. The`);
+    title.textContent = title.textContent.replace(/: [^:]*\. The/, `: ${single ? `one diameter, ${largest.typed}` : largest ? `${taken.length} readings, from ${smallest.typed} to ${largest.typed}` : "nothing is read yet"}. The`);
   };
   const drawAll = () => {
     const all = together ? pictures.flatMap(read) : null;

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
@@ -28,6 +29,12 @@ public final class Chromium implements AutoCloseable {
     private static final Path SCREENS = Path.of("target", "screens");
     private static final List<Integer> WIDTHS = List.of(360, 900, 1600);
     private static final int HEIGHT = 900;
+
+    /** Words in pictures, which axe does not look at: black is seen by day alone. */
+    private static final String UNLIKE_THE_INK = """
+            [...document.querySelectorAll('svg text')]
+                .filter(it => matchMedia('(prefers-color-scheme: dark)').matches && getComputedStyle(it).fill === 'rgb(0, 0, 0)')
+                .map(it => it.outerHTML)""";
 
     private final Playwright playwright;
     private final Browser browser;
@@ -65,7 +72,11 @@ public final class Chromium implements AutoCloseable {
 
     /** Looks at a page. What the policy of the page forbids, or a script gets wrong, is a fault of the page. */
     public void at(String path, Consumer<Page> look) {
-        try (BrowserContext context = browser.newContext(context())) {
+        at(path, context(), look);
+    }
+
+    private void at(String path, Browser.NewContextOptions how, Consumer<Page> look) {
+        try (BrowserContext context = browser.newContext(how)) {
             Page page = context.newPage();
             List<String> complaints = new ArrayList<>();
             page.onConsoleMessage(message -> {
@@ -78,6 +89,28 @@ public final class Chromium implements AutoCloseable {
             look.accept(page);
             assertThat(complaints).as("what the browser complains of").isEmpty();
         }
+    }
+
+    /** The same on a telephone, where there is a finger and no keyboard. */
+    public void onATelephoneAt(String path, Consumer<Page> look) {
+        at(
+                path,
+                context()
+                        .setViewportSize(WIDTHS.get(0), HEIGHT)
+                        .setHasTouch(true)
+                        .setIsMobile(true),
+                look);
+    }
+
+    /** Presses a key that leads to another page, and looks at nothing before that is there and its scripts have run. */
+    public static void leaves(Page page, String key) {
+        AtomicInteger shown = new AtomicInteger();
+        Consumer<Page> counts = there -> shown.incrementAndGet();
+        page.onDOMContentLoaded(counts);
+        page.keyboard().press(key);
+        page.waitForCondition(() -> shown.get() > 0);
+        page.offDOMContentLoaded(counts);
+        page.waitForLoadState();
     }
 
     private static Browser.NewContextOptions context() {
@@ -111,6 +144,9 @@ public final class Chromium implements AutoCloseable {
             assertThat(new AxeBuilder(page).analyze().getViolations())
                     .as("%s, %s", name, scheme)
                     .extracting(Chromium::said)
+                    .isEmpty();
+            assertThat((List<?>) page.evaluate(UNLIKE_THE_INK))
+                    .as("words in pictures of %s that are not written in an ink of its palette, %s", name, scheme)
                     .isEmpty();
         }
     }

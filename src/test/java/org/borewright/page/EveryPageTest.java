@@ -3,11 +3,25 @@ package org.borewright.page;
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.zip.GZIPInputStream;
 import org.borewright.api.guard.Routes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +34,9 @@ class EveryPageTest {
     private static final String A_BROWSER = "text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8";
     private static final int HEAVIEST_BYTES = 100_000;
     private static final Pattern LOOK = Pattern.compile("(?:href|src)=\"(/look/[^\"]+)\"");
+
+    @TestHTTPResource("/")
+    URI service;
 
     @Inject
     Routes routes;
@@ -90,6 +107,92 @@ class EveryPageTest {
                 weight += file.asByteArray().length;
             }
             assertThat(weight).as(path).isLessThan(HEAVIEST_BYTES);
+        }
+    }
+
+    /** As it goes over the line to a browser, which asks for it packed; the sheet of an engine with six holes has the most fields. */
+    @Test
+    void theLargestSheetIsLightOnTheWay() {
+        Form sheet = new Form(Map.of("/engine", "OSTRAVEL-6", "then", "deeper"));
+        for (int axis = 0; axis < 4; axis++) {
+            sheet = sheet.with(
+                    (axis < 2 ? "" : "number:") + "/cylinders/0/grid/axes/" + axis,
+                    List.of("thrust", "pin", "45", "135").get(axis));
+        }
+        for (int depth = 0; depth < 4; depth++) {
+            sheet = sheet.with("number:/cylinders/0/grid/depths/" + depth, "" + (10 + 20 * depth));
+        }
+        String form = sheet.fields().entrySet().stream()
+                .map(field -> URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8) + "="
+                        + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        String path = "/bench/survey";
+        HttpRequest.Builder asked = HttpRequest.newBuilder(service.resolve(path))
+                .header("Content-Type", Form.MEDIA_TYPE)
+                .POST(HttpRequest.BodyPublishers.ofString(form));
+
+        String page = new String(packed(asked, true), StandardCharsets.UTF_8);
+        assertThat(page.split("name=\"number:/cylinders/[0-9]/grid/readings/", -1))
+                .hasSize(6 * 5 * 4 + 1);
+        int weight = packed(asked, false).length;
+        for (MatchResult look : LOOK.matcher(page).results().toList()) {
+            weight += packed(HttpRequest.newBuilder(service.resolve(look.group(1))), false).length;
+        }
+        assertThat(weight).isLessThan(HEAVIEST_BYTES);
+    }
+
+    /** An answer that was asked for packed, or what was in it. */
+    private static byte[] packed(HttpRequest.Builder asked, boolean opened) {
+        try {
+            HttpResponse<byte[]> answer = HttpClient.newHttpClient()
+                    .send(asked.setHeader("Accept-Encoding", "gzip").build(), HttpResponse.BodyHandlers.ofByteArray());
+            assertThat(answer.statusCode()).isEqualTo(200);
+            assertThat(answer.headers().firstValue("Content-Encoding")).contains("gzip");
+            return opened ? new GZIPInputStream(new ByteArrayInputStream(answer.body())).readAllBytes() : answer.body();
+        } catch (IOException | InterruptedException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
+    @Test
+    void anAnswerOfTheApiGoesAsItIs() {
+        Response answer = given().header("Accept-Encoding", "gzip").get("/api/engines");
+        assertThat(answer.header("Content-Encoding")).isNull();
+        assertThat(answer.contentType()).startsWith("application/json");
+    }
+
+    @ParameterizedTest(name = "{0} {1}: {2}")
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "POST, /orders/1/accept, Content-Encoding, br, 415",
+                "POST, /orders/1/accept, Content-Type, application/json, 415",
+                "POST, /orders/1/accept, -, -, 413",
+                "PATCH, /orders, -, -, 405",
+                "GET, /look/nothing.css, -, -, 404",
+                "GET, /%00, -, -, 404",
+            })
+    void whatIsRefusedBeforeAnyEndpointIsAPageForAPersonToo(
+            String method, String path, String header, String value, int status) {
+        String body = "by=Ada" + "x".repeat(status == 413 ? 300_000 : 0);
+        for (String accepted : List.of(A_BROWSER, "application/json")) {
+            RequestSpecification asked = given().urlEncodingEnabled(false).header("Accept", accepted);
+            if (method.equals("POST")) {
+                asked.contentType("Content-Type".equals(header) ? value : Form.MEDIA_TYPE)
+                        .body(body);
+            }
+            if ("Content-Encoding".equals(header)) {
+                asked.header(header, value);
+            }
+            Response answer = asked.request(method, path);
+            assertThat(answer.statusCode()).isEqualTo(status);
+            if (accepted.equals(A_BROWSER)) {
+                assertThat(answer.contentType()).isEqualTo("text/html;charset=UTF-8");
+                assertThat(answer.header("Content-Security-Policy")).isEqualTo(PageGuard.POLICY);
+                assertThat(answer.asString()).contains("<h1><span class=\"stamp\">" + status);
+            } else {
+                assertThat(answer.contentType()).isEqualTo("application/problem+json");
+            }
         }
     }
 

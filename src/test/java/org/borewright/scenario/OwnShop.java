@@ -5,12 +5,16 @@ import java.util.HashMap;
 import java.util.Map;
 import org.borewright.database.TestDatabase;
 
-/** A shop of its own for tests that take parts off the shelf: nobody else finds fewer. It raises tax and asks a deposit. */
+/** A shop of its own for tests that take parts off the shelf: nobody else finds fewer. It raises tax and asks a deposit, and its pages are reached elsewhere. */
 public class OwnShop implements QuarkusTestProfile {
+
+    /** Where others reach its pages. */
+    public static final String ADDRESS = "https://engines.example";
 
     @Override
     public Map<String, String> getConfigOverrides() {
         Map<String, String> settings = new HashMap<>(TestDatabase.own(TestDatabase.OWN_SHOP));
+        settings.put("borewright.page.address", ADDRESS);
         settings.put("borewright.order.tax-percent", "20");
         settings.put("borewright.order.deposit-percent", "30");
         return settings;

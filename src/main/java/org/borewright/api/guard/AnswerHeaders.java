@@ -1,5 +1,6 @@
 package org.borewright.api.guard;
 
+import io.netty.handler.codec.http.HttpResponseStatus;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
 import io.vertx.core.http.HttpHeaders;
@@ -18,7 +19,13 @@ class AnswerHeaders {
     }
 
     private static void onEveryAnswer(RoutingContext asked) {
-        asked.addHeadersEndHandler(end -> complete(asked.response().headers()));
+        asked.addHeadersEndHandler(end -> {
+            complete(asked.response().headers());
+            if (asked.response().getStatusCode() == HttpResponseStatus.NOT_MODIFIED.code()) {
+                // Where pages are packed, all else is marked as not packed; that is taken off again only with a body.
+                asked.response().headers().remove(HttpHeaders.CONTENT_ENCODING);
+            }
+        });
         asked.next();
     }
 

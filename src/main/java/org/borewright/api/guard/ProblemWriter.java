@@ -6,6 +6,7 @@ import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemDocument;
 
@@ -14,9 +15,11 @@ import org.borewright.api.problem.ProblemDocument;
 class ProblemWriter {
 
     private final ObjectMapper json;
+    private final Event<Unreached> unreached;
 
-    ProblemWriter(ObjectMapper json) {
+    ProblemWriter(ObjectMapper json, Event<Unreached> unreached) {
         this.json = json;
+        this.unreached = unreached;
     }
 
     void answer(RoutingContext asked, Problem problem) {
@@ -30,6 +33,10 @@ class ProblemWriter {
     private void write(RoutingContext asked, ProblemDocument document) {
         if (asked.response().headWritten()) {
             asked.request().connection().close();
+            return;
+        }
+        unreached.fire(new Unreached(asked, document));
+        if (asked.response().ended()) {
             return;
         }
         asked.response()

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -116,18 +117,25 @@ class BenchInABrowserTest {
                 asked("/api/bench", request(order, "bench")).at("holes").items();
         for (int hole = 0; hole < WORN.length; hole++) {
             Answer planned = holes.get(hole);
+            Answer gap = planned.at("ringGaps").items().get(0).at("gap");
             assertThat(page.locator(".far").nth(hole).innerText())
                     .contains(
                             "piston " + text(planned, "tag"),
+                            step(planned.at("boreTo"), RoundingMode.HALF_EVEN),
+                            step(planned.at("honeTo"), RoundingMode.HALF_EVEN),
+                            step(planned.at("window").at("least"), RoundingMode.UP) + " to "
+                                    + step(planned.at("window").at("greatest"), RoundingMode.DOWN),
+                            step(gap.at("least"), RoundingMode.DOWN) + " to "
+                                    + step(gap.at("greatest"), RoundingMode.UP));
+            assertThat(page.locator("details tbody tr").nth(hole).textContent())
+                    .as("the figures to the last digit")
+                    .contains(
                             figure(planned.at("boreTo")),
                             figure(planned.at("honeTo")),
                             figure(planned.at("window").at("least")),
-                            "to " + figure(planned.at("window").at("greatest")),
-                            figure(planned.at("ringGaps")
-                                    .items()
-                                    .get(0)
-                                    .at("gap")
-                                    .at("least")));
+                            figure(planned.at("window").at("greatest")),
+                            figure(gap.at("least")),
+                            figure(gap.at("greatest")));
         }
         assertThat(
                         (Boolean)
@@ -200,17 +208,72 @@ class BenchInABrowserTest {
         }
     }
 
+    @Test
+    void withAFingerWhatCannotBeMeasuredTakesOneButtonAndTheNextReadingIsThere() {
+        try (Chromium chromium = Chromium.open(service.getPort())) {
+            chromium.onATelephoneAt("/bench/survey?engine=OSTRAVEL-4", page -> {
+                String first = "number:/cylinders/0/grid/readings/0/0";
+                String second = "number:/cylinders/0/grid/readings/0/1";
+                Locator cannot = page.locator("button.cannot").first();
+                page.locator(id(first)).tap();
+                cannot.tap();
+                assertThat(page.locator(id(first))).hasValue("–");
+                assertThat(page.locator(id(second))).isFocused();
+                cannot.tap();
+                assertThat(page.locator(id(second))).hasValue("–");
+            });
+            chromium.at(
+                    "/bench/survey?engine=OSTRAVEL-4",
+                    page -> assertThat(page.locator("button.cannot").first()).isHidden());
+        }
+    }
+
+    @Test
+    void oneDiameterOfAHoleIsDrawnAsItIsTypedAndAsTheServerDrawsIt() {
+        try (Chromium chromium = Chromium.open(service.getPort())) {
+            chromium.at("/bench/survey?engine=OSTRAVEL-4", page -> {
+                page.locator(id("number:/cylinders/1/diameter")).fill("77.310");
+                Locator alone = page.locator("form path.alone");
+                assertThat(alone).hasCount(1);
+                String drawn = alone.getAttribute("d");
+                page.locator(id("number:/cylinders/1/diameter")).focus();
+                Chromium.leaves(page, "Control+Enter");
+                assertThat(alone).hasCount(1);
+                assertThat(alone).hasAttribute("d", drawn);
+                assertThat(page.locator("[data-profile='1'] title")).containsText("one diameter, 77.310");
+            });
+        }
+    }
+
+    @Test
+    void whatDidNotCleanUpIsSurveyedAnewByKeyboard() {
+        Orders order = Orders.quoted("BB-2");
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        try (Chromium chromium = Chromium.open(service.getPort())) {
+            chromium.at("/orders/" + order.number() + "/did-not-clean-up", page -> {
+                assertThat(page.locator("h1")).containsText("Order " + order.number());
+                Chromium.isForEverybody(page, "bench-did-not-clean-up");
+                Typist typist = new Typist(page);
+                typist.at("number:/cylinders/0/diameter").types("53.900");
+                typist.at("by").types("Ada");
+                typist.sends();
+                assertThat(page.locator("#it-says")).isVisible();
+                assertThat(page.locator(".told .says"))
+                        .hasText(text(asked("/api/match", request(order.number(), "survey")), "says"));
+            });
+        }
+        assertThat(text(order(order.number()), "state")).isEqualTo("surveyed");
+    }
+
     /** Somebody whose other hand holds a gauge. */
     private static final class Typist {
 
         private static final int FIELDS = 250;
 
         private final Page page;
-        private int pages;
 
         Typist(Page page) {
             this.page = page;
-            page.onDOMContentLoaded(shown -> pages++);
         }
 
         /** Goes on by Tab until a field is reached, over the end of the page where it must. */
@@ -243,20 +306,13 @@ class BenchInABrowserTest {
         }
 
         void sends() {
-            leaves("Control+Enter");
-        }
-
-        /** Presses a key that leads to another page, and looks at nothing before that is there. */
-        private void leaves(String key) {
-            int before = pages;
-            page.keyboard().press(key);
-            page.waitForCondition(() -> pages > before);
+            Chromium.leaves(page, "Control+Enter");
         }
 
         void presses(String button) {
             for (int i = 0; i < FIELDS; i++) {
                 if (button.equals(page.evaluate("document.activeElement.textContent"))) {
-                    leaves("Enter");
+                    Chromium.leaves(page, "Enter");
                     return;
                 }
                 page.keyboard().press("Tab");
@@ -342,6 +398,11 @@ class BenchInABrowserTest {
         String least = figure(range.at("least"));
         String greatest = figure(range.at("greatest"));
         return least.equals(greatest) ? greatest : least + " to " + greatest;
+    }
+
+    /** A length to the step of a gauge. */
+    private static String step(Answer length, RoundingMode rounded) {
+        return new BigDecimal(figure(length)).setScale(3, rounded).toPlainString();
     }
 
     /** A length as the answer wrote it. */

@@ -9,12 +9,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
 import java.io.IOException;
-import java.net.URI;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -43,9 +43,6 @@ class BenchCardTest {
     private static final int A_TELEPHONES_DOTS_PER_INCH = 150;
 
     private static int tags;
-
-    @TestHTTPResource("/")
-    URI service;
 
     private final String tag = "BC-" + ++tags;
 
@@ -101,10 +98,12 @@ class BenchCardTest {
         JsonNode hole = told.at("/holes/0");
         owed.add("Piston, measured " + text(hole, "tag") + " " + text(hole, "piston") + ", "
                 + value(hole.at("/pistonDiameter/least")));
-        owed.add("Bore " + value(hole.get("boreTo")) + " ");
-        owed.add("Hone " + value(hole.get("honeTo")) + " " + between(hole.get("window")));
+        owed.add("Bore " + step(hole.get("boreTo"), RoundingMode.HALF_EVEN) + " ");
+        owed.add("Hone " + step(hole.get("honeTo"), RoundingMode.HALF_EVEN) + " "
+                + between(hole.get("window"), RoundingMode.UP, RoundingMode.DOWN));
         hole.get("ringGaps")
-                .forEach(gap -> owed.add("Ring gap, " + text(gap, "groove") + " – " + between(gap.get("gap"))));
+                .forEach(gap -> owed.add("Ring gap, " + text(gap, "groove") + " – "
+                        + between(gap.get("gap"), RoundingMode.DOWN, RoundingMode.UP)));
         told.get("operations").forEach(line -> owed.add(text(line, "name") + " " + line.get("quantity")));
         told.get("steps").forEach(step -> owed.add(step.asText()));
         told.get("torques").forEach(fastener -> {
@@ -119,8 +118,13 @@ class BenchCardTest {
         return owed;
     }
 
-    private static String between(JsonNode limits) {
-        return value(limits.get("least")) + " to " + value(limits.get("greatest"));
+    private static String between(JsonNode limits, RoundingMode least, RoundingMode greatest) {
+        return step(limits.get("least"), least) + " to " + step(limits.get("greatest"), greatest);
+    }
+
+    /** To the step of a gauge. */
+    private static String step(JsonNode length, RoundingMode rounded) {
+        return new BigDecimal(value(length)).setScale(3, rounded).toPlainString();
     }
 
     private static String value(JsonNode length) {
@@ -143,7 +147,7 @@ class BenchCardTest {
     @Test
     void theCodeLeadsBackToTheOrderFromThePageAndFromPaper() throws IOException {
         Orders order = confirmed();
-        String address = "http://127.0.0.1:" + service.getPort() + "/orders/" + order.number();
+        String address = OwnShop.ADDRESS + "/orders/" + order.number();
 
         Matcher code = CODE.matcher(seen(order, "card").asString());
         assertThat(code.find()).isTrue();

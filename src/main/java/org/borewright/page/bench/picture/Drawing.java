@@ -21,9 +21,10 @@ public final class Drawing {
     private static final double HEIGHT = 152;
     private static final double FAR_MM = 2;
     private static final double MM_OF_AN_INCH = 25.4;
+    private static final int NO_AXIS = -1;
     private static final Pattern FIGURE = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,9})?");
 
-    /** A reading where it was taken: which axis, how far down the picture, as typed, and in mm. */
+    /** A reading where it was taken: which axis, how far down the picture, as typed, and in mm. One diameter alone has no axis. */
     private record Read(int axis, double y, String typed, double mm) {}
 
     private final Sheet sheet;
@@ -79,6 +80,15 @@ public final class Drawing {
     }
 
     private List<Read> read(HoleOnSheet hole) {
+        List<Read> read = readings(hole);
+        if (read.isEmpty()) {
+            String typed = sheet.form().typed(hole.number("diameter"));
+            figure(typed).ifPresent(value -> read.add(new Read(NO_AXIS, TOP + HEIGHT, typed.strip(), value * factor)));
+        }
+        return read;
+    }
+
+    private List<Read> readings(HoleOnSheet hole) {
         boolean byDepth = hole.rows().stream()
                 .filter(row -> row.cells().stream().anyMatch(cell -> typed(cell).isPresent()))
                 .allMatch(row -> figure(row.depth()).isPresent());
@@ -128,6 +138,11 @@ public final class Drawing {
                 IntStream.range(0, sheet.axes().size())
                         .mapToObj(axis -> trace(axis, read, widest, scale))
                         .toList(),
+                read.stream()
+                        .filter(one -> one.axis() == NO_AXIS)
+                        .map(one -> scale.x(one.mm()))
+                        .findFirst()
+                        .orElse(""),
                 says(read),
                 SizeLine.toldToScript(lines));
     }
@@ -137,9 +152,13 @@ public final class Drawing {
                 .filter(line -> scale.shows(line.at().doubleValue()))
                 .toList();
         return IntStream.range(0, near.size())
-                .mapToObj(i -> new Profile.Line(
-                        near.get(i).label(), scale.x(near.get(i).at().doubleValue()), i % 2 == 0 ? "14" : "30"))
+                .mapToObj(i -> line(near.get(i), i % 2 == 0 ? "14" : "30", scale))
                 .toList();
+    }
+
+    private static Profile.Line line(SizeLine line, String labelY, Scale scale) {
+        double mm = line.at().doubleValue();
+        return new Profile.Line(line.label(), scale.x(mm), scale.labelX(mm), labelY);
     }
 
     private Profile.Trace trace(int axis, List<Read> read, Optional<Read> widest, Scale scale) {
@@ -174,8 +193,11 @@ public final class Drawing {
     }
 
     private static String says(List<Read> read) {
-        return read.isEmpty()
-                ? "nothing is read yet"
+        if (read.isEmpty()) {
+            return "nothing is read yet";
+        }
+        return read.get(0).axis() == NO_AXIS
+                ? "one diameter, " + read.get(0).typed()
                 : String.format(
                         Locale.ROOT,
                         "%d readings, from %s to %s",

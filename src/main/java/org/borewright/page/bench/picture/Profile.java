@@ -10,6 +10,7 @@ import java.util.List;
  * @param lines the sizes, as far as they are near
  * @param worn the corners of what the hole is wider than at its narrowest; empty where too little was read
  * @param traces one for each axis
+ * @param alone where its one diameter lies that was taken at no known place; empty where it was read in a grid, or not at all
  * @param says the same in one sentence
  * @param told its lines for the script that draws while somebody types
  */
@@ -19,6 +20,7 @@ public record Profile(
         List<Profile.Line> lines,
         String worn,
         List<Profile.Trace> traces,
+        String alone,
         String says,
         String told) {
 
@@ -33,9 +35,10 @@ public record Profile(
      *
      * @param label of it
      * @param x where it lies
-     * @param y where its label stands
+     * @param labelX the middle of its label, so far from the edge that it is read whole
+     * @param labelY where its label stands
      */
-    public record Line(String label, String x, String y) {}
+    public record Line(String label, String x, String labelX, String labelY) {}
 
     /**
      * The readings along one axis.

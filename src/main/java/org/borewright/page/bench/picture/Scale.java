@@ -14,6 +14,7 @@ record Scale(double left, double right) {
 
     private static final double LEFT = 8;
     private static final double RIGHT = 232;
+    private static final double HALF_A_LABEL = 24;
     private static final double MARGIN = 0.12;
     private static final double LEAST_SPAN_MM = 0.02;
 
@@ -35,7 +36,16 @@ record Scale(double left, double right) {
 
     /** Where a diameter lies. */
     String x(double mm) {
-        return place(LEFT + (mm - left) / (right - left) * (RIGHT - LEFT));
+        return place(at(mm));
+    }
+
+    /** Where the middle of its label stands. */
+    String labelX(double mm) {
+        return place(Math.min(Math.max(at(mm), LEFT + HALF_A_LABEL), RIGHT - HALF_A_LABEL));
+    }
+
+    private double at(double mm) {
+        return LEFT + (mm - left) / (right - left) * (RIGHT - LEFT);
     }
 
     boolean shows(double mm) {

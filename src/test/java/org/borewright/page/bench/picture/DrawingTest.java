@@ -72,6 +72,29 @@ class DrawingTest {
     }
 
     @Test
+    void oneDiameterAloneIsDrawnDownTheWholeHoleUntilTheFirstReadingOfAGrid() {
+        Form one = sheet("mm", "10", "40").form().with("number:/cylinders/0/diameter", "70.05");
+        Profile hole = Drawing.of(new Sheet(List.of("1"), one), SIZES).get(0);
+
+        assertThat(hole.alone()).isEqualTo("65.8");
+        assertThat(hole.traces()).allSatisfy(trace -> assertThat(trace.marks()).isEmpty());
+        assertThat(hole.worn()).isEmpty();
+        assertThat(hole.says()).isEqualTo("one diameter, 70.05");
+
+        Form read = one.with("number:/cylinders/0/grid/readings/0/0", "70.02");
+        assertThat(Drawing.of(new Sheet(List.of("1"), read), SIZES).get(0).alone())
+                .isEmpty();
+    }
+
+    @Test
+    void theLabelOfASizeAtTheEdgeIsReadWhole() {
+        Profile hole = Drawing.of(sheet("mm", "10", "40"), SIZES).get(0);
+
+        assertThat(hole.lines()).extracting(Profile.Line::x).containsExactly("29.7", "120.0", "210.3");
+        assertThat(hole.lines()).extracting(Profile.Line::labelX).containsExactly("32.0", "120.0", "208.0");
+    }
+
+    @Test
     void aSlipFarFromEverySizeIsNotDrawn() {
         Profile hole = Drawing.of(sheet("mm", "10", "40", "7.005", "70.10", "700.2", "72.50"), SIZES)
                 .get(0);
