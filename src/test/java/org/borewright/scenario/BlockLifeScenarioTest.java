@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +44,24 @@ class BlockLifeScenarioTest {
                 .body("life[0].size", equalTo("standard"))
                 .body("life[0].rebuildsLeft.byMetal", equalTo(left))
                 .body("life[0].rebuildsLeft.byPistons", equalTo(left));
+    }
+
+    /** The largest size that it is offered in is +1.00, and a new hole of that is 54.635 at the least. */
+    @Test
+    void theMetalLeftIsToldOfWhatWasFinishedAndNotOfWhatIsWorn() {
+        List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")
+                .forEach(part -> Orders.arrive(part, 2).statusCode(200));
+        Orders order = Orders.quoted(tag);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        order.does("finish", Orders.HONED).statusCode(200);
+
+        block(tag)
+                .body("life[0].metalLeft", nullValue())
+                .body("life[1].largest.nm", equalTo(54_152_000))
+                .body("life[1].metalLeft.size", equalTo("+1.00"))
+                .body("life[1].metalLeft.onDiameter.nm", equalTo(54_635_000 - 54_152_000));
+        order.does("release", "").statusCode(200);
     }
 
     @Test

@@ -15,6 +15,7 @@ import org.borewright.api.order.request.OrderReader;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.store.Shelves;
 import org.borewright.measure.LengthUnit;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.HoleLifeRow;
@@ -23,6 +24,12 @@ import org.borewright.order.store.HoleLifeRow;
 @Path("/api/blocks")
 @Produces(MediaType.APPLICATION_JSON)
 public class BlockResource {
+
+    private final Shelves shelves;
+
+    BlockResource(Shelves shelves) {
+        this.shelves = shelves;
+    }
 
     /** One block. */
     @GET
@@ -36,6 +43,7 @@ public class BlockResource {
                 .flatMap(BlockRow::bearing)
                 .orElseThrow(() -> new ProblemException(
                         Problem.of(ProblemType.UNKNOWN_BLOCK, "No block bears the tag \"" + tag + "\".")));
-        return BlockAnswer.of(block, HoleLifeRow.of(block.tag), unit);
+        return BlockAnswer.of(
+                block, HoleLifeRow.of(block.tag), shelves.catalogue().shelf(block.engine), unit);
     }
 }

@@ -68,7 +68,18 @@ public class KeepersShelf {
      * @param label of the size, or that it goes in at each
      * @param places what there is of it
      */
-    record Group(String label, List<StockAnswer.PlaceAnswer> places) {}
+    record Group(String label, List<StockAnswer.PlaceAnswer> places) {
+
+        /** How many pieces of it orders wait for. */
+        public long toCome() {
+            return places.stream().mapToLong(StockAnswer.PlaceAnswer::toCome).sum();
+        }
+
+        /** How many of its numbers are short. */
+        public long shortNumbers() {
+            return places.stream().filter(StockAnswer.PlaceAnswer::isShort).count();
+        }
+    }
 
     /** The page. */
     @GET

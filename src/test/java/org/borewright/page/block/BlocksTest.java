@@ -37,6 +37,8 @@ class BlocksTest {
                 .contains("Visit 1, surveyed: 53.720 to 53.720. Visit 2, finished: 54.149 to 54.152.")
                 .contains("Hole 1: " + told.get("life[1].rebuildsLeft.byMetal") + " more sizes by the metal, "
                         + told.get("life[1].rebuildsLeft.byPistons") + " with pistons")
+                .contains("; " + told.getString("life[1].metalLeft.onDiameter.value")
+                        + " mm of metal left on the diameter, to " + told.getString("life[1].metalLeft.size"))
                 .contains(" surveyed standard 53.720 53.720 ")
                 .contains(" finished +0.50 54.149 54.152 ")
                 .contains("by Ada, " + told.getString("life[1].says"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.borewright.scenario.Orders;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 @TestProfile(OwnShop.class)
 class KeepersShelfTest {
+
+    private static final int MANY = 40;
 
     @Test
     void ofAnEngineEverythingStandsUnderItsSizeWithItsFigures() {
@@ -29,10 +32,41 @@ class KeepersShelfTest {
                             + place.get("putAside") + " " + place.get("left") + " " + place.get("toCome") + " "
                             + (lead == null ? "no more to be had" : lead + (lead.equals(1) ? " day " : " days ")));
         });
-        int half = page.indexOf(" +0.50 NH-");
+        int half = page.indexOf(" +0.50 ");
         assertThat(half).isPositive();
-        assertThat(page.indexOf(" NH-H131-050 ", half)).isBetween(half, page.indexOf(" +0.75 NH-", half));
-        assertThat(page).contains(" every size HV131-B04 ", "Ostravel Estuary 1.6 (OSTRAVEL-4)");
+        assertThat(page.indexOf(" NH-H131-050 ", half)).isBetween(half, page.indexOf(" +0.75 ", half));
+        assertThat(page).contains(" HV131-B04 ", "Ostravel Estuary 1.6 (OSTRAVEL-4)");
+    }
+
+    /** More say yes to the size than there are parts for it; they call it off again, for others find their parts on this shelf. */
+    @Test
+    void whatOrdersWaitForStandsAtItsSize() {
+        List<Orders> waiting = new ArrayList<>();
+        do {
+            Orders order = Orders.quoted("KS-" + waiting.size());
+            order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+            waiting.add(order);
+        } while (toCome() == 0 && waiting.size() < MANY);
+        try {
+            assertThat(toCome()).isPositive();
+            assertThat(words("/shelf?engine=HALVERN-131"))
+                    .containsPattern(" \\+0\\.50 [1-9][0-9]* short, orders wait for " + toCome() + " pieces? ")
+                    .contains(" +0.25 nothing short ");
+        } finally {
+            waiting.forEach(order -> order.does("withdraw", "{\"reason\":\"called off\"}"));
+        }
+        assertThat(toCome()).isZero();
+    }
+
+    /** How many pieces orders wait for of what goes in at +0.50 alone. */
+    private static int toCome() {
+        return given()
+                .get("/api/stock?engine=HALVERN-131")
+                .jsonPath()
+                .<Integer>getList("places.findAll { it.uses.any { use -> use.size == '+0.50' } }.toCome")
+                .stream()
+                .mapToInt(Integer::intValue)
+                .sum();
     }
 
     @Test

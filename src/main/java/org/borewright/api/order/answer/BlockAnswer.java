@@ -3,7 +3,10 @@ package org.borewright.api.order.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownLength;
+import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
@@ -36,6 +39,7 @@ public record BlockAnswer(
      * @param smallest diameter at 20 °C; absent where it was not measured
      * @param largest likewise
      * @param rebuildsLeft from here, of the engine; absent where that is not known
+     * @param metalLeft from a hole that was finished to the last of those rebuilds; absent where there is none, or that is not known
      * @param says with what and how warm, and what was found
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -49,9 +53,10 @@ public record BlockAnswer(
             @Nullable ShownLength smallest,
             @Nullable ShownLength largest,
             @Nullable RebuildsLeft rebuildsLeft,
+            @Nullable MetalLeftAnswer metalLeft,
             String says) {
 
-        static LifeAnswer of(HoleLifeRow row, LengthUnit unit) {
+        static LifeAnswer of(HoleLifeRow row, Optional<Shelf> shelf, LengthUnit unit) {
             return new LifeAnswer(
                     row.cylinder,
                     row.orderNumber,
@@ -62,6 +67,7 @@ public record BlockAnswer(
                     shown(row.smallest, unit),
                     shown(row.largest, unit),
                     row.leftByMetal == null ? null : new RebuildsLeft(row.leftByMetal, row.leftByPistons),
+                    shelf.flatMap(of -> MetalLeftAnswer.after(row, of, unit)).orElse(null),
                     row.says);
         }
 
@@ -70,13 +76,41 @@ public record BlockAnswer(
         }
     }
 
-    /** A block and its holes. */
-    public static BlockAnswer of(BlockRow block, List<HoleLifeRow> life, LengthUnit unit) {
+    /**
+     * The metal that a finished hole has left, on the diameter: as much as its largest reading lies below the least new hole of the last
+     * size that the metal bears. Of a worn hole it is not told, for the bar takes it before it comes to a size.
+     *
+     * @param size that size
+     * @param onDiameter how much, shown toward zero; negative where the hole was finished beyond it
+     */
+    public record MetalLeftAnswer(String size, ShownLength onDiameter) {
+
+        static Optional<MetalLeftAnswer> after(HoleLifeRow row, Shelf shelf, LengthUnit unit) {
+            Integer rebuilds = row.leftByMetal;
+            Long largest = row.largest;
+            if (row.what != HoleLifeRow.What.FINISHED || rebuilds == null || rebuilds == 0 || largest == null) {
+                return Optional.empty();
+            }
+            return shelf.sizes().stream()
+                    .dropWhile(size -> !size.label().equals(row.size))
+                    .skip(rebuilds)
+                    .findFirst()
+                    .map(last -> new MetalLeftAnswer(
+                            last.label(),
+                            ShownLength.of(
+                                    shelf.engine().newBore(last).least().minus(Length.ofNanometres(largest)),
+                                    unit,
+                                    Flattery.MARGIN)));
+        }
+    }
+
+    /** A block and its holes, of an engine that the catalogue may have no longer. */
+    public static BlockAnswer of(BlockRow block, List<HoleLifeRow> life, Optional<Shelf> shelf, LengthUnit unit) {
         return new BlockAnswer(
                 block.tag,
                 block.engine,
                 unit.symbol(),
                 block.openOrder,
-                life.stream().map(row -> LifeAnswer.of(row, unit)).toList());
+                life.stream().map(row -> LifeAnswer.of(row, shelf, unit)).toList());
     }
 }
