@@ -123,6 +123,23 @@ class ReadingLimitTest {
                 .isEqualTo(Optional.ofNullable(most).map(limit -> new ReadingLimit(Read.PROBED_WALL, limit)));
     }
 
+    /** At 30 mm 2·70.020 − 70 + 0.04 + 2d may come to 70.2 − 2U: up to there the finding is no matter of the wall, beyond it lies behind it. */
+    @ParameterizedTest(name = "scored {0} at {1}: {2}")
+    @CsvSource({
+        "0.054719, 30, 35.094719",
+        "0.054720, 30, 35.039999",
+        "0.054719, , 35.040000",
+    })
+    void aProbedWallIsHeldBackByAFindingOnlyWhereItsPlaceDoesNotProveIt(Length depth, Length height, Length most) {
+        Hole hole = hole(
+                Grids.grid("70.010 70.005 / 70.060 70.005 / 70.020 70.005"),
+                probed(mm("35.060"), true),
+                new Finding(Finding.Kind.SCORED, Optional.of(depth), Optional.ofNullable(height)));
+
+        assertThat(ReadingLimit.byBar(hole, mm("70.250"), request, bore))
+                .contains(new ReadingLimit(Read.PROBED_WALL, most));
+    }
+
     /** A single reading below what the present size can have had is the size when new as well: to move it moves both. */
     @ParameterizedTest(name = "{0}: decides {1}")
     @CsvSource({
