@@ -3,39 +3,66 @@ package org.borewright.order;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * The pistons that a quote sells.
+ * The pistons that a quote sells, or that the owner brings.
  *
- * @param design of its maker
+ * @param design of their maker; empty on quotes given before it was noted
  * @param size their label
- * @param numbers of all pistons that its boxes hold
+ * @param counts how many of each number its boxes hold, 0 where that was not noted; none of those of the owner: whatever is of
+ *     their design and size may go in
  */
-public record PistonsSold(String design, String size, SortedSet<String> numbers) {
+public record PistonsSold(Optional<String> design, String size, SortedMap<String, Integer> counts) {
 
     private static final String NOT_SOLD =
             "Set it aside: it did not come out of the boxes of this quote. Where its like is wanted, survey and quote anew.";
 
-    /** Copies the numbers. */
+    private static final String TOO_MANY =
+            "No more of that number came out of the boxes of this quote: look which number each piston bears.";
+
+    /** Copies the counts. */
     public PistonsSold {
-        numbers = Collections.unmodifiableSortedSet(new TreeSet<>(numbers));
+        counts = Collections.unmodifiableSortedMap(new TreeMap<>(counts));
     }
 
-    /** Where pistons that are to go in are not those sold; none where all are. */
+    /** Pistons that the owner brings. */
+    public static PistonsSold ofOwner(String design, String size) {
+        return new PistonsSold(Optional.of(design), size, new TreeMap<>());
+    }
+
+    /** Whether the owner brings them. */
+    public boolean areOwn() {
+        return design.isPresent() && counts.isEmpty();
+    }
+
+    /** Where pistons that are to go in are not those sold, or more than were; none where all are. */
     public List<Difference> from(PistonsFitted fitted) {
-        List<Difference> found = new ArrayList<>(fitted.fromJob(design, size));
+        List<Difference> found = new ArrayList<>(fitted.fromJob(design.orElse(fitted.design()), size));
+        SortedMap<String, Integer> taken = new TreeMap<>();
         fitted.byCylinder().forEach((cylinder, piston) -> {
-            if (!numbers.contains(piston.number())) {
-                found.add(new Difference(
-                        "/pistons",
-                        "piston of cylinder " + cylinder,
-                        piston.says(),
-                        String.join(" or ", numbers),
-                        NOT_SOLD));
-            }
+            int nowTaken = taken.merge(piston.number(), 1, Integer::sum);
+            of(piston, nowTaken)
+                    .ifPresent(sold -> found.add(new Difference(
+                            "/pistons",
+                            "piston of cylinder " + cylinder,
+                            piston.says(),
+                            sold,
+                            counts.containsKey(piston.number()) ? TOO_MANY : NOT_SOLD)));
         });
         return found;
+    }
+
+    /** What was sold, where it is not so many of that number. */
+    private Optional<String> of(PistonsFitted.Piston piston, int wanted) {
+        if (counts.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Integer> sold = Optional.ofNullable(counts.get(piston.number()));
+        return sold.isEmpty()
+                ? Optional.of(String.join(" or ", counts.keySet()))
+                : sold.filter(count -> count != 0 && count < wanted).map(count -> count + " of " + piston.number());
     }
 }

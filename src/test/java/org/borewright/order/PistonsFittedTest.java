@@ -3,11 +3,10 @@ package org.borewright.order;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,15 +58,52 @@ class PistonsFittedTest {
             delimiter = '|',
             value = {
                 "NORTH +0.50 1:A:N-050A 2:B:N-050B | ''",
-                "NORTH +0.50 1:A:N-050B 2:B:N-050B | ''",
+                "NORTH +0.50 1:A:N-050B 2:B:N-050B 3:C:N-050B | piston of cylinder 3: C (N-050B) for 2 of N-050B",
+                "NORTH +0.50 1:A:N-050A 2:B:N-050A 3:C:N-050B | piston of cylinder 2: B (N-050A) for 1 of N-050A",
                 "NORTH +0.50 1:A:N-050A 2:B:N-050C | piston of cylinder 2: B (N-050C) for N-050A or N-050B",
                 "SOUTH +0.50 1:A:S-050 2:B:N-050A | design: SOUTH for NORTH; piston of cylinder 1: A (S-050) for N-050A or N-050B",
                 "NORTH +0.25 1:A:N-050A 2:B:N-050B | size: +0.25 for +0.50",
                 "NORTH +0.50 | ''",
             })
     void thePistonsOfAQuoteAreThoseOfItsBoxes(String paired, String differences) {
-        PistonsSold sold = new PistonsSold("NORTH", "+0.50", new TreeSet<>(Set.of("N-050A", "N-050B")));
+        assertThat(said(sold("NORTH", Map.of("N-050A", 1, "N-050B", 2)).from(fitted(paired))))
+                .isEqualTo(differences);
+    }
+
+    /** Of quotes given long ago less is known, and that much is asked. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "NORTH | NORTH +0.50 1:A:N-050A 2:B:N-050A | ''",
+                "NORTH | NORTH +0.50 1:A:N-050A 2:B:N-050C | piston of cylinder 2: B (N-050C) for N-050A",
+                "NORTH | SOUTH +0.50 1:A:N-050A | design: SOUTH for NORTH",
+                "-     | SOUTH +0.50 1:A:S-050 | ''",
+                "-     | SOUTH +0.25 1:A:S-025 | size: +0.25 for +0.50",
+            })
+    void whatWasNotNotedIsNotAsked(String design, String paired, String differences) {
+        PistonsSold sold = sold(design, design == null ? Map.of() : Map.of("N-050A", 0));
 
         assertThat(said(sold.from(fitted(paired)))).isEqualTo(differences);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "NORTH +0.50 1:A:N-050A 2:B:N-050C, ''",
+        "SOUTH +0.50 1:A:S-050, design: SOUTH for NORTH",
+        "NORTH +0.25 1:A:N-025, size: +0.25 for +0.50"
+    })
+    void theOwnersPistonsAreOfTheirDesignAndSizeWhateverTheirNumber(String paired, String differences) {
+        PistonsSold own = PistonsSold.ofOwner("NORTH", "+0.50");
+
+        assertThat(said(own.from(fitted(paired)))).isEqualTo(differences);
+        assertThat(own.areOwn()).isTrue();
+        assertThat(sold("NORTH", Map.of("N-050A", 0)).areOwn()).isFalse();
+        assertThat(sold(null, Map.of()).areOwn()).isFalse();
+    }
+
+    private static PistonsSold sold(String design, Map<String, Integer> counts) {
+        return new PistonsSold(Optional.ofNullable(design), "+0.50", new TreeMap<>(counts));
     }
 }

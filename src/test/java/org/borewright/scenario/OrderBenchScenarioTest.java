@@ -40,14 +40,8 @@ class OrderBenchScenarioTest {
                 .statusCode(201)
                 .body("offer.size", equalTo("+0.50"))
                 .body("offer.match.size.design", equalTo("NORHEIM-TF4"));
-        JsonPath held = order.does("accept", "{\"quote\":1,\"mayWait\":true}")
-                .statusCode(200)
-                .extract()
-                .jsonPath();
-        held.getList("held.findAll { it.toCome > 0 }.number", String.class)
-                .forEach(number ->
-                        Orders.arrive(number, held.getInt("held.find { it.number == '" + number + "' }.toCome")));
-        order.see();
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
         return order;
     }
 
@@ -106,6 +100,32 @@ class OrderBenchScenarioTest {
                 .body("errors.wayOut", everyItem(containsString("quote anew")));
 
         order.seen().body("state", equalTo("accepted")).body("version", equalTo(order.version()));
+    }
+
+    /** Finished holes that want a piston of grade A and one of grade B: two of grade A would run as well, and are not what was sold. */
+    @Test
+    void noMoreOfANumberIsConfirmedThanWasSold() {
+        String holes =
+                "\"cylinders\":[{\"cylinder\":\"1\",\"diameter\":71.210},{\"cylinder\":\"2\",\"diameter\":71.228}]";
+        Orders order = Orders.opened("TORRESK-P2", "rebuild", "OB-" + ++tags);
+        order.does("survey", """
+                {"engine":"TORRESK-P2","unit":"mm","condition":"finished","temperature":20,"gauge":{"name":"BG-1"},
+                 "deckFlatness":0.01,"skimmedBefore":0,%s}""".formatted(holes)).statusCode(200);
+        order.does("quotes", "{\"way\":\"pistons for finished holes\"}")
+                .statusCode(201)
+                .body("offer.parts.covers.flatten().number", hasItems("NH-TP2-000A", "NH-TP2-000B"));
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+
+        order.does("confirm", """
+                {"engine":"TORRESK-P2","unit":"mm","size":"standard","condition":"finished","temperature":20,"pistonTemperature":20,
+                 "gauge":{"name":"BG-1"},%s,"pistons":[{"tag":"A","number":"NH-TP2-000A","diameter":71.160,"mass":268},
+                 {"tag":"B","number":"NH-TP2-000A","diameter":71.164,"mass":268}]}""".formatted(holes))
+                .statusCode(409)
+                .body("type", equalTo("/problems/other-job"))
+                .body("errors.limit", contains("1 of NH-TP2-000A"))
+                .body("errors.pointer", contains("/pistons"))
+                .body("errors.wayOut", everyItem(containsString("which number each piston bears")));
     }
 
     @Test

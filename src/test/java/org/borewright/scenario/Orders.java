@@ -1,10 +1,13 @@
 package org.borewright.scenario;
 
 import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import java.util.UUID;
+import org.borewright.api.contract.Pointers;
 
 /** An order as somebody at the desk moves it over HTTP, with the version it was at when last seen. */
 public final class Orders {
@@ -72,10 +75,26 @@ public final class Orders {
     }
 
     public ValidatableResponse does(String move, String body, String key) {
-        Response answer = post("/api/orders/" + number + "/" + move, version, key, body);
+        String path = "/api/orders/" + number + "/" + move;
+        Response answer = post(path, version, key, body);
+        if (answer.statusCode() >= 400 && body.startsWith("{")) {
+            assertThat(Pointers.astray(path, body, answer.asString())).isEmpty();
+        }
         String tag = answer.header("ETag");
         version = tag == null ? version : Integer.parseInt(tag.replace("\"", ""));
         return answer.then();
+    }
+
+    /** One of each that it waits for arrives, again and again: older orders may wait for the same, and are served first. */
+    void receivesAll() {
+        for (List<String> toCome = toCome(); !toCome.isEmpty(); toCome = toCome()) {
+            toCome.forEach(number -> arrive(number, 1).statusCode(200));
+        }
+        see();
+    }
+
+    private List<String> toCome() {
+        return seen().extract().path("held.findAll { it.toCome > 0 }.number");
     }
 
     /** Looks at it again, for others changed it. */

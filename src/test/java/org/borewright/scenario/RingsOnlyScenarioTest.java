@@ -115,4 +115,31 @@ class RingsOnlyScenarioTest {
                                 + " For new rings alone: glaze of the wall, cylinder 1: not known."));
         order.does("confirm", SMOKES).statusCode(200).body("state", equalTo("confirmed"));
     }
+
+    /** Whether a body is that of a match or of the bench rests on the yes: where none stands, that is said, and no fault is found in the body. */
+    @ParameterizedTest
+    @CsvSource({"confirm", "finish"})
+    void whereNoYesStandsThatIsSaidBeforeTheBodyIsRead(String move) {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-2-" + move);
+        order.does("survey", SMOKES).statusCode(200);
+        order.does("quotes", "{\"way\":\"rings only\"}").statusCode(201);
+
+        order.does(move, SMOKES).statusCode(409).body("type", equalTo("/problems/move-not-allowed"));
+    }
+
+    /** The deck belongs to no hole and no piston: nothing of the body is pointed at. */
+    @Test
+    void aDeckThatIsNotFlatHoldsAndPointsAtNothingThatWasNotSent() {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-3");
+        order.does("survey", SMOKES).statusCode(200);
+        order.does("quotes", "{\"way\":\"rings only\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+
+        order.does("confirm", SMOKES.replace("\"temperature\":20", "\"temperature\":20,\"deckFlatness\":0.9"))
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"))
+                .body("errors.find { it.reason.contains('flatness') }.pointer", nullValue())
+                .body("errors.find { it.reason.contains('flatness') }.wayOut", containsString("Skim the deck"));
+        order.does("withdraw", "{\"reason\":\"the boxes are wanted\"}").statusCode(200);
+    }
 }

@@ -229,20 +229,48 @@ class WaitingOrdersTest {
         assertThat(Orders.left(BOX)).isEqualTo(left + 1);
     }
 
+    /** What was confirmed was another job: the second yes has its time like the first, until its own pistons are confirmed. */
     @Test
-    void whatWasOnceConfirmedRunsOutNoMoreAfterTheSecondYes() {
+    void afterASecondYesTheTimeRunsAnewUntilItsPistonsAreConfirmed() {
+        Orders order = accepted();
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        order.does("did-not-clean-up", WORN_MORE).statusCode(200);
+        order.does("quotes", "{}").statusCode(201).body("offer.size", equalTo("+0.75"));
+        order.does("accept", "{\"quote\":2,\"mayWait\":true}").statusCode(200).body("state", equalTo("accepted"));
+        order.receivesAll();
+
+        order.seen().body("acceptedQuote", equalTo(2)).body("heldUntil", notNullValue());
+        order.does("finish", Orders.HONED).statusCode(409).body("type", equalTo("/problems/move-not-allowed"));
+        order.does("confirm", Orders.PISTON_IN_HAND)
+                .statusCode(409)
+                .body("type", equalTo("/problems/other-job"))
+                .body("errors[0].limit", equalTo("+0.75"));
+        assertThat(desk.runOut(order.number(), days(13))).isFalse();
+        order.does(
+                        "confirm",
+                        Orders.PISTON_IN_HAND
+                                .replace("+0.50", "+0.75")
+                                .replace("NH-H131-050", "NH-H131-075")
+                                .replace("54.093", "54.343")
+                                .replace("53.720", "53.900"))
+                .statusCode(200)
+                .body("heldUntil", nullValue());
+
+        assertThat(desk.runOut(order.number(), days(1_000))).isFalse();
+        order.seen().body("state", equalTo("confirmed"));
+    }
+
+    @Test
+    void aSecondYesThatIsNotConfirmedInTimeRunsOut() {
         Orders order = accepted();
         order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
         order.does("did-not-clean-up", Orders.SINGLE_WORN).statusCode(200);
         order.does("quotes", "{}").statusCode(201);
+        order.does("accept", "{\"quote\":2}").statusCode(200);
 
-        order.does("accept", "{\"quote\":2}")
-                .statusCode(200)
-                .body("acceptedQuote", equalTo(2))
-                .body("heldUntil", nullValue());
+        assertThat(desk.runOut(order.number(), days(15))).isTrue();
 
-        assertThat(desk.runOut(order.number(), days(1_000))).isFalse();
-        order.seen().body("state", equalTo("accepted")).body(of(BOX) + "putAside", equalTo(1));
+        order.seen().body("state", equalTo("quoted")).body("held", empty()).body("acceptedQuote", nullValue());
     }
 
     @ParameterizedTest

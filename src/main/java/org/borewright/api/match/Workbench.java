@@ -6,6 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.borewright.api.match.answer.Stencils;
 import org.borewright.catalog.Offers;
 import org.borewright.kit.bill.KitFinder;
+import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.measure.LengthUnit;
 
@@ -23,6 +24,11 @@ public record Workbench(
 
     static Workbench lay(FitTable fits, Offers offers, ObjectMapper json) {
         return new Workbench(fits, offers, new KitFinder(fits.shelf(), offers), json, new ConcurrentHashMap<>());
+    }
+
+    /** The same for an owner who brings these pistons. */
+    public Workbench withOwn(Choice pistons) {
+        return new Workbench(fits.with(pistons), offers, kits.withOwn(pistons), json, new ConcurrentHashMap<>());
     }
 
     /** Whether it is laid out for just these; another table or other offers with the same content are another revision's. */

@@ -2,6 +2,7 @@ package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -25,6 +26,7 @@ import org.borewright.kit.choice.Choice;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
+import org.borewright.order.OrderHold;
 import org.borewright.order.PistonsFitted;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.OrderBench.Benched;
@@ -64,14 +66,18 @@ class Benching {
                                 new PistonsFitted.Piston(
                                         Optional.of(piston.tag()),
                                         piston.part().number().text()))));
+        List<OrderHold> holds = new ArrayList<>(Holds.of(plan, asked.unit()));
+        List<OrderHold> unweighed =
+                bench.areOwnPistons(errand) ? Holds.ofUnweighed(asked.request().pistons()) : List.of();
+        holds.addAll(unweighed);
         return bench.confirm(
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
                         Optional.of(fitted(asked.request().choice(), paired)),
                         plan.readiness().label(),
-                        plan.readiness() == Readiness.READY,
-                        Holds.of(plan, asked.unit()),
+                        plan.readiness() == Readiness.READY && unweighed.isEmpty(),
+                        holds,
                         paper(answer.says(), body, answer)));
     }
 

@@ -1,8 +1,10 @@
 package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
 import org.borewright.api.order.request.OrderReader;
 import org.borewright.order.Errand;
+import org.borewright.order.Move;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.store.OrderRow;
 
@@ -16,6 +18,11 @@ class DeskWork {
     DeskWork(OrderReader reader, OrderDesk desk) {
         this.reader = reader;
         this.desk = desk;
+    }
+
+    /** Refuses what cannot be done with an order as it stands, whatever else is sent. */
+    void see(Errand errand, Optional<Move> move) {
+        desk.see(errand, move);
     }
 
     OrderRow accept(Errand errand, byte[] body) {

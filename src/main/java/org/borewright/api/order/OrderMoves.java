@@ -7,12 +7,15 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.Sent;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.order.Errand;
+import org.borewright.order.Move;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
@@ -43,7 +46,7 @@ public class OrderMoves {
     @Path("survey")
     public Response survey(@BeanParam Sent sent, byte[] body) {
         surveying.lookAtTheShelf();
-        return moved(sent, body, errand -> surveying.survey(errand, body));
+        return moved(Move.SURVEY, sent, body, surveying::survey);
     }
 
     /** Keeps how holes were found that did not clean up. */
@@ -51,7 +54,7 @@ public class OrderMoves {
     @Path("did-not-clean-up")
     public Response didNotCleanUp(@BeanParam Sent sent, byte[] body) {
         surveying.lookAtTheShelf();
-        return moved(sent, body, errand -> surveying.didNotCleanUp(errand, body));
+        return moved(Move.DID_NOT_CLEAN_UP, sent, body, surveying::didNotCleanUp);
     }
 
     /** Names a price for what the last survey says. */
@@ -59,7 +62,7 @@ public class OrderMoves {
     @Path("quotes")
     public Response quote(@BeanParam Sent sent, byte[] body) {
         surveying.lookAtTheShelf();
-        return answered(sent, body, errand -> {
+        return answered(Optional.of(Move.QUOTE), sent, body, errand -> {
             QuoteRow quote = quoting.quote(errand, body);
             return counter.made(quote, OrderRow.<OrderRow>findById(errand.order()).version);
         });
@@ -69,49 +72,49 @@ public class OrderMoves {
     @POST
     @Path("accept")
     public Response accept(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.accept(errand, body));
+        return moved(Move.ACCEPT, sent, body, desk::accept);
     }
 
     /** The customer's no. */
     @POST
     @Path("decline")
     public Response decline(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.decline(errand, body));
+        return moved(Move.DECLINE, sent, body, desk::decline);
     }
 
     /** Calls it off. */
     @POST
     @Path("withdraw")
     public Response withdraw(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.withdraw(errand, body));
+        return moved(Move.WITHDRAW, sent, body, desk::withdraw);
     }
 
     /** Confirms the pistons in hand: the body of a question of the bench; for rings only that of a match. */
     @POST
     @Path("confirm")
     public Response confirm(@BeanParam Sent sent, byte[] body) {
-        return judged(sent, body, errand -> benching.confirm(errand, body));
+        return judged(Move.CONFIRM, sent, body, benching::confirm);
     }
 
     /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */
     @POST
     @Path("finish")
     public Response finish(@BeanParam Sent sent, byte[] body) {
-        return judged(sent, body, errand -> benching.finish(errand, body));
+        return judged(Move.FINISH, sent, body, benching::finish);
     }
 
     /** Writes other notes on it. */
     @POST
     @Path("notes")
     public Response write(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.write(errand, body));
+        return answered(Optional.empty(), sent, body, errand -> counter.moved(desk.write(errand, body)));
     }
 
     /** It leaves. */
     @POST
     @Path("release")
     public Response release(@BeanParam Sent sent, byte[] body) {
-        return moved(sent, body, errand -> desk.release(errand, body));
+        return moved(Move.RELEASE, sent, body, desk::release);
     }
 
     /** Makes the move that the last part of its path names. @throws ProblemException where it is refused, or there is none such */
@@ -131,17 +134,21 @@ public class OrderMoves {
         };
     }
 
-    private Response judged(Sent sent, byte[] body, Function<Errand, OrderBench.Benched> work) {
-        return answered(sent, body, errand -> counter.judged(work.apply(errand)));
+    private Response judged(Move move, Sent sent, byte[] body, BiFunction<Errand, byte[], OrderBench.Benched> work) {
+        return answered(Optional.of(move), sent, body, errand -> counter.judged(work.apply(errand, body)));
     }
 
-    private Response moved(Sent sent, byte[] body, Function<Errand, OrderRow> work) {
-        return answered(sent, body, errand -> counter.moved(work.apply(errand)));
+    private Response moved(Move move, Sent sent, byte[] body, BiFunction<Errand, byte[], OrderRow> work) {
+        return answered(Optional.of(move), sent, body, errand -> counter.moved(work.apply(errand, body)));
     }
 
-    private Response answered(Sent sent, byte[] body, Function<Errand, Reply> work) {
+    /** What cannot be done with the order as it stands is refused before the body is read: how it is to be read may depend on that. */
+    private Response answered(Optional<Move> move, Sent sent, byte[] body, Function<Errand, Reply> work) {
         Caller caller = sent.caller(body);
         Errand errand = caller.with(Numbers.order(sent.order()));
-        return counter.answer(caller, () -> work.apply(errand));
+        return counter.answer(caller, () -> {
+            desk.see(errand, move);
+            return work.apply(errand);
+        });
     }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
@@ -22,13 +23,11 @@ import org.borewright.catalog.Size;
 import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.choice.Choice;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.order.Errand;
-import org.borewright.order.Move;
 import org.borewright.order.OrderKind;
-import org.borewright.order.Refusal;
-import org.borewright.order.RefusedException;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.desk.OrderDesk.Offer;
 import org.borewright.order.desk.OrderSettings;
@@ -57,19 +56,21 @@ class Quoting {
     }
 
     QuoteRow quote(Errand errand, byte[] body) {
-        OrderRow order = OrderRow.<OrderRow>findByIdOptional(errand.order())
-                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
-        PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY)
-                .orElseThrow(() -> new RefusedException(
-                        new Refusal.NotAllowed(order.number, order.kind, order.state, Move.QUOTE, false)));
+        OrderRow order = OrderRow.findById(errand.order());
+        PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY).orElseThrow();
         Asked surveyed = surveying.recalled(order, survey.request.getBytes(StandardCharsets.UTF_8));
         LocalDate today = desk.today();
-        MatchRequest request = surveyed.request().on(today);
-        Workbench bench = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());
+        QuoteAsked asked = QuoteAsked.read(body, surveyed.fits());
+        Optional<Choice> own = asked.own();
+        MatchRequest told = surveyed.request().on(today);
+        MatchRequest request = own.map(Choice::size).map(told::asking).orElse(told);
+        Workbench shop = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());
+        Workbench bench = own.map(shop::withOwn).orElse(shop);
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);
-        QuoteAsked asked = QuoteAsked.read(body, bench.fits().shelf());
         List<Proposal> proposals = Proposal.of(request, estimate).stream()
                 .map(proposal -> order.kind == OrderKind.PARTS_ALONE ? proposal.withoutWork() : proposal)
+                .map(proposal -> own.map(pistons -> proposal.with(pistons, estimate.match()))
+                        .orElse(proposal))
                 .toList();
         Proposal chosen = asked.choosing()
                 .among(proposals, estimate.match())
@@ -93,9 +94,8 @@ class Quoting {
         Sum sum = chosen.sum(settings.terms());
         String says = String.format(
                 Locale.ROOT,
-                "%s%s, %s %s%s",
-                chosen.way(),
-                chosen.size().map(size -> " to " + size.label()).orElse(""),
+                "%s, %s %s%s",
+                named(chosen),
                 sum.total().amount().toPlainString(),
                 sum.total().currency(),
                 document.conditional() ? ", conditional" : "");
@@ -122,6 +122,12 @@ class Quoting {
                 one.number(), one.quantity() + other.quantity(), Math.max(one.leadDays(), other.leadDays()));
     }
 
+    private static String named(Proposal proposal) {
+        return proposal.way()
+                + proposal.size().map(size -> " to " + size.label()).orElse("")
+                + (proposal.own().isPresent() ? " with the owner's own pistons" : "");
+    }
+
     private static ProblemException nothing(OrderRow order, List<Proposal> proposals, Match match) {
         String holds = match.ruling().holds().stream()
                 .map(Hold::says)
@@ -130,10 +136,7 @@ class Quoting {
         String ways = proposals.isEmpty()
                 ? " No way has all its parts."
                 : proposals.stream()
-                        .map(proposal -> proposal.way()
-                                + proposal.size()
-                                        .map(size -> " to " + size.label())
-                                        .orElse(""))
+                        .map(Quoting::named)
                         .collect(Collectors.joining(", ", " A price can be named for: ", "."));
         String detail = "The survey of order " + order.number + " says \""
                 + match.ruling().verdict().label() + "\"." + holds + ways;

@@ -10,8 +10,10 @@ import org.borewright.api.problem.ProblemType;
 import org.borewright.order.Awaited;
 import org.borewright.order.Lacking;
 import org.borewright.order.Move;
+import org.borewright.order.OrderHold;
 import org.borewright.order.Refusal;
 import org.borewright.order.State;
+import org.jspecify.annotations.Nullable;
 
 /** Says why something cannot be done with an order, and what can. */
 final class Refusals {
@@ -106,11 +108,8 @@ final class Refusals {
     private static Problem held(Refusal.BenchHolds bench) {
         String why = bench.holds().stream().map(hold -> " " + hold.says()).collect(Collectors.joining());
         List<Fault> faults = bench.holds().stream()
-                .map(hold -> Fault.of(
-                                ProblemType.BENCH_HOLDS,
-                                hold.cylinders().isEmpty() ? "/pistons" : "/cylinders",
-                                hold.says())
-                        .wayOut(hold.next()))
+                .map(hold -> new Fault(
+                        ProblemType.BENCH_HOLDS, place(hold), null, null, null, hold.says(), hold.next(), null))
                 .toList();
         return new Problem(
                 ProblemType.BENCH_HOLDS,
@@ -122,6 +121,14 @@ final class Refusals {
                         bench.readiness(),
                         why),
                 faults);
+    }
+
+    /** None where it stands against all of them, as the deck does. */
+    private static @Nullable String place(OrderHold hold) {
+        if (!hold.cylinders().isEmpty()) {
+            return "/cylinders";
+        }
+        return hold.pistons().isEmpty() ? null : "/pistons";
     }
 
     private static Problem notAllowed(Refusal.NotAllowed refused) {

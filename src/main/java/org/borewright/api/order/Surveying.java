@@ -53,8 +53,7 @@ class Surveying {
 
     /** Answers a survey of the engine ordered as a match, with what is on record of its block. */
     Surveyed read(Errand errand, byte[] body) {
-        OrderRow order = OrderRow.<OrderRow>findByIdOptional(errand.order())
-                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+        OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, body);
         needEngine(order, asked.fits().shelf().engine().code());
         Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());

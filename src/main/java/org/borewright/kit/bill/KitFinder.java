@@ -17,6 +17,7 @@ import org.borewright.catalog.Fastener;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Money;
 import org.borewright.catalog.Offers;
+import org.borewright.catalog.Part;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.choice.Choice;
@@ -35,12 +36,23 @@ public final class KitFinder {
 
     private final Shelf shelf;
     private final Offers offers;
+    private final Optional<Choice> own;
     private final Map<Key, Optional<Kit>> known = new ConcurrentHashMap<>();
 
     /** A finder over one engine's shelf and the prices and stock of one moment. */
     public KitFinder(Shelf shelf, Offers offers) {
+        this(shelf, offers, Optional.empty());
+    }
+
+    private KitFinder(Shelf shelf, Offers offers, Optional<Choice> own) {
         this.shelf = shelf;
         this.offers = offers;
+        this.own = own;
+    }
+
+    /** A finder over the same, for an owner who brings these pistons: a kit of them needs all but the pistons. */
+    public KitFinder withOwn(Choice pistons) {
+        return new KitFinder(shelf, offers, Optional.of(pistons));
     }
 
     private record Key(
@@ -61,10 +73,18 @@ public final class KitFinder {
             return search(
                     gaskets,
                     set -> choice.outfits().stream()
-                            .map(outfit ->
-                                    assembly.of(Needs.of(shelf.engine(), holes, outfit, set, touched), outfit, set))
+                            .map(outfit -> assembly.of(
+                                    toBuy(choice, Needs.of(shelf.engine(), holes, outfit, set, touched)), outfit, set))
                             .min(PREFERENCE));
         });
+    }
+
+    private List<Need> toBuy(Choice choice, List<Need> needs) {
+        return own.filter(choice::equals).isEmpty()
+                ? needs
+                : needs.stream()
+                        .filter(need -> need.part().kind() != Part.Kind.PISTON)
+                        .toList();
     }
 
     /**

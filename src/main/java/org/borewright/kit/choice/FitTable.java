@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
+import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
@@ -72,9 +73,23 @@ public record FitTable(
         return choice.blocksAsMade(shelf.engine(), gaskets(choice, skims));
     }
 
+    /** The same table where the pistons of one size are these and no others. */
+    public FitTable with(Choice pistons) {
+        Map<Size, List<Choice>> others = new LinkedHashMap<>(choices);
+        others.put(pistons.size(), List.of(pistons));
+        return new FitTable(shelf, Collections.unmodifiableMap(others), ranking, left, torques);
+    }
+
     /** The choices of one size, rising by finish. */
     public List<Choice> at(Size size) {
         return choices.getOrDefault(size, List.of());
+    }
+
+    /** A design's pistons of one size; empty where it has none for some hole. */
+    public Optional<Choice> at(Size size, PistonDesign design) {
+        return at(size).stream()
+                .filter(choice -> choice.design().equals(design))
+                .findFirst();
     }
 
     /** The rebuilds left after a size of the shelf; empty where the wall must be surveyed to know. */

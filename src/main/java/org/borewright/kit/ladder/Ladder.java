@@ -18,7 +18,7 @@ import org.borewright.measure.Temperature;
 
 /**
  * The ways to restore a worn engine, rising by the metal they take: rings only, the present size, each size that is not excluded up to the first
- * that serves, a sleeve. An old hole cannot be bought again, so the lowest rung that holds is the one to stand on; which, the shop decides.
+ * that serves, a larger one that is asked for, a sleeve. An old hole cannot be bought again, so the lowest rung that holds is the one to stand on; which, the shop decides.
  */
 public final class Ladder {
 
@@ -26,18 +26,20 @@ public final class Ladder {
 
     private final BoreSpec bore;
     private final Temperature temperature;
+    private final Optional<Size> asked;
     private final Match match;
 
-    private Ladder(BoreSpec bore, Temperature temperature, Match match) {
+    private Ladder(BoreSpec bore, MatchRequest request, Match match) {
         this.bore = bore;
-        this.temperature = temperature;
+        this.temperature = request.climate().temperature();
+        this.asked = request.asked();
         this.match = match;
     }
 
     /** The rungs of the answer to a request; none for finished holes. */
     public static List<Rung> of(Engine engine, MatchRequest request, Match match) {
         return match.ringsOnly()
-                .map(rings -> new Ladder(engine.bore(), request.climate().temperature(), match).rungs(rings))
+                .map(rings -> new Ladder(engine.bore(), request, match).rungs(rings))
                 .orElse(List.of());
     }
 
@@ -48,6 +50,10 @@ public final class Ladder {
         rungs.add(new Rung(Way.RINGS_ONLY, Optional.empty(), rings.certainty(), open, List.of()));
         atPresentSize().ifPresent(rungs::add);
         rungs.addAll(reboring());
+        asked.filter(size -> rungs.stream().noneMatch(rung -> leadsTo(rung, size)))
+                .map(this::best)
+                .filter(row -> row.certainty() != Certainty.NO && row.choice().isPresent())
+                .ifPresent(row -> rungs.add(rung(way(row), row)));
         rungs.add(new Rung(
                 Way.SLEEVE,
                 Optional.empty(),
@@ -64,7 +70,18 @@ public final class Ladder {
                 .min(Comparator.comparing((SizeRow row) -> !row.isOpen())
                         .thenComparing(SizeRow::certainty)
                         .thenComparing(SizeRow::size))
-                .map(row -> rung(row.isAsItIs() ? Way.NEW_PISTONS : Way.HONE_ONLY, best(row.size())));
+                .map(row -> rung(way(row), best(row.size())));
+    }
+
+    private static Way way(SizeRow row) {
+        if (isBored(row)) {
+            return Way.REBORE;
+        }
+        return row.isAsItIs() ? Way.NEW_PISTONS : Way.HONE_ONLY;
+    }
+
+    private static boolean leadsTo(Rung rung, Size size) {
+        return rung.row().filter(row -> row.size().equals(size)).isPresent();
     }
 
     /** Up to the first that serves; where none does, up to the second that might. What stands against a size is no reason to leave it out. */

@@ -87,6 +87,11 @@ public record MatchRequest(
         return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, on);
     }
 
+    /** The same question that asks for a size. */
+    public MatchRequest asking(Size size) {
+        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, Optional.of(size), asFound, on);
+    }
+
     /** The same question on another day. */
     public MatchRequest on(LocalDate day) {
         return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, day);

@@ -70,7 +70,8 @@ public class ExactlyOnce {
         }
     }
 
-    private static boolean othersWereInTheWay(Throwable failed) {
+    /** Whether nothing but others kept it from being done: it may be tried again. */
+    static boolean othersWereInTheWay(Throwable failed) {
         return Stream.iterate(failed, Objects::nonNull, Throwable::getCause).anyMatch(ExactlyOnce::isOfOthers);
     }
 

@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.borewright.order.Difference;
 import org.borewright.order.Errand;
@@ -67,7 +68,6 @@ public class OrderBench {
     public record Benched(OrderRow order, Verdict verdict, long paper) {}
 
     private static final int LONGEST = 3_500;
-    private static final String THAT_OF_NOW = "that of now";
 
     private final Turn turn;
     private final Papers papers;
@@ -87,7 +87,7 @@ public class OrderBench {
      */
     public Benched confirm(Errand errand, Verdict bench) {
         OrderRow order = turn.take(errand, Move.CONFIRM);
-        needSold(order, bench);
+        needJob(order, bench, fitted -> sold(order).from(fitted));
         reservations.needAllHere(order.number);
         if (!bench.good()) {
             throw new RefusedException(new Refusal.BenchHolds(order.number, bench.verdict(), bench.holds()));
@@ -104,8 +104,13 @@ public class OrderBench {
      */
     public Benched finish(Errand errand, Verdict judged, List<HoleRecord> holes) {
         OrderRow order = turn.take(errand, Move.FINISH);
-        needSold(order, judged);
-        needAsPaired(order, judged);
+        Optional<PistonsFitted> paired =
+                PaperRow.last(order.number, PaperRow.Kind.BENCH).flatMap(PaperRow::fitted);
+        needJob(
+                order,
+                judged,
+                built -> paired.map(pistons -> pistons.from(built))
+                        .orElseGet(() -> sold(order).from(built)));
         if (judged.good()) {
             papers.signed(order, holes, errand.by());
         }
@@ -128,38 +133,30 @@ public class OrderBench {
                 .isPresent();
     }
 
+    /** Whether the pistons of the quote accepted are the owner's own. */
+    public boolean areOwnPistons(Errand errand) {
+        return OrderRow.<OrderRow>findByIdOptional(errand.order())
+                .flatMap(OrderBench::accepted)
+                .flatMap(QuoteRow::sold)
+                .filter(PistonsSold::areOwn)
+                .isPresent();
+    }
+
     private static Optional<QuoteRow> accepted(OrderRow order) {
         return Optional.ofNullable(order.acceptedQuote).flatMap(number -> QuoteRow.of(order.number, number));
     }
 
-    private static void needSold(OrderRow order, Verdict asked) {
-        Optional<QuoteRow> quote = accepted(order);
+    private static PistonsSold sold(OrderRow order) {
+        return accepted(order).flatMap(QuoteRow::sold).orElseThrow();
+    }
+
+    /** @param pistons where those that go in are not those of the order */
+    private static void needJob(OrderRow order, Verdict asked, Function<PistonsFitted, List<Difference>> pistons) {
         List<Difference> found = new ArrayList<>();
         if (!order.engine.equals(asked.engine())) {
             found.add(Difference.ofEngine(asked.engine(), order.engine));
         }
-        Optional<PistonsSold> sold = quote.flatMap(QuoteRow::sold);
-        if (sold.isPresent() && asked.fitted().isPresent()) {
-            found.addAll(sold.get().from(asked.fitted().get()));
-        } else {
-            Optional<String> ordered = quote.map(row -> row.size);
-            Optional<String> size = asked.fitted().map(PistonsFitted::size);
-            if (!size.equals(ordered)) {
-                found.add(Difference.ofSize(size.orElse(THAT_OF_NOW), ordered.orElse(THAT_OF_NOW)));
-            }
-        }
-        refuse(order, found);
-    }
-
-    private static void needAsPaired(OrderRow order, Verdict built) {
-        Optional<PistonsFitted> paired =
-                PaperRow.last(order.number, PaperRow.Kind.BENCH).flatMap(PaperRow::fitted);
-        if (paired.isPresent() && built.fitted().isPresent()) {
-            refuse(order, paired.get().from(built.fitted().get()));
-        }
-    }
-
-    private static void refuse(OrderRow order, List<Difference> found) {
+        asked.fitted().map(pistons).ifPresent(found::addAll);
         if (!found.isEmpty()) {
             throw new RefusedException(new Refusal.OfAnother(order.number, found));
         }

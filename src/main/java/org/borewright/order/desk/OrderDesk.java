@@ -87,6 +87,18 @@ public class OrderDesk {
         return LocalDate.now(clock);
     }
 
+    /**
+     * Looks whether something could be done with an order before all that was sent for it is read. Nothing is held by it, and who does it asks
+     * again.
+     *
+     * @param move that is to be made; empty where it stays in its state
+     * @throws RefusedException if there is no such order, it was changed meanwhile, or the move is not allowed
+     */
+    public void see(Errand errand, Optional<Move> move) {
+        OrderRow order = turn.see(errand);
+        move.ifPresent(wanted -> Turn.allowing(wanted, order));
+    }
+
     /** Notes a new order. @throws RefusedException if the block is in the shop already, or was tagged for another engine */
     public OrderRow receive(Opening opening) {
         Optional<BlockRow> block = opening.block().map(tag -> free(tag, opening.engine()));

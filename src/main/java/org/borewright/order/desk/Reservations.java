@@ -20,7 +20,6 @@ import org.borewright.order.Awaited;
 import org.borewright.order.Lacking;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
-import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuotePartRow;
 import org.borewright.order.store.ReservationRow;
 
@@ -130,13 +129,11 @@ class Reservations {
     }
 
     /**
-     * Until when what is put aside for an order with the customer's yes stays so: without end while something is to come, for nobody can
-     * confirm it, and once its pistons were confirmed.
+     * Until when what is put aside for an order with the customer's yes stays so, which is not confirmed yet: without end while something is
+     * to come, for nobody can confirm it. What was confirmed before holes did not clean up was another job.
      */
     Optional<Instant> heldUntil(long order) {
-        boolean stays = ReservationRow.waits(order)
-                || PaperRow.last(order, PaperRow.Kind.BENCH).isPresent();
-        return stays ? Optional.empty() : Optional.of(fromNow());
+        return ReservationRow.waits(order) ? Optional.empty() : Optional.of(fromNow());
     }
 
     /** Takes all of it off the shelf. @throws RefusedException if some of it has not come yet */

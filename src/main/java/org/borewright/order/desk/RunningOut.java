@@ -34,10 +34,15 @@ class RunningOut {
         QuarkusTransaction.requiringNew().call(() -> OrderRow.runOut(now)).forEach(order -> runOut(order, now));
     }
 
-    private void runOut(long order, Instant now) {
+    void runOut(long order, Instant now) {
         try {
             desk.runOut(order, now);
         } catch (RuntimeException failed) {
+            if (ExactlyOnce.othersWereInTheWay(failed)) {
+                LOG.infof(
+                        "Others have order %d in hand: whether what is put aside for it ran out is asked again", order);
+                return;
+            }
             LOG.errorf(failed, "What is put aside for order %d ran out, and could not be put back", order);
         }
     }

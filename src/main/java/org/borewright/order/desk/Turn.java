@@ -62,7 +62,21 @@ class Turn {
 
     /** The order, held. @throws RefusedException likewise, or if the move is not allowed */
     OrderRow take(Errand errand, Move move) {
-        OrderRow order = take(errand);
+        return allowing(move, take(errand));
+    }
+
+    /** The order, held. @throws RefusedException if there is none, or it was changed meanwhile */
+    OrderRow take(Errand errand) {
+        return asKnown(errand, OrderRow.held(errand.order()));
+    }
+
+    /** The order as it stands, not held: whoever takes it asks again. @throws RefusedException as when it is taken */
+    OrderRow see(Errand errand) {
+        return asKnown(errand, OrderRow.findByIdOptional(errand.order()));
+    }
+
+    /** The same order. @throws RefusedException if the move is not allowed */
+    static OrderRow allowing(Move move, OrderRow order) {
         if (order.kind.after(order.state, move).isEmpty()) {
             throw new RefusedException(new Refusal.NotAllowed(
                     order.number, order.kind, order.state, move, ReservationRow.waits(order.number)));
@@ -70,10 +84,8 @@ class Turn {
         return order;
     }
 
-    /** The order, held. @throws RefusedException if there is none, or it was changed meanwhile */
-    OrderRow take(Errand errand) {
-        OrderRow order = OrderRow.held(errand.order())
-                .orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+    private static OrderRow asKnown(Errand errand, Optional<OrderRow> found) {
+        OrderRow order = found.orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
         if (order.version != errand.version()) {
             throw new RefusedException(new Refusal.Changed(order.number, errand.version(), order.version));
         }

@@ -2,22 +2,26 @@ package org.borewright.order.quote;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.catalog.Parts;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.Check;
+import org.borewright.fit.Outcome;
 import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.bill.Need;
 import org.borewright.kit.bill.ShopWork;
+import org.borewright.kit.choice.Choice;
 import org.borewright.kit.ladder.Branch;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.Condition;
@@ -32,8 +36,9 @@ import org.borewright.order.PistonsSold;
  * @param size of the pistons; empty where those in the engine stay
  * @param job parts and work
  * @param conditions what must turn out right for the price to hold; none where the readings prove all of it
+ * @param own the pistons that the owner brings; empty where they are bought, and where those in the engine stay
  */
-public record Proposal(String way, Optional<Size> size, Job job, List<String> conditions) {
+public record Proposal(String way, Optional<Size> size, Job job, List<String> conditions, Optional<OwnPistons> own) {
 
     /** What is done with holes that are finished already. */
     public static final String FINISHED_HOLES = "pistons for finished holes";
@@ -41,6 +46,11 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
     /** Copies the list. */
     public Proposal {
         conditions = List.copyOf(conditions);
+    }
+
+    /** One without pistons of the owner. */
+    public Proposal(String way, Optional<Size> size, Job job, List<String> conditions) {
+        this(way, size, job, conditions, Optional.empty());
     }
 
     /** Everything that a price can be named for, those that take least metal first. */
@@ -73,7 +83,8 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
                 way,
                 size,
                 job,
-                Stream.concat(conditions.stream(), more.stream()).distinct().toList());
+                Stream.concat(conditions.stream(), more.stream()).distinct().toList(),
+                own);
     }
 
     private static Optional<Proposal> of(Branch branch, Match match) {
@@ -81,24 +92,62 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         return branch.job().map(job -> new Proposal(branch.rung().way().label(), size, job, conditions(branch, match)));
     }
 
+    /** The same with the pistons of the owner, where it goes to their size: that they are what they are said to be comes first. */
+    public Proposal with(Choice pistons, Match match) {
+        if (!size.equals(Optional.of(pistons.size()))) {
+            return this;
+        }
+        OwnPistons brought = match.table().stream()
+                .filter(row -> row.choice().equals(Optional.of(pistons)))
+                .map(row -> OwnPistons.of(pistons, row))
+                .findFirst()
+                .orElseThrow();
+        List<String> first = Stream.concat(Stream.of(brought.condition()), conditions.stream())
+                .toList();
+        return new Proposal(way, size, job, first, Optional.of(brought));
+    }
+
     /** Its parts. */
     public Kit kit() {
         return job.kit().orElseThrow();
     }
 
-    /** The pistons that its boxes hold; empty where those in the engine stay. */
+    /**
+     * The pistons that its boxes hold, those left over too, but none of another design, or those that the owner brings; empty where those in
+     * the engine stay.
+     *
+     * @throws IllegalStateException if it needs pistons of several designs: one maker's go into an engine
+     */
     public Optional<PistonsSold> sold(Parts parts) {
-        SortedSet<String> numbers = new TreeSet<>();
-        Set<String> designs = new HashSet<>();
+        if (own.isPresent()) {
+            return own.map(OwnPistons::choice)
+                    .map(choice -> PistonsSold.ofOwner(
+                            choice.design().code(), choice.size().label()));
+        }
+        Set<String> designs = kit().needs().stream()
+                .map(Need::part)
+                .filter(Piston.class::isInstance)
+                .map(part -> ((Piston) part).design())
+                .collect(Collectors.toSet());
+        if (designs.size() > 1) {
+            throw new IllegalStateException("pistons of " + designs + " for one engine");
+        }
+        return size.flatMap(of -> designs.stream()
+                .findFirst()
+                .map(design -> new PistonsSold(Optional.of(design), of.label(), counts(design, parts))));
+    }
+
+    private SortedMap<String, Integer> counts(String design, Parts parts) {
+        SortedMap<String, Integer> counts = new TreeMap<>();
         for (Piston piston : parts.pistons()) {
-            if (kit().lines().stream().anyMatch(line -> line.box().contents().containsKey(piston.number()))) {
-                numbers.add(piston.number().text());
-                designs.add(piston.design());
+            int count = kit().lines().stream()
+                    .mapToInt(line -> line.quantity() * line.box().contents().getOrDefault(piston.number(), 0))
+                    .sum();
+            if (count > 0 && piston.design().equals(design)) {
+                counts.put(piston.number().text(), count);
             }
         }
-        // One maker's pistons go into an engine: no kit mixes designs.
-        return size.filter(any -> designs.size() == 1)
-                .map(of -> new PistonsSold(designs.iterator().next(), of.label(), numbers));
+        return counts;
     }
 
     /** What it comes to. */
@@ -113,7 +162,7 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
 
     /** Its parts alone: the machining is done elsewhere. */
     public Proposal withoutWork() {
-        return new Proposal(way, size, new Job(job.kit(), new ShopWork(List.of())), conditions);
+        return new Proposal(way, size, new Job(job.kit(), new ShopWork(List.of())), conditions, own);
     }
 
     private boolean isComplete() {
@@ -131,6 +180,10 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
             open.add("Not proven by the readings: the way, and with it the price, may turn out to be another.");
         }
         branch.rung().open().forEach(what -> open.add("Open: " + what + "."));
+        row.map(SizeRow::walls)
+                .map(walls -> Check.ended(walls, Outcome.UNKNOWN))
+                .ifPresent(walls ->
+                        walls.forEach(wall -> open.add("Open: " + wall.rule().title() + ", " + wall.place() + ".")));
         return open;
     }
 

@@ -10,14 +10,15 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
+import jakarta.persistence.MapKeyColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import org.borewright.order.PistonsSold;
 import org.borewright.order.journal.Digest;
 
@@ -57,24 +58,26 @@ public class QuoteRow extends PanacheEntityBase {
     /** The design of its pistons; none where those in the engine stay, and on quotes given before it was noted. */
     public String design;
 
-    /** The numbers of the pistons that its boxes hold, likewise. */
+    /** How many of each number of piston its boxes hold, likewise; 0 on quotes given before that was noted. */
     @ElementCollection
     @CollectionTable(name = "quote_pistons", joinColumns = @JoinColumn(name = "quote"))
-    @Column(name = "number")
-    public Set<String> pistons = new HashSet<>();
+    @MapKeyColumn(name = "number")
+    @Column(name = "quantity")
+    public Map<String, Integer> pistons = new HashMap<>();
 
     /** All of it, as it was answered. */
     public String document;
 
     /** Notes the pistons it sells. */
     public void keep(PistonsSold sold) {
-        design = sold.design();
-        pistons.addAll(sold.numbers());
+        design = sold.design().orElse(null);
+        pistons.putAll(sold.counts());
     }
 
-    /** The pistons it sells; empty where there are none, or they were not noted. */
+    /** The pistons it sells; empty where those in the engine stay. */
     public Optional<PistonsSold> sold() {
-        return Optional.ofNullable(design).map(noted -> new PistonsSold(noted, size, new TreeSet<>(pistons)));
+        return Optional.ofNullable(size)
+                .map(noted -> new PistonsSold(Optional.ofNullable(design), noted, new TreeMap<>(pistons)));
     }
 
     /** Of all of it, with the parts it needs. */
@@ -88,7 +91,13 @@ public class QuoteRow extends PanacheEntityBase {
                 .text(says)
                 .text(size)
                 .text(design);
-        new TreeSet<>(pistons).forEach(all::text);
+        new TreeMap<>(pistons).forEach((piston, quantity) -> {
+            all.text(piston);
+            if (quantity != 0) {
+                // Lines of quotes without it are sealed without it.
+                all.whole(quantity);
+            }
+        });
         all.text(document);
         QuotePartRow.of(id)
                 .forEach(part -> all.text(part.number).whole(part.quantity).whole(part.leadDays));

@@ -11,7 +11,7 @@ enum Posted {
     BENCH("/api/bench", "benches.yaml", "BenchRequest", "BenchAnswer", "PistonsInInches"),
     FINISH("/api/finish", "finishes.yaml", "FinishRequest", "FinishAnswer", "HonedInInches"),
     ORDER("/api/orders", "orders.yaml", "OrderRequest", "Order", "Opening"),
-    QUOTE("/api/orders/{order}/quotes", "quotes.yaml", "QuoteRequest", "Quote", "QuoteAsked"),
+    QUOTE("/api/orders/{order}/quotes", "quotes.yaml", "QuoteRequest", "Quote", "OwnPistons"),
     YES("/api/orders/{order}/accept", "yeses.yaml", "AcceptRequest", "Order", "Yes"),
     NO("/api/orders/{order}/decline", "reasons.yaml", "ReasonRequest", "Order", "Reason"),
     NOTES("/api/orders/{order}/notes", "notes.yaml", "NotesRequest", "Order", "Noting"),

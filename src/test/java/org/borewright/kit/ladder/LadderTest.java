@@ -58,6 +58,22 @@ class LadderTest {
         assertThat(told(ladder(shop.worn(present, first, second)))).isEqualTo(ladder);
     }
 
+    /** 70.110 asks for +0.50. A smaller size stands on the ladder already, or is ruled out; one beyond the first that serves is added. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            +1.00    | 70.110 | rings only: no; hone only standard: no; rebore +0.25: possible; rebore +0.50: certain; rebore +1.00: certain; sleeve: possible
+            +0.50    | 70.110 | rings only: no; hone only standard: no; rebore +0.25: possible; rebore +0.50: certain; sleeve: possible
+            +0.25    | 70.300 | rings only: no; hone only standard: no; rebore +0.50: possible; rebore +0.75: certain; sleeve: possible
+            +1.00    | -      | rings only: possible; hone only standard: possible; rebore +0.25: possible; rebore +0.50: possible; rebore +1.00: possible; sleeve: possible
+            """)
+    void aSizeThatIsAskedForStandsOnTheLadderUnlessItIsRuledOut(String size, String diameter, String ladder) {
+        MatchRequest request = shop.request(Condition.WORN, "standard", TwinShop.surveys(diameter, diameter))
+                .asking(shop.shelf().size(size).orElseThrow());
+
+        assertThat(told(Ladder.of(shop.shelf().engine(), request, shop.ask(request))))
+                .isEqualTo(ladder);
+    }
+
     @Test
     void aWallThatIsNeverCutTakesNewPistonsAsItIs() {
         shop.construction = Construction.PLATED;

@@ -78,7 +78,8 @@ public record BillAnswer(
      */
     public record CoversAnswer(String part, String number, int quantity, List<String> cylinders) {
 
-        static CoversAnswer of(Need need) {
+        /** Parts on the wire. */
+        public static CoversAnswer of(Need need) {
             return new CoversAnswer(
                     need.part().kind().label(),
                     need.number().text(),

@@ -8,6 +8,7 @@ import org.borewright.api.shown.ShownCheck;
 import org.borewright.fit.Check;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchPlan;
+import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.rings.RingsInHole;
 import org.borewright.kit.rings.RingsOnly;
@@ -49,6 +50,23 @@ public final class Holds {
                     List.of()));
         }
         return holds;
+    }
+
+    /** The owner's own pistons that were not weighed: what a list tells of the masses of new ones tells nothing of theirs. */
+    public static List<OrderHold> ofUnweighed(List<PistonReading> pistons) {
+        List<String> tags = pistons.stream()
+                .filter(piston -> piston.milligrams().isEmpty())
+                .map(PistonReading::tag)
+                .toList();
+        return tags.isEmpty()
+                ? List.of()
+                : List.of(new OrderHold(
+                        "not weighed",
+                        "The owner's own pistons are weighed before anything is bored: piston"
+                                + (tags.size() == 1 ? " " : "s ") + String.join(", ", tags) + ".",
+                        "Weigh every piston of the set, and send its mass.",
+                        List.of(),
+                        tags));
     }
 
     /** What of new rings alone is not met, or not known. */

@@ -18,6 +18,7 @@ import org.borewright.kit.Match;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.bill.ShopWork;
 import org.borewright.kit.caution.Caution;
+import org.borewright.order.quote.OwnPistons;
 import org.borewright.order.quote.Proposal;
 import org.borewright.order.quote.Sum;
 import org.borewright.order.quote.Terms;
@@ -37,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param conditional whether something must turn out right for the price to hold
  * @param conditions what that is
  * @param parts all of them
+ * @param ownPistons those that the owner brings, which are not sold; absent where there are none
  * @param work what the shop does; empty where the machining is done elsewhere
  * @param sum what it comes to
  * @param alternatives the other ways that a price can be named for; only where they were asked for
@@ -56,6 +58,7 @@ public record OfferDocument(
         boolean conditional,
         List<String> conditions,
         List<BillAnswer.LineAnswer> parts,
+        @Nullable OwnPistonsAnswer ownPistons,
         List<OperationsAnswer.LineAnswer> work,
         SumAnswer sum,
         @Nullable List<AlternativeAnswer> alternatives,
@@ -94,6 +97,21 @@ public record OfferDocument(
                     ShownMoney.of(sum.tax()),
                     ShownMoney.of(sum.total()),
                     sum.deposit().map(ShownMoney::of).orElse(null));
+        }
+    }
+
+    /**
+     * Pistons that the owner brings.
+     *
+     * @param design of their maker
+     * @param covers which go into which holes
+     */
+    public record OwnPistonsAnswer(String design, List<BillAnswer.CoversAnswer> covers) {
+
+        static OwnPistonsAnswer of(OwnPistons own) {
+            return new OwnPistonsAnswer(
+                    own.choice().design().code(),
+                    own.pistons().stream().map(BillAnswer.CoversAnswer::of).toList());
         }
     }
 
@@ -151,6 +169,7 @@ public record OfferDocument(
                 kit.lines().stream()
                         .map(line -> BillAnswer.LineAnswer.of(line, on))
                         .toList(),
+                chosen.own().map(OwnPistonsAnswer::of).orElse(null),
                 work.lines().stream().map(OperationsAnswer.LineAnswer::of).toList(),
                 SumAnswer.of(chosen.sum(terms), terms),
                 Optional.of(others)

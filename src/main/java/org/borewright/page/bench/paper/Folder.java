@@ -2,6 +2,7 @@ package org.borewright.page.bench.paper;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 
@@ -44,10 +45,10 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
         return List.of("confirmed", "finished", "released").contains(order.state());
     }
 
-    /** The numbers of the pistons that were sold for a hole, first the one that is covered first. */
+    /** The numbers of the pistons that were sold for a hole, or that the owner brings, first the one that is covered first. */
     public List<String> pistonsFor(String cylinder) {
         return offer.stream()
-                .flatMap(sold -> sold.at("parts").items().stream())
+                .flatMap(sold -> Stream.concat(sold.at("parts").items().stream(), Stream.of(sold.at("ownPistons"))))
                 .flatMap(line -> line.at("covers").items().stream())
                 .filter(covers ->
                         covers.at("part").text().filter("piston"::equals).isPresent())

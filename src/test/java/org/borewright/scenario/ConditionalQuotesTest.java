@@ -1,0 +1,182 @@
+package org.borewright.scenario;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import java.util.List;
+import org.borewright.api.order.print.PdfText;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a quote may be given for all the same, and under which condition: a hole nobody measured, one sleeved before, pistons of the owner. */
+@QuarkusTest
+@TestProfile(OwnShop.class)
+class ConditionalQuotesTest {
+
+    private static final String HOLE = "{\"cylinder\":\"4\",\"diameter\":61.450}";
+
+    private static final String WORN = """
+            {"engine":"TORRESK-F4","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},
+             "deckFlatness":0.01,"skimmedBefore":0,"presentSize":{"size":"standard","knownFrom":"record"},
+             "cylinders":[{"cylinder":"1","diameter":61.450},{"cylinder":"2","diameter":61.440},
+              {"cylinder":"3","diameter":61.445},""" + HOLE + "]}";
+
+    private static final String OWN = "{\"size\":\"+0.50\",\"ownPistons\":\"KELVARN-TF4\"}";
+
+    private static int tags;
+
+    private static Orders surveyed(String survey) {
+        Orders order = Orders.opened("TORRESK-F4", "rebuild", "CQ-" + ++tags);
+        order.does("survey", survey).statusCode(200);
+        return order;
+    }
+
+    private static Orders acceptedWithOwn() {
+        Orders order = surveyed(WORN);
+        order.does("quotes", OWN).statusCode(201);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        return order;
+    }
+
+    private static String pistons(String design, String number, String size, double diameter, String mass) {
+        String piston = "{\"tag\":\"%c\",\"number\":\"" + number + "\",\"diameter\":" + diameter + mass + "}";
+        return """
+                {"engine":"TORRESK-F4","unit":"mm","size":"%s","design":"%s","temperature":20,"pistonTemperature":20,
+                 "gauge":{"name":"BG-1"},"pistons":[%s,%s,%s,%s]}""".formatted(
+                        size,
+                        design,
+                        piston.formatted('A'),
+                        piston.formatted('B'),
+                        piston.formatted('C'),
+                        piston.formatted('D'));
+    }
+
+    /** The barrel is away, or the hole was not reached: nothing is read in it, and whoever chooses a way is told so. */
+    @Test
+    void aHoleThatNobodyMeasuredIsACondition() {
+        Orders order = surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"));
+
+        order.does("quotes", "{}").statusCode(409).body("type", equalTo("/problems/nothing-to-quote"));
+        order.does("quotes", "{\"size\":\"+0.50\"}")
+                .statusCode(201)
+                .body("offer.conditional", equalTo(true))
+                .body("offer.conditions", hasItem("Cylinder 4 was not measured."))
+                .body("offer.conditions[0]", startsWith("Not proven by the readings"));
+    }
+
+    /** The wall left cannot be told without the outside of that sleeve, whichever size is chosen. */
+    @ParameterizedTest
+    @CsvSource({"+0.50", "+0.75"})
+    void aHoleSleevedBeforeIsACondition(String size) {
+        String sleeved = HOLE.replace("}", ",\"sleevedBefore\":true}");
+        Orders order = surveyed(
+                WORN.replace(HOLE, sleeved).replace("\"condition\"", "\"askedSize\":\"" + size + "\",\"condition\""));
+
+        order.does("quotes", "{\"size\":\"" + size + "\"}")
+                .statusCode(201)
+                .body("offer.size", equalTo(size))
+                .body("offer.conditional", equalTo(true))
+                .body("offer.conditions", hasItem(containsString("wall")));
+    }
+
+    @Test
+    void theOwnersPistonsStandOnTheQuoteAndAreNeitherPricedNorPutAside() {
+        Orders order = surveyed(WORN);
+        List<String> bought = List.of("KV-TF4-050");
+
+        order.does("quotes", OWN)
+                .statusCode(201)
+                .body("says", startsWith("rebore to +0.50 with the owner's own pistons, "))
+                .body("offer.ownPistons.design", equalTo("KELVARN-TF4"))
+                .body("offer.ownPistons.covers.number", equalTo(bought))
+                .body("offer.ownPistons.covers[0].quantity", equalTo(4))
+                .body("offer.ownPistons.covers[0].cylinders", contains("1", "2", "3", "4"))
+                .body("offer.parts.covers.flatten().part", not(hasItem("piston")))
+                .body("offer.parts.covers.flatten().number", hasItem("KV-TF4-R050"))
+                .body("offer.match.size.design", equalTo("KELVARN-TF4"))
+                .body("offer.conditional", equalTo(true))
+                .body("offer.conditions[0]", startsWith("The pistons are the owner's own (4 × KV-TF4-050): "));
+        assertThat(paper(order))
+                .contains("the owner's own pistons +0.50", "4 × piston KV-TF4-050", "not sold with this quote");
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}")
+                .statusCode(200)
+                .body("held.number", hasItem("KV-TF4-R050"))
+                .body("held.number", everyItem(not(containsString("-050"))));
+    }
+
+    private static String paper(Orders order) {
+        return PdfText.of(given().accept("application/pdf")
+                        .get("/api/orders/" + order.number() + "/quotes/1")
+                        .asByteArray())
+                .whole();
+    }
+
+    @Test
+    void theOwnersPistonsAreMeasuredAndWeighedBeforeTheyAreConfirmed() {
+        Orders order = acceptedWithOwn();
+
+        order.does("confirm", pistons("KELVARN-TF4", "KV-TF4-100", "+1.00", 62.225, ",\"mass\":160"))
+                .statusCode(409)
+                .body("type", equalTo("/problems/other-job"))
+                .body("errors.find { it.pointer == '/size' }.limit", equalTo("+0.50"));
+        order.does("confirm", pistons("NORHEIM-TF4", "NH-TF4-050", "+0.50", 61.765, ",\"mass\":173"))
+                .statusCode(409)
+                .body("errors.pointer", contains("/design"));
+        order.does("confirm", pistons("KELVARN-TF4", "KV-TF4-050", "+0.50", 61.755, ""))
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"))
+                .body("detail", containsString("weighed before anything is bored: pistons A, B, C, D."))
+                .body("errors.pointer", hasItem("/pistons"));
+        order.does("confirm", pistons("KELVARN-TF4", "KV-TF4-050", "+0.50", 61.600, ",\"mass\":159"))
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"));
+        order.does("confirm", pistons("KELVARN-TF4", "KV-TF4-050", "+0.50", 61.755, ",\"mass\":159"))
+                .statusCode(200)
+                .body("state", equalTo("confirmed"));
+    }
+
+    /** A larger size than the holes ask for is the owner's wish, and costs metal: the answer that the quote stands on says how much. */
+    @Test
+    void largerPistonsOfTheOwnerAreQuotedAsAskedFor() {
+        Orders order = surveyed(WORN);
+
+        order.does("quotes", OWN.replace("+0.50", "+1.00"))
+                .statusCode(201)
+                .body("offer.size", equalTo("+1.00"))
+                .body("offer.ownPistons.covers.number", contains("KV-TF4-100"))
+                .body("offer.match.says", containsString("+0.50"));
+    }
+
+    @Test
+    void pistonsTooSmallForTheHolesGetNoPrice() {
+        surveyed(WORN)
+                .does("quotes", OWN.replace("+0.50", "standard"))
+                .statusCode(409)
+                .body("type", equalTo("/problems/nothing-to-quote"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'{\"ownPistons\":\"KELVARN-TF4\"}', /size, missing-field",
+        "'{\"ownPistons\":\"OTHERS-X1\",\"size\":\"+0.50\"}', /ownPistons, unknown-word",
+        "'{\"ownPistons\":\"KELVARN-TF4\",\"size\":\"+0.25\"}', /ownPistons, unknown-size",
+    })
+    void pistonsThatCannotBeMatchedAreRefused(String asked, String place, String problem) {
+        surveyed(WORN)
+                .does("quotes", asked)
+                .statusCode(422)
+                .body("type", equalTo("/problems/" + problem))
+                .body("errors.pointer", contains(place));
+    }
+}
