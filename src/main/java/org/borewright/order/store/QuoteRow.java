@@ -13,6 +13,7 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -77,8 +78,8 @@ public class QuoteRow extends PanacheEntityBase {
         return Optional.ofNullable(design).map(noted -> new PistonsSold(noted, size, new TreeSet<>(pistons)));
     }
 
-    /** Of all of it, with the parts it needs. */
-    String digest() {
+    /** Of all of it, with the parts it needs: by number as Java sorts, for every database has an order of its own. */
+    String digest(List<QuotePartRow> parts) {
         Digest all =
                 new Digest().whole(id).whole(orderNumber).whole(orderVersion).whole(number);
         all.time(at)
@@ -90,7 +91,8 @@ public class QuoteRow extends PanacheEntityBase {
                 .text(design);
         new TreeSet<>(pistons).forEach(all::text);
         all.text(document);
-        QuotePartRow.of(id)
+        parts.stream()
+                .sorted(Comparator.comparing(part -> part.number))
                 .forEach(part -> all.text(part.number).whole(part.quantity).whole(part.leadDays));
         return all.hex();
     }
