@@ -15,6 +15,10 @@ public class OwnShop implements QuarkusTestProfile {
     public Map<String, String> getConfigOverrides() {
         Map<String, String> settings = new HashMap<>(TestDatabase.own(TestDatabase.OWN_SHOP));
         settings.put("borewright.page.address", ADDRESS);
+        if (TestDatabase.isPostgres()) {
+            // As H2 does of itself.
+            settings.put("quarkus.datasource.jdbc.new-connection-sql", "SET lock_timeout = '2s'");
+        }
         settings.put("borewright.order.tax-percent", "20");
         settings.put("borewright.order.deposit-percent", "30");
         return settings;

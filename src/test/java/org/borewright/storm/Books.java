@@ -4,15 +4,10 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.borewright.order.journal.Entry;
-import org.borewright.order.journal.Matter;
-import org.borewright.order.journal.Verification;
 
 /** The tables held against each other, by statements of their own and not by those of the service. */
 final class Books {
@@ -64,39 +59,10 @@ final class Books {
                 found.put(fault.getKey(), rows);
             }
         }
-        if (!journalHolds()) {
+        if (!new Sealed(tables).holds()) {
             found.put("a journal that does not hold", 1L);
         }
         return found;
-    }
-
-    private boolean journalHolds() throws SQLException {
-        Verification found = Verification.BEGUN;
-        try (Statement statement = tables.createStatement()) {
-            try (ResultSet line = statement.executeQuery("select * from journal order by position")) {
-                while (line.next()) {
-                    found = found.with(entry(line));
-                }
-            }
-            try (ResultSet head = statement.executeQuery("select position, seal from journal_head")) {
-                return head.next() && found.holds(head.getLong("position"), head.getString("seal"));
-            }
-        }
-    }
-
-    private static Entry entry(ResultSet line) throws SQLException {
-        int version = line.getInt("order_version");
-        String written = line.getString("written");
-        return new Entry(
-                line.getLong("position"),
-                line.getObject("at", OffsetDateTime.class).toInstant(),
-                line.getString("by_whom"),
-                line.getString("subject"),
-                line.getString("did"),
-                line.getString("before_it"),
-                line.getString("after_it"),
-                Optional.ofNullable(line.getString("standing")).map(standing -> new Matter(version, written, standing)),
-                line.getString("seal"));
     }
 
     /** The orders in a state. */

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import org.borewright.api.order.answer.JournalAnswer;
 import org.borewright.order.store.HookRow;
 import org.borewright.order.store.JournalRow;
@@ -65,30 +66,38 @@ class Courier {
         }
     }
 
+    /** Nobody is interrupted: that would close the file of the database under whoever is writing to it. */
     @PreDestroy
-    void goHome() {
-        runners.shutdownNow();
+    void goHome() throws InterruptedException {
+        runners.shutdown();
+        post.stop();
+        runners.awaitTermination(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     private void run(HookRow hook) {
         try {
-            tell(hook);
+            if (claim(hook)) {
+                tell(hook);
+            }
+        } catch (InterruptedException stopped) {
+            // Nothing is noted: whoever comes next takes it on when the claim has run out.
+            Thread.currentThread().interrupt();
         } catch (RuntimeException failed) {
-            LOG.errorf(failed, "Nothing could be told to hook %d; it is tried again.", hook.id);
+            LOG.errorf(failed, "Hook %d could not be claimed, or it could not be noted what it was told.", hook.id);
         } finally {
             free.release();
         }
     }
 
-    private void tell(HookRow hook) {
-        boolean claimed = QuarkusTransaction.requiringNew()
+    private boolean claim(HookRow hook) {
+        return QuarkusTransaction.requiringNew()
                 .call(() -> hook.claim(clock.instant().plus(CLAIM)));
-        if (!claimed) {
-            return;
-        }
+    }
+
+    private void tell(HookRow hook) throws InterruptedException {
         List<JournalRow> lines =
                 QuarkusTransaction.requiringNew().call(() -> JournalRow.after(hook.position, LINES_AT_ONCE));
-        Optional<String> failure = send(hook, JournalAnswer.of(hook.position, lines));
+        Optional<String> failure = send(hook, lines);
         // Held, for it may be ended meanwhile.
         QuarkusTransaction.requiringNew()
                 .run(() -> HookRow.<HookRow>findByIdOptional(hook.id, LockModeType.PESSIMISTIC_WRITE)
@@ -114,14 +123,15 @@ class Courier {
     }
 
     /** @return why it was not taken; empty where it was */
-    private Optional<String> send(HookRow hook, JournalAnswer lines) {
+    private Optional<String> send(HookRow hook, List<JournalRow> lines) throws InterruptedException {
         try {
-            URI to = URI.create(hook.url);
-            byte[] body = json.writeValueAsBytes(lines);
+            URI to = Signature.target(URI.create(hook.url));
+            byte[] body = json.writeValueAsBytes(JournalAnswer.of(hook.position, lines));
             byte[] secret = Base64.getDecoder().decode(hook.secret);
             return post.send(to, body, Signature.headers(to, body, "hook-" + hook.id, secret, clock.instant()));
-        } catch (JsonProcessingException unwritable) {
-            throw new IllegalStateException(unwritable);
+        } catch (JsonProcessingException | RuntimeException failed) {
+            LOG.errorf(failed, "No message could be made for hook %d; it is tried again.", hook.id);
+            return Optional.of("not sent: no message could be made; the log of the service says why");
         }
     }
 }

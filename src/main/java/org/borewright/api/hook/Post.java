@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Flow;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import javax.net.ssl.SSLException;
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +34,8 @@ final class Post {
     private final HttpClient http =
             HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
+    private final CompletableFuture<HttpResponse<Void>> stopped = new CompletableFuture<>();
+
     Post(Duration patience) {
         this.patience = patience;
     }
@@ -41,8 +45,9 @@ final class Post {
      *
      * @param proof of the sender
      * @return why it was not taken; empty where it was
+     * @throws InterruptedException if this machine is stopped meanwhile: nobody knows then whether it was taken
      */
-    Optional<String> send(URI to, byte[] body, Map<String, String> proof) {
+    Optional<String> send(URI to, byte[] body, Map<String, String> proof) throws InterruptedException {
         try {
             HttpRequest.Builder message = HttpRequest.newBuilder(to)
                     .header("Content-Type", "application/json")
@@ -54,20 +59,31 @@ final class Post {
         }
     }
 
-    private Optional<String> answer(CompletableFuture<HttpResponse<Void>> sent) {
+    private Optional<String> answer(CompletableFuture<HttpResponse<Void>> sent) throws InterruptedException {
         try {
-            int status = sent.get(patience.toMillis(), TimeUnit.MILLISECONDS).statusCode();
+            int status = sent.applyToEither(stopped, Function.identity())
+                    .get(patience.toMillis(), TimeUnit.MILLISECONDS)
+                    .statusCode();
             return status >= 200 && status < 300 ? Optional.empty() : Optional.of("answered with status " + status);
         } catch (TimeoutException tooLong) {
             sent.cancel(true);
             return Optional.of(String.format(
                     Locale.ROOT, "not reached: no answer within %.1f seconds", patience.toMillis() / 1e3));
         } catch (ExecutionException failed) {
+            if (stopped.isDone()) {
+                sent.cancel(true);
+                throw new InterruptedException("this machine is stopped");
+            }
             return Optional.of("not reached: " + why(failed.getCause()));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return Optional.of("not sent: this machine was stopped");
+        } catch (InterruptedException interrupted) {
+            sent.cancel(true);
+            throw interrupted;
         }
+    }
+
+    /** Waits for no receiver any more. */
+    void stop() {
+        stopped.completeExceptionally(new CancellationException());
     }
 
     private static String why(@Nullable Throwable failure) {

@@ -19,7 +19,23 @@ final class Signature {
 
     private static final String LABEL = "borewright";
 
+    private static final int HTTP_PORT = 80;
+    private static final int HTTPS_PORT = 443;
+
     private Signature() {}
+
+    /**
+     * Where a message goes, in the normal form of a url (RFC 3986, 6.2.3; RFC 9110, 4.2.3): the host in small letters, no port that goes without
+     * saying, and a path of one slash at the least. It is what a receiver finds in the request, and what is signed (RFC 9421, 2.2.2).
+     */
+    static URI target(URI url) {
+        boolean usual = url.getPort() == ("https".equals(url.getScheme()) ? HTTPS_PORT : HTTP_PORT);
+        String host = url.getHost().toLowerCase(Locale.ROOT);
+        String port = usual || url.getPort() < 0 ? "" : ":" + url.getPort();
+        String path = url.getRawPath().isEmpty() ? "/" : url.getRawPath();
+        String query = url.getRawQuery() == null ? "" : "?" + url.getRawQuery();
+        return URI.create(url.getScheme() + "://" + host + port + path + query);
+    }
 
     /** The headers that prove who sent a body where, and when. */
     static Map<String, String> headers(URI to, byte[] body, String key, byte[] secret, Instant now) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param at when, to the microsecond
  * @param by who
  * @param subject what it concerns, such as {@code order 12}
+ * @param order its number, by which the line is found: the seal covers it by the subject; empty where it concerns none
  * @param did what was done
  * @param before what stood before, empty where nothing did
  * @param after what stands now
@@ -23,6 +24,7 @@ public record Entry(
         Instant at,
         String by,
         String subject,
+        Optional<Long> order,
         String did,
         String before,
         String after,
@@ -48,6 +50,8 @@ public record Entry(
         }
     }
 
+    private static final String OF_ORDER = "order ";
+
     /** What the first line is sealed against. */
     public static final String NO_SEAL = "0".repeat(64);
 
@@ -58,6 +62,7 @@ public record Entry(
                 now.truncatedTo(ChronoUnit.MICROS),
                 deed.by(),
                 deed.subject(),
+                deed.order(),
                 deed.did(),
                 deed.before(),
                 deed.after(),
@@ -68,6 +73,7 @@ public record Entry(
                 open.at,
                 open.by,
                 open.subject,
+                open.order,
                 open.did,
                 open.before,
                 open.after,
@@ -77,7 +83,11 @@ public record Entry(
 
     /** Whether this is, unchanged, the line that followed one with that position and seal. */
     public boolean follows(long last, String lastSeal) {
-        return position == last + 1 && seal.equals(sealedAfter(lastSeal));
+        return position == last + 1 && isFoundByItsSubject() && seal.equals(sealedAfter(lastSeal));
+    }
+
+    private boolean isFoundByItsSubject() {
+        return order.map(number -> subject.equals(OF_ORDER + number)).orElse(!subject.startsWith(OF_ORDER));
     }
 
     /** What its seal covers. */

@@ -53,7 +53,10 @@ public class BlockRow extends PanacheEntityBase {
         return tag.toLowerCase(Locale.ROOT);
     }
 
-    /** So many blocks at the most whose tag begins so, whatever its case, by tag. */
+    /**
+     * So many blocks at the most whose tag begins so, whatever its case, by tag as the database sorts; one that was told from another by case
+     * alone is not among them.
+     */
     public static List<BlockRow> beginning(String tag, int most) {
         String literally = folded(tag).replace("!", "!!").replace("%", "!%").replace("_", "!_");
         return BlockRow.<BlockRow>find("folded like ?1 escape '!'", Sort.by("tag"), literally + "%")

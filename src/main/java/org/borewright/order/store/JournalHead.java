@@ -46,7 +46,7 @@ public class JournalHead extends PanacheEntityBase {
         // One statement: whoever adds has not read it before, or holds it already.
         JournalHead head = findById(ONLY, LockModeType.PESSIMISTIC_WRITE);
         Entry entry = Entry.after(head.position, head.seal, now, deed);
-        JournalRow.of(entry, deed.order()).persist();
+        JournalRow.of(entry).persist();
         head.position = entry.position();
         head.seal = entry.seal();
         head.stockPosition = deed.movesStock() ? entry.position() : head.stockPosition;

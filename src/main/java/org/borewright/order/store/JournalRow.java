@@ -8,7 +8,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.order.journal.Entry;
 import org.borewright.order.journal.Matter;
 
@@ -49,7 +51,7 @@ public class JournalRow extends PanacheEntityBase {
     /** The order it concerns; none for the shelf. */
     public Long orderNumber;
 
-    static JournalRow of(Entry entry, Optional<Long> order) {
+    static JournalRow of(Entry entry) {
         JournalRow row = new JournalRow();
         row.position = entry.position();
         row.at = entry.at();
@@ -64,15 +66,24 @@ public class JournalRow extends PanacheEntityBase {
             row.written = matter.written();
             row.standing = matter.standing();
         });
-        row.orderNumber = order.orElse(null);
+        row.orderNumber = entry.order().orElse(null);
         return row;
     }
 
     /** As it was written. */
     public Entry entry() {
-        Optional<Matter> matter =
-                Optional.ofNullable(standing).map(standing -> new Matter(orderVersion, written, standing));
-        return new Entry(position, at, by, subject, did, before, after, matter, seal);
+        return new Entry(
+                position, at, by, subject, Optional.ofNullable(orderNumber), did, before, after, matter(), seal);
+    }
+
+    /** Half of one is none that was ever sealed: what is left of it is kept, so that the seal tells. */
+    private Optional<Matter> matter() {
+        return Stream.of(orderVersion, written, standing).allMatch(Objects::isNull)
+                ? Optional.empty()
+                : Optional.of(new Matter(
+                        Objects.requireNonNullElse(orderVersion, 0),
+                        Objects.requireNonNullElse(written, ""),
+                        Objects.requireNonNullElse(standing, "")));
     }
 
     /** The last line of each of some orders. */

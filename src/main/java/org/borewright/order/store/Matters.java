@@ -100,7 +100,7 @@ record Matters(List<PaperRow> papers, List<QuoteRow> quotes, List<HoleLifeRow> h
         Digest all = new Digest();
         Stream.of(
                         papers.stream().map(PaperRow::digest),
-                        quotes.stream().map(QuoteRow::digest),
+                        quotes.stream().map(quote -> quote.digest(QuotePartRow.of(quote.id))),
                         holes.stream().map(HoleLifeRow::digest))
                 .flatMap(digests -> digests)
                 .forEach(all::text);

@@ -13,6 +13,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,9 +81,7 @@ public class OrderRow extends PanacheEntityBase {
     }
 
     /**
-     * Of the order as it stands, with what is held for it.
-     *
-     * @param held by number
+     * Of the order as it stands, with what is held for it: by number as Java sorts, for every database has an order of its own.
      */
     String digest(List<ReservationRow> held) {
         Digest all = new Digest().whole(number).whole(version).text(kind.name()).text(state.name());
@@ -90,8 +89,12 @@ public class OrderRow extends PanacheEntityBase {
         all.maybe(acceptedQuote);
         // As a figure: how many decimals a text shows depends on them.
         all.maybe(heldUntil == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, heldUntil));
-        held.forEach(row ->
-                all.text(row.number).whole(row.putAside).whole(row.toCome).maybe(row.expectedOn));
+        held.stream()
+                .sorted(Comparator.comparing(row -> row.number))
+                .forEach(row -> all.text(row.number)
+                        .whole(row.putAside)
+                        .whole(row.toCome)
+                        .maybe(row.expectedOn));
         return all.hex();
     }
 

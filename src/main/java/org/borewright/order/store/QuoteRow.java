@@ -14,6 +14,7 @@ import jakarta.persistence.MapKeyColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,8 +81,8 @@ public class QuoteRow extends PanacheEntityBase {
                 .map(noted -> new PistonsSold(Optional.ofNullable(design), noted, new TreeMap<>(pistons)));
     }
 
-    /** Of all of it, with the parts it needs. */
-    String digest() {
+    /** Of all of it, with the parts it needs: by number as Java sorts, for every database has an order of its own. */
+    String digest(List<QuotePartRow> parts) {
         Digest all =
                 new Digest().whole(id).whole(orderNumber).whole(orderVersion).whole(number);
         all.time(at)
@@ -99,7 +100,8 @@ public class QuoteRow extends PanacheEntityBase {
             }
         });
         all.text(document);
-        QuotePartRow.of(id)
+        parts.stream()
+                .sorted(Comparator.comparing(part -> part.number))
                 .forEach(part -> all.text(part.number).whole(part.quantity).whole(part.leadDays));
         return all.hex();
     }

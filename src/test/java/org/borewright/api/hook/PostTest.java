@@ -1,6 +1,7 @@
 package org.borewright.api.hook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -13,6 +14,10 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,7 +35,7 @@ class PostTest {
         void meet(OutputStream back) throws IOException, InterruptedException;
     }
 
-    private Optional<String> sentTo(Manner manner) throws IOException {
+    private Optional<String> sentTo(Manner manner) throws IOException, InterruptedException {
         try (ServerSocket receiver = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
             Thread meeting = new Thread(() -> {
                 try (Socket caller = receiver.accept()) {
@@ -45,7 +50,7 @@ class PostTest {
         }
     }
 
-    private Optional<String> sentTo(String url) {
+    private Optional<String> sentTo(String url) throws InterruptedException {
         return post.send(URI.create(url), "{}".getBytes(StandardCharsets.UTF_8), Map.of("Content-Digest", "none"));
     }
 
@@ -67,7 +72,7 @@ class PostTest {
                 "good day__ | not reached: the connection broke off before it answered, or it does not speak HTTP",
                 "HTTP/1.1 2 | not reached: the connection broke off before it answered, or it does not speak HTTP",
             })
-    void theStatusTells(String answer, String failure) throws IOException {
+    void theStatusTells(String answer, String failure) throws IOException, InterruptedException {
         assertThat(sentTo(back -> {
                     back.write(bytes(answer));
                     back.flush();
@@ -77,7 +82,7 @@ class PostTest {
     }
 
     @Test
-    void aBodyWithoutEndIsNotWaitedFor() throws IOException {
+    void aBodyWithoutEndIsNotWaitedFor() throws IOException, InterruptedException {
         long began = System.nanoTime();
 
         assertThat(sentTo(back -> {
@@ -94,7 +99,7 @@ class PostTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "HTTP/1.1 200 OK_X-Wait: "})
-    void whoeverNeverComesToTheStatusIsGivenUp(String begins) throws IOException {
+    void whoeverNeverComesToTheStatusIsGivenUp(String begins) throws IOException, InterruptedException {
         long began = System.nanoTime();
 
         assertThat(sentTo(back -> {
@@ -110,7 +115,7 @@ class PostTest {
     }
 
     @Test
-    void aPortThatNobodyListensAtIsToldInWords() throws IOException {
+    void aPortThatNobodyListensAtIsToldInWords() throws IOException, InterruptedException {
         int shut;
         try (ServerSocket soonShut = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             shut = soonShut.getLocalPort();
@@ -121,14 +126,38 @@ class PostTest {
     }
 
     @Test
-    void aNameThatNobodyBearsIsToldInWords() {
+    void aNameThatNobodyBearsIsToldInWords() throws InterruptedException {
         assertThat(new Post(Duration.ofSeconds(20)).send(URI.create("http://nobody.invalid/"), new byte[0], Map.of()))
                 .contains("not reached: no machine is known by this name");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"http://127.0.0.1:99999/", "ftp://127.0.0.1/", "told"})
-    void whatIsNoAddressIsAFailureLikeAnyOther(String url) {
+    void whatIsNoAddressIsAFailureLikeAnyOther(String url) throws InterruptedException {
         assertThat(sentTo(url)).contains("not reached: no message can be sent to such a url");
+    }
+
+    /** Nobody knows then whether it was taken. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void whoIsStoppedWhileItWaitsHasNothingToTell(boolean isInterrupted) throws IOException {
+        Post waiting = new Post(Duration.ofSeconds(20));
+        ExecutorService sender = Executors.newSingleThreadExecutor();
+        try (ServerSocket silent = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            URI to = URI.create("http://127.0.0.1:" + silent.getLocalPort() + "/");
+            Future<Optional<String>> sent = sender.submit(() -> waiting.send(to, new byte[0], Map.of()));
+            try (Socket caller = silent.accept()) {
+                if (isInterrupted) {
+                    sender.shutdownNow();
+                } else {
+                    waiting.stop();
+                }
+
+                assertThatThrownBy(() -> sent.get(5, TimeUnit.SECONDS)).hasCauseInstanceOf(InterruptedException.class);
+                assertThat(caller.isConnected()).isTrue();
+            }
+        } finally {
+            sender.shutdownNow();
+        }
     }
 }

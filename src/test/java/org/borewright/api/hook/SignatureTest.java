@@ -52,6 +52,21 @@ class SignatureTest {
         assertThat(signed("{\"lines\":1}")).isEqualTo(signed("{\"lines\":1}"));
     }
 
+    /** RFC 9110, 4.2.3: these name the same place, and a receiver finds the second in the request. */
+    @ParameterizedTest
+    @CsvSource({
+        "https://store.example, https://store.example/",
+        "https://store.example?told=1, https://store.example/?told=1",
+        "https://Store.Example:443/Told, https://store.example/Told",
+        "http://store.example:80, http://store.example/",
+        "http://store.example:443/told, http://store.example:443/told",
+        "https://store.example:80/a%2Fb?c=%20d, https://store.example:80/a%2Fb?c=%20d",
+        "http://[::1]:8081/, http://[::1]:8081/"
+    })
+    void aUrlIsSignedAsAReceiverFindsIt(URI url, URI found) {
+        assertThat(Signature.target(url)).isEqualTo(found).hasToString(found.toString());
+    }
+
     private static Map<String, String> signed(String body) {
         return Signature.headers(
                 URI.create("https://store.example/told"),

@@ -38,22 +38,24 @@ class EntryTest {
     }
 
     private static Verification verify(List<Entry> lines) {
-        return lines.stream().reduce(Verification.BEGUN, Verification::with, (one, other) -> other);
+        Verification found = Verification.BEGUN;
+        for (Entry line : lines) {
+            found = found.with(line, "rows");
+        }
+        return found;
     }
 
     @Test
     void wholeItHolds() {
         List<Entry> lines = journal();
 
-        Verification found = verify(lines);
-
-        assertThat(found.broken()).isEmpty();
-        assertThat(found.holds(3, lines.get(2).seal())).isTrue();
+        assertThat(verify(lines).endingAt(3, lines.get(2).seal()))
+                .isEqualTo(new Verification(3, lines.get(2).seal(), false));
     }
 
     @Test
     void nothingHoldsAsNothing() {
-        assertThat(Verification.BEGUN.holds(0, Entry.NO_SEAL)).isTrue();
+        assertThat(Verification.BEGUN.endingAt(0, Entry.NO_SEAL).broken()).isFalse();
     }
 
     /** A table keeps microseconds: what is finer must not be sealed, or no line would hold once it was read back. */
@@ -84,6 +86,7 @@ class EntryTest {
                 at,
                 by,
                 said[0] + " " + said[1],
+                Optional.of(1L),
                 said[2],
                 said[3],
                 said[4],
@@ -93,20 +96,42 @@ class EntryTest {
                 lines.get(1).seal());
         lines.set(1, changed);
 
-        Verification found = verify(lines);
+        assertThat(verify(lines)).isEqualTo(new Verification(1, lines.get(0).seal(), true));
+    }
 
-        assertThat(found.broken()).contains(changed);
-        assertThat(found.lines()).isEqualTo(1);
-        assertThat(found.holds(1, lines.get(0).seal())).isFalse();
+    /** The seal covers the words; the number that a line is found by has to be that of its subject, or none. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "order 1, 1, true",
+                "order 1, 2, false",
+                "order 1, -, false",
+                "order 12, 1, false",
+                "hook 1, -, true",
+                "hook 1, 1, false",
+                "stock order 1, -, true"
+            })
+    void aLineIsFoundByTheOrderOfItsSubject(String subject, Long order, boolean holds) {
+        Entry line = Entry.after(
+                0,
+                Entry.NO_SEAL,
+                NINE,
+                new Deed("Ada", subject, Optional.ofNullable(order), "make", "", "made", false, Optional.empty()));
+
+        assertThat(line.follows(0, Entry.NO_SEAL)).isEqualTo(holds);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {0, 1})
-    void aLineLeftOutIsFoundAtTheNext(int left) {
+    void aLineLeftOutIsFoundAtItsPlace(int left) {
         List<Entry> lines = journal();
         lines.remove(left);
 
-        assertThat(verify(lines).broken()).contains(lines.get(left));
+        Verification found = verify(lines);
+
+        assertThat(found.broken()).isTrue();
+        assertThat(found.lines()).isEqualTo(left);
     }
 
     @Test
@@ -116,8 +141,19 @@ class EntryTest {
 
         Verification found = verify(lines);
 
-        assertThat(found.broken()).isEmpty();
-        assertThat(found.holds(last.position(), last.seal())).isFalse();
+        assertThat(found.broken()).isFalse();
+        assertThat(found.endingAt(last.position(), last.seal()))
+                .isEqualTo(new Verification(2, lines.get(1).seal(), true));
+    }
+
+    /** The same number of lines with another last one, or the same last one at another place. */
+    @ParameterizedTest
+    @CsvSource({"2, 0", "3, 1"})
+    void aHeadThatNamesAnotherLineBreaksTheEnd(int position, int sealed) {
+        List<Entry> lines = journal();
+        String seal = sealed == 0 ? lines.get(2).seal() : lines.get(1).seal();
+
+        assertThat(verify(lines).endingAt(position, seal).broken()).isTrue();
     }
 
     @Test
@@ -125,7 +161,10 @@ class EntryTest {
         List<Entry> lines = journal();
         lines.add(1, lines.remove(2));
 
-        assertThat(verify(lines).broken()).contains(lines.get(1));
+        Verification found = verify(lines);
+
+        assertThat(found.broken()).isTrue();
+        assertThat(found.lines()).isEqualTo(1);
     }
 
     /** Rewritten from the second line on it holds in itself, and only a seal noted elsewhere tells: which is why it is told. */
@@ -137,43 +176,31 @@ class EntryTest {
 
         Verification found = verify(List.of(lines.get(0), second, third));
 
-        assertThat(found.holds(3, third.seal())).isTrue();
+        assertThat(found.endingAt(3, third.seal()).broken()).isFalse();
         assertThat(found.seal()).isNotEqualTo(lines.get(2).seal());
     }
 
     /** Rows that were changed break the line they were written with, not the chain; a line of the first form speaks of none. */
     @ParameterizedTest
-    @CsvSource({"rows, 3, 0", "row, 1, 2"})
-    void rowsThatAreOtherThanWrittenBreakTheirLine(String found, long holds, long broken) {
+    @CsvSource({"rows, 3, false", "row, 1, true"})
+    void rowsThatAreOtherThanWrittenBreakTheirLine(String found, long holds, boolean broken) {
         Verification verified = Verification.BEGUN;
         for (Entry line : journal()) {
             verified = verified.with(line, found);
         }
 
         assertThat(verified.lines()).isEqualTo(holds);
-        assertThat(verified.broken().map(Entry::position).orElse(0L)).isEqualTo(broken);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"1, 0", "2, 1", "3, 2"})
-    void anOrderThatStandsOtherwiseThanTheLineSaysBreaksIt(int position, long holds) {
-        List<Entry> lines = journal();
-        String before = position == 1 ? Entry.NO_SEAL : lines.get(position - 2).seal();
-
-        Verification found = verify(lines).upTo(lines.get(position - 1), before);
-
-        assertThat(found.lines()).isEqualTo(holds);
-        assertThat(found.seal()).isEqualTo(before);
-        assertThat(found.broken()).contains(lines.get(position - 1));
+        assertThat(verified.broken()).isEqualTo(broken);
     }
 
     @Test
-    void aChainThatIsBrokenBeforeStaysBrokenThere() {
+    void afterABrokenLineNothingMoreIsProven() {
         List<Entry> lines = journal();
-        Entry last = lines.get(2);
-        lines.remove(0);
 
-        assertThat(verify(lines).upTo(last, lines.get(0).seal()).broken()).contains(lines.get(0));
+        Verification found = Verification.BEGUN.with(lines.get(0), "rows").brokenOff();
+
+        assertThat(found.with(lines.get(1), "rows"))
+                .isEqualTo(new Verification(1, lines.get(0).seal(), true));
     }
 
     /**

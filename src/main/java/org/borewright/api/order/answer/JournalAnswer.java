@@ -27,7 +27,8 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
      * @param before what stood before
      * @param after what stands now
      * @param covers what the seal covers: words, or words and rows
-     * @param written digest of the papers, quotes and holes written with it; absent where the seal covers words alone
+     * @param version of the order from this line on; absent where the seal covers words alone
+     * @param written digest of the papers, quotes and holes written with it, likewise
      * @param standing digest of the order as it stood from here on, likewise
      * @param seal over this line and the seal of the one before
      */
@@ -42,6 +43,7 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
             String before,
             String after,
             String covers,
+            @Nullable Integer version,
             @Nullable String written,
             @Nullable String standing,
             String seal) {
@@ -57,6 +59,7 @@ public record JournalAnswer(List<JournalAnswer.LineAnswer> lines, long after) {
                     row.before,
                     row.after,
                     row.entry().covers().label(),
+                    row.orderVersion,
                     row.written,
                     row.standing,
                     row.seal);

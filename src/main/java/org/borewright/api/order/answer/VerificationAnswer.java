@@ -1,9 +1,7 @@
 package org.borewright.api.order.answer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import org.borewright.order.journal.Entry;
 import org.borewright.order.journal.Verification;
-import org.borewright.order.store.JournalProof;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,19 +10,16 @@ import org.jspecify.annotations.Nullable;
  * @param holds whether every line follows from the one before, up to the last, and what it speaks of lies in the tables as it was sealed
  * @param lines that hold
  * @param seal of the last of them: noted elsewhere, it proves later that nothing up to here was changed
- * @param broken the position of the first line that was changed, does not follow, or tells of rows that are otherwise by now; absent where all hold
+ * @param broken the position of the first line that is missing, was changed, does not follow, or tells of rows that are otherwise by now; absent
+ *     where all hold
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record VerificationAnswer(
         boolean holds, long lines, String seal, @Nullable Long broken) {
 
     /** What was found. */
-    public static VerificationAnswer of(JournalProof proof) {
-        Verification found = proof.found();
+    public static VerificationAnswer of(Verification found) {
         return new VerificationAnswer(
-                found.holds(proof.position(), proof.seal()),
-                found.lines(),
-                found.seal(),
-                found.broken().map(Entry::position).orElse(null));
+                !found.broken(), found.lines(), found.seal(), found.broken() ? found.lines() + 1 : null);
     }
 }
