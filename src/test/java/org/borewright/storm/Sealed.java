@@ -14,9 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.borewright.order.journal.Digest;
 import org.borewright.order.journal.Entry;
 import org.borewright.order.journal.Matter;
@@ -126,12 +124,17 @@ final class Sealed {
         Digest all = begun(row).whole(row.getLong("number")).time(at(row, "at")).text(row.getString("by_whom"));
         all.whole(row.getLong("survey")).maybe(row.getObject("valid_until", LocalDate.class));
         texts(all, row, "says", "size", "design");
-        Set<String> pistons = new TreeSet<>();
+        Map<String, Long> pistons = new TreeMap<>();
         each(
-                "select number from quote_pistons where quote = ?",
+                "select number, quantity from quote_pistons where quote = ?",
                 row.getLong("id"),
-                piston -> pistons.add(piston.getString("number")));
-        pistons.forEach(all::text);
+                piston -> pistons.put(piston.getString("number"), piston.getLong("quantity")));
+        pistons.forEach((number, quantity) -> {
+            all.text(number);
+            if (quantity != 0) {
+                all.whole(quantity);
+            }
+        });
         all.text(row.getString("document"));
         Map<String, List<Long>> parts = new TreeMap<>();
         each(
