@@ -3,6 +3,7 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
 
+import java.util.Optional;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
@@ -10,6 +11,7 @@ import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.BoreShape.Form;
+import org.borewright.measure.survey.Grids;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -49,5 +51,18 @@ class FinishedShapeTest {
         assertThat(checks)
                 .extracting(Comparison::rule)
                 .containsExactly(Rule.FINISHED_TAPER, Rule.FINISHED_OUT_OF_ROUND);
+    }
+
+    /** Of a stroke of 40 mm half must be read, at three depths and along two axes. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "70.000 70.000 / 70.001 70.000 / 70.002 70.000, IN IN",
+        "70.000 70.000 / 70.001 70.000, UNKNOWN UNKNOWN",
+        "70.000 / 70.001 / 70.002, UNKNOWN UNKNOWN",
+    })
+    void aShapeIsJudgedWhereEnoughWasRead(String rows, String outcomes) {
+        assertThat(FinishedShape.check(Grids.grid(rows), Optional.of(Uncertainty.NONE), Optional.empty(), mm("40")))
+                .extracting(check -> check.outcome().name())
+                .containsExactly(outcomes.split(" "));
     }
 }

@@ -16,6 +16,12 @@ class GaugeTest {
 
     /** Common practice: a mastered dial bore gauge, an outside micrometer. */
     @ParameterizedTest
+    @CsvSource({"REGISTER, register", "REQUEST, request", "COMMON_PRACTICE, common practice"})
+    void whoSaysWhatItIsWorthIsNamed(Source source, String label) {
+        assertThat(source.label()).isEqualTo(label);
+    }
+
+    @ParameterizedTest
     @CsvSource({"bore gauge, BORE_GAUGE, 0.005, 0.001", "micrometer, MICROMETER, 0.003, 0.001"})
     void whereNothingIsStatedTheUsualOneOfItsKindIsTaken(
             String label, Kind kind, Length uncertainty, Length resolution) {

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.borewright.measure.Temperature.Scale;
+import org.borewright.measure.Uncertainty.Term;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
@@ -137,6 +138,33 @@ class UncertaintyTest {
         assertThat(budget.temperature()).isCloseTo(nanometres, within(1e-6));
         assertThat(budget.stated()).isCloseTo(700, within(1e-9));
         assertThat(budget.scaled(2).stated()).isCloseTo(1400, within(1e-9));
+    }
+
+    /** U of a certificate is two standard uncertainties (k = 2). */
+    @Test
+    void ofACertificateAloneTheCalibrationIsAllThereIs() {
+        assertThat(Uncertainty.ofCalibration(Length.ofNanometres(5000)))
+                .isEqualTo(new Uncertainty(2500, 0, 0, 0, 0, 0, 0));
+    }
+
+    @Test
+    void ofEqualTermsTheFirstMattersMost() {
+        assertThat(new Uncertainty(3, 3, 3, 3, 3, 3, 0).mattersMost()).isEqualTo(Term.GAUGE);
+        assertThat(new Uncertainty(3, 4, 4, 3, 4, 3, 0).mattersMost()).isEqualTo(Term.RESOLUTION);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "GAUGE, gauge, smaller calibration uncertainty",
+        "RESOLUTION, resolution, finer step",
+        "REPEATABILITY, repeatability, mean of several readings",
+        "TEMPERATURE, temperature, come to one temperature",
+        "EXPANSION, expansion, nearer to 20 °C",
+        "RING, ring, setting ring come to 20 °C"
+    })
+    void eachTermSaysWhatMakesItSmaller(Term term, String label, String wayOut) {
+        assertThat(term.label()).isEqualTo(label);
+        assertThat(term.wayOut()).contains(wayOut);
     }
 
     private static Gauge gauge(Length expanded, Length resolution, Length repeatability) {

@@ -109,10 +109,24 @@ public record Hole(
         return probe().isPresent();
     }
 
-    /** The clean-up by the bar, no wall probed, if all findings whose height nobody noted lay at one height below the deck. */
-    public CleanUp cleanUpAt(Length height, Length centringError) {
+    /** The clean-up by the bar if all findings whose height nobody noted lay at one height below the deck. */
+    public CleanUp cleanUpAt(Length height, BoreSpec bore, Temperature temperature) {
         return HoleCleanUp.byBar(
-                survey.with(at20).placed(height), Optional.empty(), whenNew, centringError, uncertainty);
+                survey.with(at20).placed(height),
+                probe().map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature))),
+                whenNew,
+                bore.centringError(),
+                uncertainty);
+    }
+
+    /**
+     * How near the bar's own axis the farthest wall must prove to lie at 20 °C for a finish to be certain, off the original axis nearer by
+     * the centring error.
+     */
+    public Length wallWithin(Length finish, BoreSpec bore) {
+        Length proven = finish.minus(bore.honeStock()).minus(cleanUp.guard());
+        Length behind = HoleCleanUp.behindWall(survey.with(at20), whenNew, bore.centringError(), proven);
+        return CleanUp.wallWithin(finish, bore.honeStock(), cleanUp.guard(), behind);
     }
 
     /** What the hone alone must reach; empty when nothing was measured. */

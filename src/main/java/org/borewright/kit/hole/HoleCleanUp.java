@@ -32,7 +32,7 @@ public final class HoleCleanUp {
         Optional<Length> best = needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt);
         Optional<Length> worst = isOpen(at20)
                 ? Optional.empty()
-                : probe.map(reach -> probed(reach, at20, centringError))
+                : probe.map(reach -> probed(reach, at20, whenNew, centringError))
                         .or(() -> unprobed(at20, largest, whenNew, centringError))
                         .map(needed -> best.map(needed::max).orElse(needed));
         return new CleanUp(worst, best, uncertainty.doubled(), uncertainty);
@@ -58,9 +58,27 @@ public final class HoleCleanUp {
         return isOpen(survey) ? certainty.and(Certainty.POSSIBLE) : certainty;
     }
 
-    private static Length probed(Wall.Reach reach, CylinderSurvey at20, Length centringError) {
-        return CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis())
-                .plus(deepest(at20).doubled());
+    /** The wall probed; behind it a finding, which needs no more than the diameters leave possible at the height where it lies. */
+    private static Length probed(
+            Wall.Reach reach, CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError) {
+        Length wall = CleanUp.probed(reach.radius(), centringError, reach.fromBarAxis());
+        Length needed = wall;
+        for (Finding finding : at20.findings()) {
+            Length behindWall = wall.plus(finding.cut().doubled());
+            needed = needed.max(worstWhereItLies(finding, at20, whenNew, centringError)
+                    .map(behindWall::min)
+                    .orElse(behindWall));
+        }
+        return needed;
+    }
+
+    /** All wear on one wall at the height of a finding; empty where its height or the size when new is not known. */
+    private static Optional<Length> worstWhereItLies(
+            Finding finding, CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError) {
+        return finding.height()
+                .flatMap(at20.asRead()::largestNear)
+                .flatMap(there ->
+                        whenNew.map(known -> CleanUp.worstAt(there, known.diameter(), centringError, finding.cut())));
     }
 
     private static Optional<Length> unprobed(
@@ -72,7 +90,22 @@ public final class HoleCleanUp {
                 (diameter, defect) -> CleanUp.worstAt(diameter, known.diameter(), centringError, defect)));
     }
 
-    /** How far behind the wall the bar must cut for the deepest finding; zero where nothing is to be cut out. */
+    /**
+     * How far behind the farthest wall the bar must cut to come to a size: for the deepest finding that may lie there, less those that
+     * the diameters at their height prove to be cut out wherever the wall stands.
+     *
+     * @param proven what the bar's size clears for certain
+     */
+    static Length behindWall(CylinderSurvey at20, Optional<WhenNew> whenNew, Length centringError, Length proven) {
+        return at20.findings().stream()
+                .filter(finding -> worstWhereItLies(finding, at20, whenNew, centringError)
+                        .filter(worst -> !proven.isLessThan(worst))
+                        .isEmpty())
+                .map(Finding::cut)
+                .reduce(Length.ZERO, Length::max);
+    }
+
+    /** How deep the deepest finding is that is to be cut out; zero where nothing is. */
     public static Length deepest(CylinderSurvey survey) {
         return survey.findings().stream().map(Finding::cut).reduce(Length.ZERO, Length::max);
     }

@@ -54,14 +54,16 @@ public record ReadingLimit(Read read, Optional<Length> height, Length at20) {
         Length bar = finish.minus(bore.honeStock());
         return hole.cleanUp()
                 .worst()
-                .flatMap(worst -> (hole.isProbed() ? ofWall(hole, worst, request, bore) : ofBareDiameter(hole))
-                        .map(reading -> reading.settled(
-                                hole,
-                                request,
-                                bore,
-                                uncertainty -> bar.minus(worst)
-                                        .minus(uncertainty.doubled())
-                                        .halfRoundedDown())));
+                .flatMap(worst -> hole.isProbed()
+                        ? ofWall(hole, worst, finish, bore)
+                        : ofBareDiameter(hole)
+                                .map(reading -> reading.settled(
+                                        hole,
+                                        request,
+                                        bore,
+                                        uncertainty -> bar.minus(worst)
+                                                .minus(uncertainty.doubled())
+                                                .halfRoundedDown())));
     }
 
     /** At a finish that the hone alone leads to; empty where no reading decides. */
@@ -91,13 +93,11 @@ public record ReadingLimit(Read read, Optional<Length> height, Length at20) {
     }
 
     /** The radius probed; empty where the diameters ask for more. */
-    private static Optional<ReadingLimit> ofWall(Hole hole, Length worst, MatchRequest request, BoreSpec bore) {
-        return hole.survey()
-                .wall()
-                .reach()
+    private static Optional<ReadingLimit> ofWall(Hole hole, Length worst, Length finish, BoreSpec bore) {
+        return hole.probe()
                 .filter(reach -> hole.cleanUp().best().filter(worst::equals).isEmpty())
-                .map(reach -> bore.expansion()
-                        .atReference(reach.radius(), request.climate().temperature()))
+                .map(reach -> reach.fromBarAxis() ? Length.ZERO : bore.centringError())
+                .map(hole.wallWithin(finish, bore)::minus)
                 .map(radius -> new ReadingLimit(Read.PROBED_WALL, radius));
     }
 
@@ -133,7 +133,7 @@ public record ReadingLimit(Read read, Optional<Length> height, Length at20) {
     /** The same reading, larger by what is left over; twice, for what is left over depends a little on the reading. */
     private ReadingLimit settled(Hole hole, MatchRequest request, BoreSpec bore, UnaryOperator<Length> leftOver) {
         Length limit = at20.plus(leftOver.apply(hole.uncertainty()));
-        for (int i = 0; i < 2 && read != Read.PROBED_WALL; i++) {
+        for (int i = 0; i < 2; i++) {
             Length greatest = read == Read.LARGEST_DIAMETER
                     ? limit
                     : limit.max(hole.diameters().orElseThrow().greatest());

@@ -7,13 +7,11 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.fit.Certainty;
-import org.borewright.fit.CleanUp;
 import org.borewright.fit.CleanUpCheck;
 import org.borewright.fit.CloserReading.Better;
 import org.borewright.fit.Comparison;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.HoleCleanUp;
 import org.borewright.kit.hole.Work;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
@@ -142,19 +140,19 @@ public record Settling(SizeRow row, List<Reading> readings) {
 
     /** The height first, for it is the easier to measure; then any other. */
     private static List<Reading> readings(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
-        return Stream.of(height(bore, hole, fate), reading(bore, temperature, hole, fate))
+        return Stream.of(height(bore, temperature, hole, fate), reading(bore, temperature, hole, fate))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */
-    private static Optional<Reading> height(BoreSpec bore, Hole hole, HoleAtSize fate) {
+    private static Optional<Reading> height(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
         boolean isUnplaced = hole.survey().findings().stream()
                 .anyMatch(
                         finding -> finding.height().isEmpty() && !finding.cut().equals(Length.ZERO));
-        return hole.at20() instanceof Grid grid && isUnplaced && !hole.isProbed() && fate.work() == Work.REBORE
+        return hole.at20() instanceof Grid grid && isUnplaced && fate.work() == Work.REBORE
                 ? Optional.of(grid.depths().stream()
-                                .filter(height -> hole.cleanUpAt(height, bore.centringError())
+                                .filter(height -> hole.cleanUpAt(height, bore, temperature)
                                                 .at(fate.finish(), bore.honeStock())
                                         == Certainty.CERTAIN)
                                 .toList())
@@ -202,10 +200,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
     private static Optional<Reading> probe(BoreSpec bore, Temperature temperature, Hole hole, Length finish) {
         Optional<Wall.Reach> probed = hole.probe();
         Length least = nearest(bore, temperature, hole);
-        Length cut = HoleCleanUp.deepest(hole.survey());
-        Length guard = hole.cleanUp().guard();
         UnaryOperator<Length> asRead = radius -> bore.expansion().asRead(radius, temperature);
-        Optional<Length> fromBarAxis = Optional.of(CleanUp.wallWithin(finish, bore.honeStock(), guard, cut))
+        Optional<Length> fromBarAxis = Optional.of(hole.wallWithin(finish, bore))
                 .filter(radius -> !radius.isLessThan(least))
                 .filter(radius -> probed.filter(Wall.Reach::fromBarAxis).isEmpty());
         Optional<Length> fromOldAxis = fromBarAxis

@@ -32,7 +32,13 @@ public record Wall(
      * @param radius from the axis to the farthest worn wall
      * @param fromBarAxis whether it was taken from the axis the bar itself will turn on, so that no centring error is added
      */
-    public record Reach(Length radius, boolean fromBarAxis) {}
+    public record Reach(Length radius, boolean fromBarAxis) {
+
+        /** Probed from the same axis, the wall at another radius. */
+        public Reach at(Length other) {
+            return new Reach(other, fromBarAxis);
+        }
+    }
 
     /** The same wall with the finished size of the last visit, where none was told. */
     public Wall recalling(Length finished) {
@@ -41,13 +47,7 @@ public record Wall(
 
     /** The same wall, the farthest worn wall at another radius from the axis that it was probed from. */
     Wall reaching(Length radius) {
-        return new Wall(
-                lastFinish,
-                unworn,
-                reach.map(known -> new Reach(radius, known.fromBarAxis)),
-                sleeveOutside,
-                least,
-                sleevedBefore);
+        return new Wall(lastFinish, unworn, reach.map(known -> known.at(radius)), sleeveOutside, least, sleevedBefore);
     }
 
     /** The same wall with what was read inside the hole changed: corrected to 20 °C. */
@@ -55,7 +55,7 @@ public record Wall(
         return new Wall(
                 lastFinish,
                 unworn.map(gauged),
-                reach.map(known -> new Reach(probed.apply(known.radius), known.fromBarAxis)),
+                reach.map(known -> known.at(probed.apply(known.radius))),
                 sleeveOutside,
                 least,
                 sleevedBefore);

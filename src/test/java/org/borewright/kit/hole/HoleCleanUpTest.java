@@ -59,15 +59,27 @@ class HoleCleanUpTest {
         assertThat(hole.honeCleanUp()).isEqualTo(length(hone));
     }
 
-    /** A probed wall decides alone, 2·(r + e), or 2·r from the bar's own axis; the deepest defect is cut out on top. */
-    @ParameterizedTest(name = "{0}, from the bar''s axis {1}, scored {2}: worst {3}")
+    /**
+     * A probed wall decides alone, 2·(r + e), or 2·r from the bar's own axis. A finding is cut out behind it, but where its height is known
+     * needs no more than all wear on one wall there: at 90 mm 2·70.020 − 70 + 0.04 + 2d.
+     */
+    @ParameterizedTest(name = "{0}, from the bar''s axis {1}, scored {2} at {3}: worst {4}")
     @CsvSource({
-        "35.060, false, , 70.160",
-        "35.060, true, , 70.120",
-        "35.060, false, 0.03, 70.220",
-        "35.060, true, 0.03, 70.180",
+        "35.060, false, , , 70.160",
+        "35.060, true, , , 70.120",
+        "35.060, false, 0.03, , 70.220",
+        "35.060, true, 0.03, , 70.180",
+        // at the largest place the wall probed is the nearer bound: 70.240 + 2d
+        "35.060, false, 0.03, 45, 70.220",
+        // 70.080 + 2d at 90 mm: beside the wall itself until it passes it
+        "35.060, false, 0.03, 90, 70.160",
+        "35.060, false, 0.04, 90, 70.160",
+        "35.060, false, 0.040001, 90, 70.160002",
+        "35.060, true, 0.03, 90, 70.140",
+        "35.060, true, 0.06, 90, 70.200",
     })
-    void aProbedWallDecidesAlone(String radius, boolean fromBarAxis, String depth, String worst) {
+    void behindAProbedWallAFindingIsCutOutAndNoMoreThanItsPlaceNeeds(
+            String radius, boolean fromBarAxis, String depth, String height, String worst) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),
@@ -79,7 +91,7 @@ class HoleCleanUpTest {
                 ? List.of()
                 : List.of(
                         new Finding(Finding.Kind.SCORED, length("0.01"), length("10")),
-                        new Finding(Finding.Kind.SCORED, length(depth), length("90")));
+                        new Finding(Finding.Kind.SCORED, length(depth), length(height)));
 
         assertThat(hole(grid("70.010", "70.100", "70.020"), wall, findings)
                         .cleanUp()

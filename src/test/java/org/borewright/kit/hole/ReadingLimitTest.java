@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.hole.ReadingLimit.Read;
@@ -153,6 +154,37 @@ class ReadingLimitTest {
 
         assertThat(ReadingLimit.byBar(hole, mm("70.250"), request, bore).isPresent())
                 .isEqualTo(decides);
+    }
+
+    /** As it is: the smallest piston and its greatest clearance, less U; nothing while a depth is open or nothing was measured. */
+    @ParameterizedTest(name = "{0}, {1}: decides {2}")
+    @CsvSource({"70.010 70.005, WORN, true", "70.010 70.005, SCORED, false", "-, WORN, false"})
+    void inAHoleLeftAsItIsTheLargestDiameterDecides(String readings, Finding.Kind kind, boolean decides) {
+        Survey read = readings.equals("-") ? new NotMeasured() : Grids.grid(readings);
+        PistonShape piston =
+                TwinShop.piston("P-1", "standard", "0", Optional.empty()).shape();
+        Length most = piston.diameter().least().plus(piston.clearance().greatest());
+
+        assertThat(ReadingLimit.asItIs(hole(read, Wall.UNKNOWN, new Finding(kind, NONE, NONE)), piston, request, bore))
+                .isEqualTo(Optional.of(new ReadingLimit(Read.LARGEST_DIAMETER, most.minus(mm("0.005281"))))
+                        .filter(limit -> decides));
+    }
+
+    /** The score at 30 mm is judged on the row there; all that was above the limit comes down to it, and none but the largest goes up. */
+    @ParameterizedTest(name = "{0} to {1}: {2}")
+    @CsvSource({
+        "LARGEST_DIAMETER, 70.200, 70.010 70.020 / 70.200 70.130 / 70.020 70.030",
+        "LARGEST_DIAMETER, 70.025, 70.010 70.020 / 70.025 70.025 / 70.020 70.025",
+        "DIAMETER_AT_FINDING, 70.050, 70.010 70.020 / 70.140 70.130 / 70.020 70.050",
+        "DIAMETER_AT_FINDING, 70.015, 70.010 70.020 / 70.140 70.130 / 70.015 70.015",
+    })
+    void aReadingIsMovedWithAllThatWouldBeAboveIt(Read read, Length to, String rows) {
+        CylinderSurvey survey = new CylinderSurvey(
+                "1", Grids.grid("70.010 70.020 / 70.140 70.130 / 70.020 70.030"), Wall.UNKNOWN, List.of());
+        ReadingLimit limit =
+                new ReadingLimit(read, Optional.of(mm("30")).filter(height -> read == Read.DIAMETER_AT_FINDING), to);
+
+        assertThat(limit.moved(survey, to).asRead()).isEqualTo(Grids.grid(rows));
     }
 
     /**

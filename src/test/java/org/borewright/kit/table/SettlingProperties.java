@@ -122,18 +122,33 @@ class SettlingProperties {
                         }));
     }
 
-    /** Asked again with the height noted: certain just where it was named, wherever the wall is worn most. */
     @Property(tries = 200)
     void aFindingOfKnownDepthIsToldAtWhatHeightsItSettlesTheSize(
             @ForAll @Size(3) List<@LongRange(min = 70_001_000, max = 70_110_000) Long> rows,
             @ForAll @IntRange(min = 1, max = 60) int micrometresDeep) {
+        assertSettledByHeight(Wall.UNKNOWN, rows, micrometresDeep);
+    }
+
+    /** Most behind the wall, or where a place worn less leaves no room for so far a wall. */
+    @Property(tries = 200)
+    void soIsOneBesideAProbedWall(
+            @ForAll @LongRange(min = 70_060_000, max = 70_100_000) long top,
+            @ForAll @Size(2) List<@LongRange(min = 70_001_000, max = 70_040_000) Long> below,
+            @ForAll @LongRange(min = 15_000, max = 40_000) long off,
+            @ForAll @IntRange(min = 20, max = 70) int micrometresDeep) {
+        Wall probed = wall(new Wall.Reach(Length.ofNanometres(top / 2 + off), true));
+        assertSettledByHeight(probed, List.of(top, below.get(0), below.get(1)), micrometresDeep);
+    }
+
+    /** Asked again with the height noted: certain just where it was named, wherever the wall is worn most. */
+    private void assertSettledByHeight(Wall wall, List<Long> rows, int micrometresDeep) {
         Grid grid = new Grid(
                 DEPTHS,
                 List.of(Axis.THRUST),
                 rows.stream()
                         .map(reading -> List.of(Optional.of(Length.ofNanometres(reading))))
                         .toList());
-        CylinderSurvey unplaced = new CylinderSurvey("1", grid, Wall.UNKNOWN, List.of(score(micrometresDeep)), true);
+        CylinderSurvey unplaced = new CylinderSurvey("1", grid, wall, List.of(score(micrometresDeep)), true);
         Optional<Settling> settling =
                 shop.ask(request(20, List.of(unplaced, SOUND))).settling();
         Assume.that(settling.isPresent());
@@ -167,8 +182,11 @@ class SettlingProperties {
     }
 
     private static CylinderSurvey probed(CylinderSurvey survey, Wall.Reach reach) {
-        Wall wall = new Wall(
+        return new CylinderSurvey(survey.cylinder(), survey.asRead(), wall(reach), survey.findings());
+    }
+
+    private static Wall wall(Wall.Reach reach) {
+        return new Wall(
                 Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
-        return new CylinderSurvey(survey.cylinder(), survey.asRead(), wall, survey.findings());
     }
 }

@@ -84,6 +84,21 @@ class TurningPointProperties {
         assertTurns(request(celsius, List.of(first, scored("2", 70_010_000, 0))));
     }
 
+    /** Behind the wall while the diameters at its height leave it possible, and no longer where they do not. */
+    @Property(tries = 400)
+    void soDoesAWallBesideAFinding(
+            @ForAll @LongRange(min = 70_020_000, max = 70_080_000) long top,
+            @ForAll @LongRange(min = 10_000, max = 150_000) long off,
+            @ForAll @IntRange(min = 1, max = 120) int micrometresDeep,
+            @ForAll boolean fromBarAxis) {
+        Wall wall = wall(new Wall.Reach(Length.ofNanometres(top / 2 + off), fromBarAxis));
+        Finding score = new Finding(
+                Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.of(LOWER));
+        Grid grid = rows(Length.ofNanometres(top), TwinShop.mm("70.010"));
+        CylinderSurvey probed = new CylinderSurvey("1", grid, wall, List.of(score));
+        assertTurns(request(20, List.of(probed, scored("2", 70_010_000, 0))));
+    }
+
     /** No bar and no hone: the piston of the one size has room up to a diameter, and above it there is none. */
     @Property(tries = 100)
     void soDoesTheDiameterOfAWallThatIsNeverCut(

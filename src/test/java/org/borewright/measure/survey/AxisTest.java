@@ -22,6 +22,12 @@ class AxisTest {
         assertThat(axis.equals("PIN") ? Axis.PIN : Axis.THRUST).isEqualTo(new Axis(degrees));
     }
 
+    @ParameterizedTest(name = "{0}° and {1}°: {2}° apart")
+    @CsvSource({"0, 90, 90", "90, 0, 90", "0, 179, 1", "179, 0, 1", "30, 75, 45", "10, 130, 60", "45, 45, 0"})
+    void twoAxesAreNeverFartherApartThanARightAngle(int one, int other, int apart) {
+        assertThat(new Axis(one).degreesFrom(new Axis(other))).isEqualTo(apart);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {-1, 180, 360, Integer.MIN_VALUE})
     void halfATurnIsTheSameAxisAgainAndRefused(int degrees) {

@@ -38,8 +38,40 @@ class CylinderSurveyTest {
                 .toList());
         assertThat(survey.has(Weight.MACHINABLE)).isEqualTo(machinable);
         assertThat(survey.has(Weight.BEYOND_MACHINING)).isEqualTo(beyond);
+        assertThat(survey.isBeyondMachining(true)).isEqualTo(beyond);
+        assertThat(survey.isBeyondMachining(false)).isEqualTo(beyond || machinable);
         assertThat(survey.isAlwaysMachined()).isEqualTo(always);
         assertThat(survey.hasUnknownDepth()).isEqualTo(open);
+    }
+
+    @Test
+    void aFindingIsKnownByItsKind() {
+        CylinderSurvey survey = survey(List.of(finding("STAIN"), finding("SCORED@0.1")));
+        assertThat(survey.has(Kind.SCORED)).isTrue();
+        assertThat(survey.has(Kind.PITTED)).isFalse();
+    }
+
+    /** A sleeve or the least wall is measured from outside, and a finding seen: the warmth of the hole matters to none. */
+    @ParameterizedTest(name = "bore {0}, unworn wall {1}, probed {2}: {3}")
+    @CsvSource({
+        ", , , false",
+        "70.010, , , true",
+        ", 70.000, , true",
+        ", , 35.020, true",
+        "70.010, 70.000, 35.020, true"
+    })
+    void itMattersHowWarmTheHoleWasOnceAnythingInsideIsRead(Length bore, Length unworn, Length probed, boolean isRead) {
+        Wall wall = new Wall(
+                Optional.empty(),
+                Optional.ofNullable(unworn),
+                Optional.ofNullable(probed).map(radius -> new Wall.Reach(radius, false)),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+        Survey survey = bore == null ? new NotMeasured() : new SingleDiameter(bore);
+
+        assertThat(new CylinderSurvey("1", survey, wall, List.of(finding("WORN"))).isRead())
+                .isEqualTo(isRead);
     }
 
     @Test

@@ -135,6 +135,50 @@ class GridTest {
         assertThat(grid(rows).depthsReadAcross(45).size() >= 3).isEqualTo(shown);
     }
 
+    @ParameterizedTest(name = "{0}° apart: {1}")
+    @CsvSource({"44, false", "45, true", "46, true"})
+    void twoAxesReadARowAcrossFromAnAngleOn(int apart, boolean across) {
+        Grid oneRow = new Grid(
+                Grids.depths(1),
+                List.of(Axis.THRUST, new Axis(apart)),
+                grid("70.010 70.020").rows());
+
+        assertThat(oneRow.depthsReadAcross(45).isEmpty()).isNotEqualTo(across);
+    }
+
+    @Test
+    void aProfileNeedsTwoReadingsAlongItsAxis() {
+        assertThat(OVER_A_PORT.profiles())
+                .containsExactly(lengths("70.010", "70.060", "70.030"), lengths("70.020", "70.025"));
+        assertThat(grid("70.010 70.020 / 70.015 -").profiles()).containsExactly(lengths("70.010", "70.015"));
+    }
+
+    @Test
+    void aReadingIsToldWithItsPlace() {
+        assertThat(OVER_A_PORT.reading(2, 0)).contains(new Reading(mm("30"), Axis.THRUST, mm("70.060")));
+        assertThat(OVER_A_PORT.reading(2, 1)).isEmpty();
+    }
+
+    /** The rows that a defect there is judged on, and no other. */
+    @ParameterizedTest(name = "at {0}: {1}")
+    @CsvSource({
+        "10, 71.010 71.020 / - - / 70.060 - / 70.030 70.025",
+        "20, 71.010 71.020 / - - / 71.060 - / 70.030 70.025",
+        "35, 70.010 70.020 / - - / 71.060 - / 71.030 71.025",
+        "50, 70.010 70.020 / - - / 70.060 - / 71.030 71.025",
+    })
+    void onlyWhatIsReadNearADepthIsChanged(Length depth, String changed) {
+        assertThat(OVER_A_PORT.mapNear(depth, reading -> reading.plus(mm("1")))).isEqualTo(grid(changed));
+    }
+
+    private static List<Length> lengths(String... millimetres) {
+        return Arrays.stream(millimetres).map(GridTest::mm).toList();
+    }
+
+    private static Length mm(String millimetres) {
+        return Length.parseMillimetres(millimetres);
+    }
+
     @ParameterizedTest(name = "from {1} down in {0}: {2}")
     @CsvSource({
         "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 10, 70.4",
