@@ -247,6 +247,19 @@ class JournalKeepingTest {
         isWhole();
     }
 
+    /** It would tell of rows that no line speaks of, where nobody reads. */
+    @Test
+    void aLineBeforeTheFirstIsFoundOut() {
+        Orders order = finished();
+        change("""
+                insert into journal (position, at, by_whom, subject, did, before_it, after_it, seal, order_number, order_version)
+                values (0, current_timestamp, 'Eve', 'order %d', 'finish', '', '', '', %d, 9)""".formatted(order.number(), order.number()));
+        isBrokenAt(1);
+
+        change("delete from journal where position = 0");
+        isWhole();
+    }
+
     @Test
     void anOrderThatNoLineTellsOfIsFoundOutAfterTheLast() {
         int last = verification().getInt("lines");

@@ -81,8 +81,10 @@ public final class JournalProof {
     private static Verification page(Verification so, long upTo, LongPredicate isUntrue) {
         long last = Math.min(so.lines() + LINES, upTo);
         Map<Long, Matters> written = Matters.between(so.lines(), last);
+        // What lies before the first line is read with it, and follows from nothing.
+        long after = so.lines() == 0 ? Long.MIN_VALUE : so.lines();
         Verification found = so;
-        for (JournalRow row : JournalRow.after(so.lines(), (int) (last - so.lines()))) {
+        for (JournalRow row : JournalRow.after(after, (int) (last - so.lines()))) {
             found = isUntrue.test(row.position)
                     ? found.brokenOff()
                     : found.with(
