@@ -1,0 +1,86 @@
+package org.borewright.kit.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.survey;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.request.Condition;
+import org.borewright.kit.table.Settling.Reading;
+import org.borewright.kit.table.Settling.What;
+import org.borewright.measure.Length;
+import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.Grids;
+import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.Survey;
+import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is to be read next, hole by hole, for the smallest size that may serve: +0.25 is certain up to 70.200 less 2U, 70.189 438 mm. */
+class SettlingTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    /** Readings at 10, 20 and 30 mm from the deck; findings as kind, depth and height. */
+    @ParameterizedTest(name = "{0}, {1}: {2} at {3}")
+    @CsvSource({
+        // 2·70.060 − 70 + 0.04 = 70.160 without it, 70.200 with it at 20 mm, and 70.100 at the most elsewhere
+        "70.010 / 70.060 / 70.020, SCORED 0.02 -, MEASURE_HEIGHT PROBE_WALL, 10 30",
+        "70.010 / 70.060 / 70.020, SCORED 0.02 20, PROBE_WALL, ",
+        // wherever it lies it is cut out: nothing is to be read
+        "70.010 / 70.060 / 70.020, SCORED 0.01 -, , ",
+        // 70.060 + 0.16 at the best: +0.25 is out, +0.50 certain
+        "70.010 / 70.060 / 70.020, SCORED 0.08 -, , ",
+        // it takes nothing out, and its height tells nothing
+        "70.010 / 70.100 / 70.020, BROKEN_FIN 0.02 -, PROBE_WALL, ",
+        "70.010 / 70.100 / 70.020, SCORED 0.00 -, PROBE_WALL, ",
+        "70.010 / 70.060 / 70.020, SCORED - -, MEASURE_DEPTH, ",
+        "70.010 / 70.060 / 70.020, SMEARED_ALUMINIUM - -, PUT_RIGHT_FIRST, ",
+        "-, WORN - -, MEASURE_HOLE, ",
+    })
+    void theNextReadingIsTheOneThatSettlesIt(String rows, String finding, String next, String heights) {
+        List<Reading> readings = readings(rows.equals("-") ? new NotMeasured() : Grids.grid(rows), finding(finding));
+
+        assertThat(readings).extracting(reading -> reading.what().name()).isEqualTo(words(next));
+        assertThat(readings.stream()
+                        .flatMap(reading -> reading.heights().stream())
+                        .toList())
+                .isEqualTo(words(heights).stream().map(TwinShop::mm).toList());
+    }
+
+    /** A reading far off its neighbours is asked for again, before anything else. */
+    @Test
+    void whatIsQueriedIsReadAgain() {
+        List<Reading> readings = readings(
+                Grids.grid("70.010 70.012 / 70.011 71.013 / 70.012 70.010 / 70.011 70.010"), finding("WORN - -"));
+
+        assertThat(readings).extracting(Reading::what).containsExactly(What.READ_AGAIN);
+    }
+
+    private List<Reading> readings(Survey first, Finding finding) {
+        CylinderSurvey hole = new CylinderSurvey("1", first, Wall.UNKNOWN, List.of(finding));
+        return shop.ask(shop.request(Condition.WORN, "standard", List.of(hole, survey("2", "70.030"))))
+                .settling()
+                .map(Settling::readings)
+                .orElse(List.of());
+    }
+
+    private static Finding finding(String written) {
+        String[] words = written.split(" ");
+        return new Finding(Finding.Kind.valueOf(words[0]), length(words[1]), length(words[2]));
+    }
+
+    private static Optional<Length> length(String written) {
+        return written.equals("-") ? Optional.empty() : Optional.of(mm(written));
+    }
+
+    private static List<String> words(String written) {
+        return written == null ? List.of() : Arrays.asList(written.split(" "));
+    }
+}
