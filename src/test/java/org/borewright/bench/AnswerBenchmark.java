@@ -19,6 +19,7 @@ import org.borewright.api.FitTables;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.match.MatchResource;
 import org.borewright.api.match.Workbenches;
+import org.borewright.api.match.request.EstimateReader;
 import org.borewright.api.match.request.MatchReader;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.load.Delivery;
@@ -55,9 +56,10 @@ public class AnswerBenchmark {
     private final ObjectMapper json = new ObjectMapper()
             .registerModules(new Jdk8Module(), new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
-    private final MatchReader reader =
-            new MatchReader(new Openings(new DemoShelves(), new FitTables(), Clock.systemUTC()));
-    private final MatchResource resource = new MatchResource(reader, new Workbenches(json), json);
+    private final Openings openings = new Openings(new DemoShelves(), new FitTables(), Clock.systemUTC());
+    private final MatchReader reader = new MatchReader(openings);
+    private final MatchResource resource =
+            new MatchResource(reader, new EstimateReader(openings), new Workbenches(json), json);
     private int next;
 
     private static final class DemoShelves extends Shelves {
@@ -88,7 +90,7 @@ public class AnswerBenchmark {
     /** The body read, matched, shown and written. */
     @Benchmark
     public byte[] written() throws IOException {
-        return resource.answer(body());
+        return resource.match(body());
     }
 
     @Test

@@ -61,7 +61,7 @@ public class FreeSurvey {
             return sheets.page(TASK, engine, Entry.of(reshaped.get().form()), Optional.empty());
         }
         try {
-            Answer answer = Answer.of(matches.answer(sheet.asked().body()));
+            Answer answer = Answer.of(matches.match(sheet.asked().body()));
             return sheets.page(TASK, engine, Entry.of(form), Optional.of(answer));
         } catch (ProblemException refused) {
             return sheets.page(TASK, engine, Entry.of(form, sheet.inWords(refused.problem())), Optional.empty());

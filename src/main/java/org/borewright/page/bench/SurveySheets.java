@@ -145,6 +145,6 @@ class SurveySheets {
     private List<SizeLine> sizes(EngineAnswer engine) throws JsonProcessingException {
         Form unread = blank(engine).with("/unit", LengthUnit.MILLIMETRE.symbol());
         return SizeLine.ofSizes(Answer.of(
-                matches.answer(new Sheet(cylinders(engine), unread).asked().body())));
+                matches.match(new Sheet(cylinders(engine), unread).asked().body())));
     }
 }

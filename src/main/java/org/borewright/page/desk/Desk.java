@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.lookup.engine.EngineLookup;
-import org.borewright.api.match.EstimateResource;
 import org.borewright.api.match.MatchResource;
 import org.borewright.api.order.OrderResource;
 import org.borewright.api.order.answer.OrderAnswer;
@@ -34,19 +33,12 @@ public class Desk {
 
     private final EngineLookup engines;
     private final MatchResource matches;
-    private final EstimateResource estimates;
     private final OrderResource orders;
     private final Opening opening;
 
-    Desk(
-            EngineLookup engines,
-            MatchResource matches,
-            EstimateResource estimates,
-            OrderResource orders,
-            Opening opening) {
+    Desk(EngineLookup engines, MatchResource matches, OrderResource orders, Opening opening) {
         this.engines = engines;
         this.matches = matches;
-        this.estimates = estimates;
         this.orders = orders;
         this.opening = opening;
     }
@@ -128,7 +120,7 @@ public class Desk {
     private byte[] answer(Question question) {
         try {
             byte[] body = question.asked().body();
-            return question.known().isOfHoles() ? matches.answer(body) : estimates.answer(body);
+            return question.known().isOfHoles() ? matches.match(body) : matches.estimate(body);
         } catch (JsonProcessingException unwritable) {
             throw new IllegalStateException(unwritable);
         }
