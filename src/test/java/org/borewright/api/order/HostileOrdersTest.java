@@ -43,17 +43,17 @@ class HostileOrdersTest {
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @}",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'notes': @}",
                 "/api/orders | @",
-                "/api/orders/999999999/survey | {'engine': @}",
-                "/api/orders/999999999/did-not-clean-up | @",
-                "/api/orders/999999999/quotes | {'way': @}",
-                "/api/orders/999999999/quotes | {'size': @}",
-                "/api/orders/999999999/quotes | {'alternatives': @}",
-                "/api/orders/999999999/accept | {'quote': @}",
-                "/api/orders/999999999/accept | {'quote': 1, 'mayWait': @}",
-                "/api/orders/999999999/decline | {'reason': @}",
-                "/api/orders/999999999/withdraw | {'reason': @}",
-                "/api/orders/999999999/notes | {'notes': @}",
-                "/api/orders/999999999/confirm | {'engine': 'HALVERN-131', 'unit': 'mm', 'size': @}",
+                "{quoted}/survey | {'engine': @}",
+                "{accepted}/did-not-clean-up | @",
+                "{quoted}/quotes | {'way': @}",
+                "{quoted}/quotes | {'size': @}",
+                "{quoted}/quotes | {'alternatives': @}",
+                "{quoted}/accept | {'quote': @}",
+                "{quoted}/accept | {'quote': 1, 'mayWait': @}",
+                "{quoted}/decline | {'reason': @}",
+                "{quoted}/withdraw | {'reason': @}",
+                "{quoted}/notes | {'notes': @}",
+                "{accepted}/confirm | {'engine': 'HALVERN-131', 'unit': 'mm', 'size': @}",
                 "/api/orders/999999999/finish | {'cylinders': @}",
                 "/api/orders/999999999/release | @",
                 "/api/stock/NH-OS6-G/arrivals | {'quantity': @}",
@@ -61,9 +61,10 @@ class HostileOrdersTest {
             },
             quoteCharacter = '"')
     void aHostileValueIsRefused(String path, String body) {
+        Place place = place(path);
         for (String hostile : HOSTILE) {
             String sent = body.replace('\'', '"').replace("@", hostile);
-            Response answer = changing().body(sent).post(path);
+            Response answer = place.asking().body(sent).post(place.path);
             assertThat(answer.statusCode())
                     .as("%s: %s", sent, answer.asString())
                     .isBetween(400, 428);
@@ -82,17 +83,8 @@ class HostileOrdersTest {
                 "{orders}%s${java.home}"
             })
     void whatIsKeptIsReadAgain(String customer) {
-        String tag = "HO-" + UUID.randomUUID().toString().substring(0, 8);
-        Response made = changing()
-                .body("{\"customer\":\"" + customer + "\",\"engine\":\"HALVERN-131\",\"block\":\"" + tag + "\"}")
-                .post("/api/orders");
-        assertThat(made.statusCode()).isEqualTo(201);
-        String path = "/api/orders/" + made.jsonPath().getLong("number");
+        String path = quoted(customer);
         assertThat(given().get(path).statusCode()).isEqualTo(200);
-        move(path + "/survey", 1, """
-                {"engine": "HALVERN-131", "unit": "mm", "condition": "worn", "temperature": 20,
-                 "presentSize": {"size": "standard", "knownFrom": "record"}, "cylinders": [{"cylinder": "1", "diameter": 53.720}]}""");
-        move(path + "/quotes", 2, "{}");
         Response paper = given().accept("application/pdf").get(path + "/quotes/1");
         assertThat(paper.statusCode()).isEqualTo(200);
         assertThat(paper.contentType()).isEqualTo("application/pdf");
@@ -121,9 +113,9 @@ class HostileOrdersTest {
                 "/api/orders | {'customer': @, 'engine': 'HALVERN-131', 'block': 'HO-3'} | /customer",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @} | /block",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-3', 'notes': @} | /notes",
-                "/api/orders/1/notes | {'notes': @} | /notes",
-                "/api/orders/1/decline | {'reason': @} | /reason",
-                "/api/orders/1/withdraw | {'reason': @} | /reason",
+                "{quoted}/notes | {'notes': @} | /notes",
+                "{quoted}/decline | {'reason': @} | /reason",
+                "{quoted}/withdraw | {'reason': @} | /reason",
                 "/api/hooks | {'url': @} | /url",
                 "/api/match | {'gauge': {'name': @, 'resolution': 0.001}} | /gauge/name",
                 "/api/match | {'cylinders': [{'cylinder': @}]} | /cylinders/0/cylinder",
@@ -131,12 +123,14 @@ class HostileOrdersTest {
                 "/api/estimate | {'engine': 'HALVERN-131', 'stamp': @} | /stamp",
             })
     void whatCannotBeSeenIsRefusedWithItsPlaceAndItsCode(String path, String body, String pointer) {
+        Place place = place(path);
         for (String code : List.of("D800", "DC00", "202E", "2066", "0000", "0007", "0085")) {
             String text = "\"Ada \\u" + code + " Lumen\"";
-            RequestSpecification asking =
-                    path.matches("/api/(match|bench|estimate)") ? given().contentType("application/json") : changing();
+            RequestSpecification asking = path.matches("/api/(match|bench|estimate)")
+                    ? given().contentType("application/json")
+                    : place.asking();
             Response answer =
-                    asking.body(body.replace('\'', '"').replace("@", text)).post(path);
+                    asking.body(body.replace('\'', '"').replace("@", text)).post(place.path);
 
             assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
             String fault = "errors.find { it.pointer == '" + pointer + "' }";
@@ -164,7 +158,7 @@ class HostileOrdersTest {
     @Test
     void linesOfNotesAreKept() {
         String tag = "HO-" + UUID.randomUUID().toString().substring(0, 8);
-        Response made = changing().body("""
+        Response made = changing(1).body("""
                         {"customer": "A", "engine": "HALVERN-131", "block": "%s", "notes": "one\\n\\ttwo"}""".formatted(tag)).post("/api/orders");
 
         assertThat(made.jsonPath().getString("notes")).isEqualTo("one\n\ttwo");
@@ -175,17 +169,18 @@ class HostileOrdersTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "/api/orders/1/decline | /reason | Send {\"reason\": \"why\"}.",
-                "/api/orders/1/withdraw | /reason | Send {\"reason\": \"why\"}.",
-                "/api/orders/1/notes | /notes | Send {\"notes\": \"what is to be noted\"}.",
-                "/api/orders/1/accept | /quote | Add the field.",
+                "{quoted}/decline | /reason | Send {\"reason\": \"why\"}.",
+                "{quoted}/withdraw | /reason | Send {\"reason\": \"why\"}.",
+                "{quoted}/notes | /notes | Send {\"notes\": \"what is to be noted\"}.",
+                "{quoted}/accept | /quote | Add the field.",
                 "/api/stock/NH-OS6-G/arrivals | /quantity | Send {\"quantity\": 2}.",
                 "/api/hooks | /url | Send {\"url\": \"https://store.example/told\"}.",
             },
             quoteCharacter = '\'')
     void anEmptyBodyLacksItsMember(String path, String pointer, String wayOut) {
+        Place place = place(path);
         for (String body : List.of("", "{}")) {
-            Response answer = changing().body(body).post(path);
+            Response answer = place.asking().body(body).post(place.path);
 
             assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(422);
             assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/missing-field");
@@ -222,20 +217,50 @@ class HostileOrdersTest {
                 .endsWith("as in \"4\".");
     }
 
+    /** Where something is sent, and to which version of the order, 1 where there is none. */
+    private record Place(String path, int version) {
+
+        RequestSpecification asking() {
+            return changing(version);
+        }
+    }
+
+    /** An order that stands where the move can be made, for before that no body is read. */
+    private static Place place(String path) {
+        if (path.startsWith("{quoted}")) {
+            return new Place(path.replace("{quoted}", quoted("A")), 3);
+        }
+        if (path.startsWith("{accepted}")) {
+            String order = quoted("A");
+            move(order + "/accept", 3, "{\"quote\": 1, \"mayWait\": true}");
+            return new Place(path.replace("{accepted}", order), 4);
+        }
+        return new Place(path, 1);
+    }
+
+    private static String quoted(String customer) {
+        String tag = "HO-" + UUID.randomUUID().toString().substring(0, 8);
+        Response made = changing(1)
+                .body("{\"customer\":\"" + customer + "\",\"engine\":\"HALVERN-131\",\"block\":\"" + tag + "\"}")
+                .post("/api/orders");
+        assertThat(made.statusCode()).isEqualTo(201);
+        String order = "/api/orders/" + made.jsonPath().getLong("number");
+        move(order + "/survey", 1, """
+                {"engine": "HALVERN-131", "unit": "mm", "condition": "worn", "temperature": 20,
+                 "presentSize": {"size": "standard", "knownFrom": "record"}, "cylinders": [{"cylinder": "1", "diameter": 53.720}]}""");
+        move(order + "/quotes", 2, "{}");
+        return order;
+    }
+
     private static void move(String path, int version, String body) {
-        Response answer = given().contentType("application/json")
-                .header("Idempotency-Key", UUID.randomUUID().toString())
-                .header("If-Match", "\"" + version + "\"")
-                .queryParam("by", "Ada")
-                .body(body)
-                .post(path);
+        Response answer = changing(version).body(body).post(path);
         assertThat(answer.statusCode()).as(answer.asString()).isBetween(200, 201);
     }
 
-    private static RequestSpecification changing() {
+    private static RequestSpecification changing(int version) {
         return given().contentType("application/json")
                 .header("Idempotency-Key", UUID.randomUUID().toString())
-                .header("If-Match", "\"1\"")
+                .header("If-Match", "\"" + version + "\"")
                 .queryParam("by", "Ada");
     }
 }

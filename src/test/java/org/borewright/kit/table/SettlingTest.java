@@ -72,8 +72,8 @@ class SettlingTest {
     }
 
     private static Finding finding(String written) {
-        String[] words = written.split(" ");
-        return new Finding(Finding.Kind.valueOf(words[0]), length(words[1]), length(words[2]));
+        List<String> words = words(written);
+        return new Finding(Finding.Kind.valueOf(words.get(0)), length(words.get(1)), length(words.get(2)));
     }
 
     private static Optional<Length> length(String written) {
