@@ -1,6 +1,8 @@
 package org.borewright.fit;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
@@ -14,6 +16,8 @@ public final class WallLeft {
 
     private static final String SLEEVE_NOT_KNOWN =
             "sleeved before: the outside diameter of that sleeve is not known; measure it";
+    private static final String NO_LEAST =
+            "nobody states how much wall this engine needs; ask its maker, or leave the hole as it is";
     private static final String NOT_SURVEYED =
             "the wall around this hole was not surveyed; measure its least thickness";
 
@@ -30,28 +34,45 @@ public final class WallLeft {
     }
 
     /**
-     * The wall of one hole against the engine's least; a hold where it cannot be known, nothing where the engine states no least. A wall or
-     * sleeve that was measured since is known only as well as it was measured; one as made is the maker's.
+     * The wall of one hole against the engine's least; a hold where it cannot be known, nothing where the engine states no least and
+     * nobody told of a wall. A wall or sleeve that was measured since is known only as well as it was measured; one as made is the
+     * maker's. Where a sleeve and the least wall are both known the smaller counts.
      *
      * @param present the smallest diameter of the hole now
      */
     public static Optional<Check> check(
             WallShape made, Wall found, Length present, Length finish, Length centringError) {
-        return made.wallLeast().map(least -> {
-            if (found.sleevedBefore()) {
-                return found.sleeveOutside()
-                        .<Check>map(outside -> left(ofSleeve(outside, finish, centringError), least)
-                                .within(ofSleeveMeasured().halfRoundedUp()))
-                        .orElseGet(() -> Rule.WALL_LEFT.unknown("", SLEEVE_NOT_KNOWN));
-            }
-            return made.sleeveOutside()
-                    .map(outside -> left(ofSleeve(outside, finish, centringError), least))
-                    .or(() -> found.least()
-                            .map(wall -> left(ofSurveyed(wall, present, finish, centringError), least)
-                                    .within(CommonPractice.wallUncertainty())))
-                    .<Check>map(check -> check)
-                    .orElseGet(() -> Rule.WALL_LEFT.unknown("", NOT_SURVEYED));
-        });
+        if (found.sleevedBefore() && found.sleeveOutside().isEmpty()) {
+            return Optional.of(Rule.WALL_LEFT.unknown("", SLEEVE_NOT_KNOWN));
+        }
+        boolean isTold = found.sleevedBefore() || found.least().isPresent();
+        return made.wallLeast()
+                .map(least -> known(made, found, present, finish, centringError)
+                        .min(Comparator.comparing(Known::proven))
+                        .<Check>map(wall -> left(wall.left, least).within(wall.uncertainty))
+                        .orElseGet(() -> Rule.WALL_LEFT.unknown("", NOT_SURVEYED)))
+                .or(() -> Optional.of(Rule.WALL_LEFT.unknown("", NO_LEAST)).filter(hold -> isTold));
+    }
+
+    private record Known(Length left, Length uncertainty) {
+
+        Length proven() {
+            return left.minus(uncertainty);
+        }
+    }
+
+    private static Stream<Known> known(
+            WallShape made, Wall found, Length present, Length finish, Length centringError) {
+        Optional<Known> inSleeve = found.sleevedBefore()
+                ? found.sleeveOutside()
+                        .map(outside -> new Known(
+                                ofSleeve(outside, finish, centringError),
+                                ofSleeveMeasured().halfRoundedUp()))
+                : made.sleeveOutside().map(outside -> new Known(ofSleeve(outside, finish, centringError), Length.ZERO));
+        Optional<Known> surveyed = found.least()
+                .map(wall ->
+                        new Known(ofSurveyed(wall, present, finish, centringError), CommonPractice.wallUncertainty()));
+        return Stream.concat(inSleeve.stream(), surveyed.stream());
     }
 
     private static Comparison left(Length wall, Length least) {

@@ -39,6 +39,11 @@ public record Entry(Form form, Optional<Problem> refused) {
         return typed(name).equals(value);
     }
 
+    /** Whether this number stands in a field. */
+    public boolean is(String name, long value) {
+        return is(name, Long.toString(value));
+    }
+
     /** What is wrong with a field. */
     public @Nullable Fault fault(String name) {
         String pointer = Form.pointer(name);

@@ -32,7 +32,9 @@ final class PageGuard {
     @ServerRequestFilter(preMatching = true)
     void takeOwnFormsAlone(ContainerRequestContext asked) {
         String type = asked.getHeaderString(HttpHeaders.CONTENT_TYPE);
-        if (type != null && type.startsWith(Form.MEDIA_TYPE) && !isOfOurs(asked)) {
+        if (type != null
+                && type.regionMatches(true, 0, Form.MEDIA_TYPE, 0, Form.MEDIA_TYPE.length())
+                && !isOfOurs(asked)) {
             throw new ProblemException(new Problem(
                     ProblemType.BAD_REQUEST,
                     403,

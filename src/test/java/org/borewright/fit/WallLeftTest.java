@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.LongRange;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -62,7 +63,15 @@ class WallLeftTest {
             LEAST,    SLEEVE MADE, SLEEVED BEFORE, SLEEVE FOUND, WALL FOUND, OUTCOME
             2.190,    75.000,      false,          ,             ,           IN
             2.190001, 75.000,      false,          ,             ,           OUT
-            2.190,    75.000,      false,          60.000,       1.000,      IN
+            2.190,    75.000,      false,          60.000,       ,           IN
+            2.190,    75.000,      false,          ,             2.550,      IN
+            2.190,    75.000,      false,          ,             2.549999,   TOO_CLOSE
+            2.190,    75.000,      false,          ,             1.000,      OUT
+            2.190001, 75.000,      false,          ,             9.000,      OUT
+            2.1885,   60.000,      true,           75.000,       1.000,      OUT
+            ,         ,            true,           ,             ,           UNKNOWN
+            ,         75.000,      true,           75.000,       ,           UNKNOWN
+            ,         75.000,      false,          ,             4.000,      UNKNOWN
             2.1885,   60.000,      true,           75.000,       ,           IN
             2.188501, 60.000,      true,           75.000,       ,           TOO_CLOSE
             2.190,    60.000,      true,           75.000,       ,           TOO_CLOSE
@@ -88,6 +97,18 @@ class WallLeftTest {
                 made(sleeveMade, least), found(sleevedBefore, sleeveFound, wallFound), PRESENT, FINISH, CENTRING);
         assertThat(check).map(Check::outcome).contains(outcome);
         assertThat(check).map(Check::rule).contains(Rule.WALL_LEFT);
+    }
+
+    @Test
+    void whereNobodyStatesALeastAWallThatWasMeasuredIsNotPassed() {
+        assertThat(WallLeft.check(made(mm("75"), null), found(false, null, mm("0.3")), PRESENT, FINISH, CENTRING))
+                .contains(new Unchecked(
+                        Rule.WALL_LEFT,
+                        "",
+                        Outcome.UNKNOWN,
+                        "nobody states how much wall this engine needs; ask its maker, or leave the hole as it is"));
+        assertThat(WallLeft.check(made(mm("75"), null), Wall.UNKNOWN, PRESENT, FINISH, CENTRING))
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -59,7 +59,7 @@ class Courier {
     void goRound() {
         List<HookRow> due = QuarkusTransaction.requiringNew().call(() -> HookRow.due(clock.instant()));
         for (HookRow hook : due) {
-            if (!free.tryAcquire()) {
+            if (runners.isShutdown() || !free.tryAcquire()) {
                 return;
             }
             runners.execute(() -> run(hook));

@@ -70,13 +70,14 @@ class Benching {
         List<OrderHold> unweighed =
                 bench.areOwnPistons(errand) ? Holds.ofUnweighed(asked.request().pistons()) : List.of();
         holds.addAll(unweighed);
+        Readiness readiness = unweighed.isEmpty() ? plan.readiness() : Readiness.HOLD;
         return bench.confirm(
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
                         Optional.of(fitted(asked.request().choice(), paired)),
-                        plan.readiness().label(),
-                        plan.readiness() == Readiness.READY && unweighed.isEmpty(),
+                        readiness.label(),
+                        readiness == Readiness.READY,
                         holds,
                         paper(answer.says(), body, answer)));
     }

@@ -130,6 +130,11 @@ public class OrderResource {
         return answer.header(HttpHeaders.VARY, HttpHeaders.ACCEPT).build();
     }
 
+    /** One quote as it was given, whole. */
+    public QuoteAnswer quote(String order, String quote) {
+        return QuoteAnswer.whole(given(order, quote).quote());
+    }
+
     /** One quote on paper. */
     public Response onPaper(String order, String quote) {
         return onPaper(given(order, quote)).build();

@@ -84,13 +84,13 @@ public record BenchHold(
         /** Neither proven to be of its tolerance nor not to be. */
         PISTON_OPEN(
                 "A piston is nearer to a limit of its tolerance than its gauge can tell.",
-                "Measure it with the gauge that the check names before it is fitted; its hole stands with it as measured."),
+                "Measure it with a better gauge before it is fitted; its hole stands with it as measured."),
         /** Too heavy against another. */
         MASSES_APART("The pistons differ too much in mass.", "Weigh the set again, and match it."),
         /** The uncertainty eats the window. */
         TARGET_NOT_PROVEN(
                 "With these gauges a hole honed to target is not proven.",
-                "Measure hole and piston with better gauges: the check says how good they must be."),
+                "Measure hole and piston with better gauges."),
         /** Nothing left to hone. */
         PAST_WINDOW(
                 "A hole is too large for its piston, and the work stops.",

@@ -101,9 +101,8 @@ public class Confirming {
             return surveys.shown(folder, Occasion.CONFIRM);
         }
         Optional<PaperAnswer> former = folder.last("bench").filter(paper -> folder.isConfirmed());
-        Form form = former.map(paper -> Recalled.of(paper).only(name -> !name.equals("/date")))
-                .orElseGet(() -> begun(folder))
-                .with("version", Integer.toString(folder.order().version()));
+        Form form = folder.asItStands(former.map(paper -> Recalled.of(paper).only(name -> !name.equals("/date")))
+                .orElseGet(() -> begun(folder)));
         return page(folder, Entry.of(form), former.map(paper -> Answer.of(paper)));
     }
 
@@ -143,7 +142,7 @@ public class Confirming {
             }
             return page(folder, Entry.of(form), Optional.of(Answer.of(bench.plan(asked.body()))));
         } catch (ProblemException refused) {
-            return page(folder, Entry.of(form, refused.problem()), planned(asked));
+            return page(folder, Entry.of(folder.asItStands(form), refused.problem()), planned(asked));
         }
     }
 

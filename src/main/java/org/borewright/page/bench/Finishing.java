@@ -99,12 +99,7 @@ public class Finishing {
             return surveys.shown(folder, Occasion.FINISH);
         }
         Honed honed = Honed.of(folder, sheets.engine(folder.order().engine()));
-        return page(
-                folder,
-                honed,
-                Entry.of(honed.form()
-                        .with("version", Integer.toString(folder.order().version()))),
-                honed.judged());
+        return page(folder, honed, Entry.of(folder.asItStands(honed.form())), honed.judged());
     }
 
     /** Judges the holes, and signs what passes where that is asked for. */
@@ -131,7 +126,11 @@ public class Finishing {
             }
             return page(folder, honed, Entry.of(form), Optional.of(Answer.of(bench.judge(asked.body()))));
         } catch (ProblemException refused) {
-            return page(folder, honed, Entry.of(form, sheet.inWords(refused.problem())), Optional.empty());
+            return page(
+                    folder,
+                    honed,
+                    Entry.of(folder.asItStands(form), sheet.inWords(refused.problem())),
+                    Optional.empty());
         }
     }
 

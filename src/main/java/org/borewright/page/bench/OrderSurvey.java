@@ -86,7 +86,7 @@ public class OrderSurvey {
         return sheets.page(
                 task(folder, occasion),
                 engine,
-                Entry.of(form.with("version", Integer.toString(folder.order().version()))),
+                Entry.of(folder.asItStands(form)),
                 occasion == Occasion.SURVEY || occasion == Occasion.FINISH ? last.map(Answer::of) : Optional.empty());
     }
 
@@ -119,7 +119,10 @@ public class OrderSurvey {
             return Page.seeOther("/orders/" + order + (occasion == Occasion.CONFIRM ? "/hone" : after(occasion)));
         } catch (ProblemException refused) {
             return sheets.page(
-                    task(folder, occasion), engine, Entry.of(form, sheet.inWords(refused.problem())), Optional.empty());
+                    task(folder, occasion),
+                    engine,
+                    Entry.of(folder.asItStands(form), sheet.inWords(refused.problem())),
+                    Optional.empty());
         }
     }
 

@@ -16,8 +16,6 @@ import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.match.MatchResource;
-import org.borewright.api.order.OrderResource;
-import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.measure.LengthUnit;
 import org.borewright.page.Entry;
@@ -33,13 +31,11 @@ public class Desk {
 
     private final EngineLookup engines;
     private final MatchResource matches;
-    private final OrderResource orders;
     private final Opening opening;
 
-    Desk(EngineLookup engines, MatchResource matches, OrderResource orders, Opening opening) {
+    Desk(EngineLookup engines, MatchResource matches, Opening opening) {
         this.engines = engines;
         this.matches = matches;
-        this.orders = orders;
         this.opening = opening;
     }
 
@@ -50,25 +46,18 @@ public class Desk {
      * @param answer what came of it; absent where nothing was asked yet, or it was refused
      * @param picture of its sizes; absent where there is nothing to draw
      * @param order what is typed to make an order of it
-     * @param survey the order that it is a survey for; absent where it is for a new one
      */
     @CheckedTemplate(basePath = "page")
     record DeskPage(
             Question question,
             @Nullable Map<String, Object> answer,
             @Nullable SizePicture picture,
-            Entry order,
-            @Nullable OrderAnswer survey)
-            implements TemplateInstance {}
+            Entry order) implements TemplateInstance {}
 
     /** An empty form. */
     @GET
-    public Response begin(
-            @PathParam("engine") String code,
-            @QueryParam("known") @Nullable String known,
-            @QueryParam("order") @Nullable String order) {
-        Question begun = Question.begun(engine(code), Known.of(known));
-        return shown(order == null ? begun : begun.with("order", order), null, Entry.of(Form.empty()));
+    public Response begin(@PathParam("engine") String code, @QueryParam("known") @Nullable String known) {
+        return shown(Question.begun(engine(code), Known.of(known)), null, Entry.of(Form.empty()));
     }
 
     /** A form filled in, with its answer. */
@@ -130,8 +119,6 @@ public class Desk {
         SizePicture picture =
                 Optional.ofNullable(answer).flatMap(SizePicture::of).orElse(null);
         int status = Math.max(question.entry().status(), order.status());
-        String survey = question.entry().typed("order");
-        return Page.of(
-                status, new DeskPage(question, answer, picture, order, survey.isBlank() ? null : orders.order(survey)));
+        return Page.of(status, new DeskPage(question, answer, picture, order));
     }
 }

@@ -102,11 +102,6 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
         return new Question(engine, Known.BORES, Entry.of(form));
     }
 
-    /** The same with one field filled in. */
-    Question with(String name, String value) {
-        return new Question(engine, known, Entry.of(entry.form().with(name, value)));
-    }
-
     /**
      * The form as it is asked: with the names that nobody types. A hole without a reading is one that was not measured, and one without
      * depths was measured where the first was.

@@ -108,8 +108,69 @@ class BenchPagesTest {
         form.put("key", UUID.randomUUID().toString());
         Response late = posted("/orders/" + order + "/survey", form);
         assertThat(late.statusCode()).isEqualTo(412);
-        assertThat(late.asString()).contains("value=\"53.720\"", "is at version 2 by now");
+        assertThat(late.asString())
+                .contains("value=\"53.720\"", "is at version 2 by now")
+                .contains("name=\"version\" value=\"2\"");
     }
+
+    /** Whoever sends a sheet again after that has seen what changed: no reading is to be entered twice. */
+    @Test
+    void aSheetRefusedBecauseTheOrderMovedOnCanBeSentAgain() {
+        long order = opened();
+        Map<String, String> form = survey();
+        form.put("number:/cylinders/0/diameter", "53.720");
+        form.put("by", "Ada");
+        form.put("version", "7");
+        form.put("key", UUID.randomUUID().toString());
+        posted("/orders/" + order + "/survey", form).then().statusCode(412);
+        String shown = posted("/orders/" + order + "/survey", form).asString();
+
+        assertThat(shown).contains("name=\"version\" value=\"1\"");
+        form.put("version", "1");
+        form.put("key", UUID.randomUUID().toString());
+        posted("/orders/" + order + "/survey", form).then().statusCode(303);
+    }
+
+    @Test
+    void theYesKeepsTheQuoteThatWasChosenWhereItIsRefused() {
+        long order = quotedTwice();
+        Map<String, String> form = new LinkedHashMap<>();
+        form.put("number:/quote", "1");
+        form.put("truth:/mayWait", "true");
+        form.put("by", " ");
+        form.put("version", "4");
+        form.put("key", UUID.randomUUID().toString());
+
+        assertThat(seen("/orders/" + order).asString()).contains("<option selected>2</option>");
+        assertThat(posted("/orders/" + order + "/accept", form).asString())
+                .contains("<option selected>1</option>", "<option>2</option>")
+                .contains("name=\"truth:/mayWait\" value=\"true\" checked");
+    }
+
+    @Test
+    void aBrowserThatWouldTakePaperTooIsShownThePage() {
+        long order = quotedTwice();
+        sent("/api/orders/" + order + "/accept", 4, "{\"quote\": 2, \"mayWait\": true}");
+
+        for (String page : List.of("hone", "survey", "confirm", "finish", "did-not-clean-up")) {
+            Response answer =
+                    given().header("Accept", "application/pdf, text/html;q=0.9").get("/orders/" + order + "/" + page);
+            assertThat(answer.statusCode()).as(page).isEqualTo(200);
+            assertThat(answer.contentType()).startsWith("text/html");
+        }
+    }
+
+    private static long quotedTwice() {
+        long order = opened();
+        sent("/api/orders/" + order + "/survey", 1, SURVEY);
+        sent("/api/orders/" + order + "/quotes", 2, "{}");
+        sent("/api/orders/" + order + "/quotes", 3, "{}");
+        return order;
+    }
+
+    private static final String SURVEY = """
+            {"engine": "HALVERN-131", "unit": "mm", "condition": "worn", "temperature": 20, "deckFlatness": 0.01,
+             "presentSize": {"size": "standard", "knownFrom": "record"}, "cylinders": [{"cylinder": "1", "diameter": 53.720}]}""";
 
     @Test
     void aReadingThatMayBeASlipIsAskedBackBesideItsCellAndMayStand() {

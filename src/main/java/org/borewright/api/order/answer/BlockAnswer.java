@@ -93,6 +93,7 @@ public record BlockAnswer(
             }
             return shelf.sizes().stream()
                     .dropWhile(size -> !size.label().equals(row.size))
+                    .filter(size -> size.label().equals(row.size) || !size.furtherWork())
                     .skip(rebuilds)
                     .findFirst()
                     .map(last -> new MetalLeftAnswer(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.page.Form;
 
 /**
  * An order with what the bench needs of its papers.
@@ -18,6 +19,11 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
     /** Copies the papers. */
     public Folder {
         papers = List.copyOf(papers);
+    }
+
+    /** A form for the order as it stands, whatever it was when the form was opened: whoever sends it has seen what changed. */
+    public Form asItStands(Form form) {
+        return form.with("version", Integer.toString(order.version()));
     }
 
     /** The last paper of a kind: survey, bench or finish. */

@@ -40,8 +40,7 @@ public class Folders {
     }
 
     private Answer offer(OfOrder of, int quote) {
-        QuoteAnswer given = (QuoteAnswer) orders.quote(of.order, Integer.toString(quote), of.called, of.headers)
-                .getEntity();
+        QuoteAnswer given = orders.quote(of.order, Integer.toString(quote));
         return Answer.of(Objects.requireNonNull(given.offer(), "a whole quote has its offer"));
     }
 }
