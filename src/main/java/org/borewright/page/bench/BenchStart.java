@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineLookup;
@@ -70,17 +71,25 @@ public class BenchStart {
 
     /** An order for parts alone never comes here: its moves lead past the bench. */
     private Queue queue(String id, String title, String move, String path, State state) {
+        List<OrderAnswer> waiting = new ArrayList<>();
+        List<OrderAnswer> page = page(state, 0);
+        while (!page.isEmpty()) {
+            page.stream()
+                    .filter(order -> order.next().contains(move) && order.kind().equals("rebuild"))
+                    .forEach(waiting::add);
+            // Those that wait for parts may fill whole pages before the first that waits for the bench.
+            page = waiting.size() < SHOWN
+                    ? page(state, page.get(page.size() - 1).number())
+                    : List.of();
+        }
+        return new Queue(id, title, path, waiting);
+    }
+
+    private List<OrderAnswer> page(State state, long after) {
         Optional<String> any = Optional.empty();
         Optional<LocalDate> anyDay = Optional.empty();
-        OrderQuery query =
-                new OrderQuery(new OrderRow.Sought(Optional.of(state), any, any, any, anyDay, anyDay, 0), SHOWN);
-        return new Queue(
-                id,
-                title,
-                path,
-                orders.orders(query).orders().stream()
-                        .filter(order ->
-                                order.next().contains(move) && order.kind().equals("rebuild"))
-                        .toList());
+        return orders.orders(new OrderQuery(
+                        new OrderRow.Sought(Optional.of(state), any, any, any, anyDay, anyDay, after), SHOWN))
+                .orders();
     }
 }

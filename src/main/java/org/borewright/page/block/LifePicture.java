@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Where the lines of a picture go: the diameter of a hole upward, its visits from left to right, and a line at each size that the engine
- * may go to. What lies between the last reading and the highest line is the metal that is left.
+ * may go to. The metal that is left stands in the table below.
  *
  * @param sizes a line for each, from the left edge to the right
  * @param visits a bar for each, from the smallest reading to the largest

@@ -32,7 +32,7 @@ record Card(
      */
     record Confirmed(Instant at, String by, Map<String, Object> told) {}
 
-    /** When the card last became another: what it is printed as of. */
+    /** When its pistons were confirmed, else when the order was opened: what it is printed as of. */
     Instant asOf() {
         return confirmed == null ? order.openedAt() : confirmed.at();
     }

@@ -66,7 +66,7 @@ public class Orders {
      *
      * @param order how it stands
      * @param entry what was typed to move it
-     * @param quotes given so far, the last first
+     * @param quotes given so far, the first first
      * @param papers kept with it
      * @param journal what happened to it
      */
