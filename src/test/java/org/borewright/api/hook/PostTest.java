@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -39,6 +40,7 @@ class PostTest {
         try (ServerSocket receiver = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
             Thread meeting = new Thread(() -> {
                 try (Socket caller = receiver.accept()) {
+                    hear(caller.getInputStream());
                     manner.meet(caller.getOutputStream());
                 } catch (IOException | InterruptedException gone) {
                     // The other side has hung up, as it may.
@@ -47,6 +49,14 @@ class PostTest {
             meeting.setDaemon(true);
             meeting.start();
             return sentTo("http://127.0.0.1:" + receiver.getLocalPort() + "/told");
+        }
+    }
+
+    /** To the last byte of the message, for whoever hangs up on half of it breaks the connection off for both. */
+    private static void hear(InputStream message) throws IOException {
+        int heard = message.read();
+        while (heard >= 0 && heard != '}') {
+            heard = message.read();
         }
     }
 
