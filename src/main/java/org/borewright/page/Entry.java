@@ -40,8 +40,8 @@ public record Entry(Form form, Optional<Problem> refused) {
     }
 
     /** Whether this number stands in a field. */
-    public boolean is(String name, long value) {
-        return is(name, Long.toString(value));
+    public boolean is(String name, int value) {
+        return is(name, Integer.toString(value));
     }
 
     /** What is wrong with a field. */
