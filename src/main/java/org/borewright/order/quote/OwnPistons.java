@@ -44,7 +44,7 @@ public record OwnPistons(Choice choice, List<Need> pistons) {
                 .collect(Collectors.joining(
                         ", ",
                         "The pistons are the owner's own (",
-                        "): whoever bores measures and weighs them first, and size, clearance and what the holes are honed to"
-                                + " stand only then."));
+                        "): they are measured and weighed by whoever bores, before anything is bored, and size, clearance and"
+                                + " what the holes are honed to stand only then."));
     }
 }
