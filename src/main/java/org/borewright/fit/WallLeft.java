@@ -94,7 +94,7 @@ public final class WallLeft {
     /** The wall left of the sleeve as made; nothing where the engine has none or states no least wall. */
     public static Optional<Comparison> checkSleeve(WallShape made, Length finish, Length centringError) {
         return made.sleeveOutside()
-                .flatMap(outside -> made.wallLeast()
-                        .map(least -> Rule.WALL_LEFT.atLeast("", ofSleeve(outside, finish, centringError), least)));
+                .flatMap(outside ->
+                        made.wallLeast().map(least -> left(ofSleeve(outside, finish, centringError), least)));
     }
 }

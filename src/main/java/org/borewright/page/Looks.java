@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import org.borewright.measure.LengthUnit;
 import org.borewright.order.journal.Digest;
 
 /** What templates ask for besides the answers. */
@@ -42,6 +43,11 @@ final class Looks {
     /** Whether an answer says a sentence already, so that it need not stand a second time. */
     static boolean tells(String says, String sentence) {
         return says.contains(sentence.replaceAll("\\.$", ""));
+    }
+
+    /** A unit of length in a sentence, where "in" alone would be read as another word. */
+    static String unit(String symbol) {
+        return symbol.equals(LengthUnit.INCH.symbol()) ? "inches" : symbol;
     }
 
     /** A key for a form, new with each. */

@@ -127,8 +127,7 @@ class GaugeCautionsTest {
     void aProbeIsHeldAgainstTheDiameterWithWhatTheRingHadGrown(BigDecimal celsius, boolean believed) {
         MatchRequest asked = request("70.110");
         Wall.Reach reach = new Wall.Reach(mm("35.055"), false);
-        Wall wall = new Wall(
-                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
+        Wall wall = TwinShop.probed(reach);
         CylinderSurvey probed = new CylinderSurvey("1", asked.cylinders().get(0).asRead(), wall, List.of());
 
         HoleReport first = ask(

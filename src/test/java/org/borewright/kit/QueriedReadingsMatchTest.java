@@ -105,13 +105,7 @@ class QueriedReadingsMatchTest {
 
     @Test
     void aProbedWallMakesNoSizeCertainBesideAQueriedGrid() {
-        Wall probed = new Wall(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new Wall.Reach(mm("35.040"), true)),
-                Optional.empty(),
-                Optional.empty(),
-                false);
+        Wall probed = TwinShop.probed(new Wall.Reach(mm("35.040"), true));
         CylinderSurvey stray = new CylinderSurvey("1", Grids.grid(STRAY), probed, List.of());
 
         assertThat(TwinShop.table(ask(Condition.WORN, stray, hole("2", OTHER, false))))

@@ -169,6 +169,12 @@ public final class TwinShop {
         return label.equals("standard") ? "STD" : label.replace("+", "").replace(".", "");
     }
 
+    /** A wall of which nothing is known but how far it stands off the axis. */
+    public static Wall probed(Wall.Reach reach) {
+        return new Wall(
+                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
+    }
+
     /** A piston of an oversize: 69.940 to 69.950 mm + oversize, clearance 0.040, 0.060, 0.100 mm. */
     public static Piston piston(String number, String size, String oversize, Optional<String> grade) {
         Length over = mm(oversize);
@@ -354,11 +360,14 @@ public final class TwinShop {
         return Match.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(offers)), request);
     }
 
+    /** The size of a label; empty where it is made in none. */
+    public Optional<Size> size(String label) {
+        return sizes.stream().filter(size -> size.label().equals(label)).findFirst();
+    }
+
     /** A request at a stated 20 °C with the usual gauge. */
     public MatchRequest request(Condition condition, String present, List<CylinderSurvey> surveys) {
-        PresentSize known = sizes.stream()
-                .filter(size -> size.label().equals(present))
-                .findFirst()
+        PresentSize known = size(present)
                 .map(size -> new PresentSize(Optional.of(size), PresentSize.KnownFrom.RECORD))
                 .orElse(PresentSize.NOT_KNOWN);
         return new MatchRequest(

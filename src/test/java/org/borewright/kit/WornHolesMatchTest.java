@@ -284,13 +284,7 @@ class WornHolesMatchTest {
     }
 
     private static MatchRequest probing(TwinShop shop, String radius, boolean fromBarAxis) {
-        Wall wall = new Wall(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new Wall.Reach(mm(radius), fromBarAxis)),
-                Optional.empty(),
-                Optional.empty(),
-                false);
+        Wall wall = TwinShop.probed(new Wall.Reach(mm(radius), fromBarAxis));
         CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
         return shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020")));
     }

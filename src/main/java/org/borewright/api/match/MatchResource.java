@@ -54,7 +54,7 @@ public class MatchResource {
     /** What a body is answered with, whatever brought it here. */
     public byte[] match(byte[] body) throws JsonProcessingException {
         Asked asked = matches.read(body);
-        Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
+        Workbench bench = workbenches.of(asked);
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         return json.writeValueAsBytes(
                 MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit())));
@@ -72,7 +72,7 @@ public class MatchResource {
     public byte[] estimate(byte[] body) throws JsonProcessingException {
         AskedEstimate question = estimates.read(body);
         Asked asked = question.asked();
-        Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
+        Workbench bench = workbenches.of(asked);
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), asked.request());
         return json.writeValueAsBytes(
                 EstimateAnswer.of(bench.fits().shelf(), question, estimate, bench.in(asked.unit())));

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.borewright.api.match.request.Asked;
 import org.borewright.catalog.Offers;
 import org.borewright.kit.choice.FitTable;
 
@@ -19,8 +20,10 @@ public class Workbenches {
         this.json = json;
     }
 
-    /** The workbench of an engine with these prices and stock. */
-    public Workbench of(FitTable fits, Offers offers) {
+    /** The workbench of the engine asked about, with prices and stock of the catalogue it is asked of. */
+    public Workbench of(Asked asked) {
+        FitTable fits = asked.fits();
+        Offers offers = asked.catalogue().offers();
         String engine = fits.shelf().engine().code();
         Workbench kept = byEngine.get(engine);
         if (kept != null && kept.isFor(fits, offers)) {

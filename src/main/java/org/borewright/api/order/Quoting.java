@@ -64,7 +64,7 @@ class Quoting {
         Optional<Choice> own = asked.own();
         MatchRequest told = surveyed.request().on(today);
         MatchRequest request = own.map(Choice::size).map(told::asking).orElse(told);
-        Workbench shop = workbenches.of(surveyed.fits(), surveyed.catalogue().offers());
+        Workbench shop = workbenches.of(surveyed);
         Workbench bench = own.map(shop::withOwn).orElse(shop);
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);
         List<Proposal> proposals = Proposal.of(request, estimate).stream()

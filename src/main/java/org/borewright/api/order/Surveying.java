@@ -56,7 +56,7 @@ class Surveying {
         OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, body);
         needEngine(order, asked.fits().shelf().engine().code());
-        Workbench bench = workbenches.of(asked.fits(), asked.catalogue().offers());
+        Workbench bench = workbenches.of(asked);
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
         return new Surveyed(

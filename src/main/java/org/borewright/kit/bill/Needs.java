@@ -13,7 +13,7 @@ import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.HoleAtSize;
 
 /** Counts what a kit needs, from the engine and not from a constant: no need stands twice. */
-final class Needs {
+public final class Needs {
 
     private static final int CLIPS_PER_PISTON = 2;
 
@@ -25,7 +25,7 @@ final class Needs {
     static List<Need> of(
             Engine engine, List<HoleAtSize> holes, Outfit outfit, Gaskets gaskets, List<Fastener> touched) {
         Needs needs = new Needs();
-        holes.forEach(hole -> needs.add(hole.piston(), hole.cylinder(), 1));
+        needs.addPistons(holes);
         for (HoleAtSize hole : holes) {
             needs.addRings(outfit, hole);
             needs.add(outfit.pin(), hole.cylinder(), 1);
@@ -42,6 +42,17 @@ final class Needs {
         return needs.with(engine, gaskets, touched);
     }
 
+    /** The pistons alone, each number with the holes it goes into. */
+    public static List<Need> ofPistons(List<HoleAtSize> holes) {
+        Needs needs = new Needs();
+        needs.addPistons(holes);
+        return needs.listed();
+    }
+
+    private void addPistons(List<HoleAtSize> holes) {
+        holes.forEach(hole -> add(hole.piston(), hole.cylinder(), 1));
+    }
+
     /** Rings, and the clips that are new whenever a piston was out (common practice). */
     private void addRings(Outfit outfit, HoleAtSize hole) {
         add(outfit.rings(), hole.cylinder(), 1);
@@ -55,6 +66,10 @@ final class Needs {
         gaskets.head().ifPresent(head -> add(head, Need.ENGINE, count(cylinders, head.servesCylinders())));
         gaskets.base().ifPresent(base -> add(base, Need.ENGINE, count(cylinders, base.servesCylinders())));
         touched.forEach(fastener -> fastener.singleUse().ifPresent(bolt -> add(bolt, Need.ENGINE, fastener.count())));
+        return listed();
+    }
+
+    private List<Need> listed() {
         return byPart.entrySet().stream()
                 .map(entry -> new Need(entry.getKey(), entry.getValue()))
                 .sorted((a, b) -> a.part().kind().compareTo(b.part().kind()))

@@ -104,6 +104,11 @@ public record Hole(
         return contradictedProbe.isPresent() ? Optional.empty() : survey.wall().reach();
     }
 
+    /** The probed wall at 20 °C, read at a temperature; empty likewise. */
+    public Optional<Wall.Reach> probeAt20(BoreSpec bore, Temperature temperature) {
+        return probe().map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature)));
+    }
+
     /** Whether the wall was probed, and the diameters bear it out. */
     public boolean isProbed() {
         return probe().isPresent();
@@ -113,7 +118,7 @@ public record Hole(
     public CleanUp cleanUpAt(Length height, BoreSpec bore, Temperature temperature) {
         return HoleCleanUp.byBar(
                 survey.with(at20).placed(height),
-                probe().map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature))),
+                probeAt20(bore, temperature),
                 whenNew,
                 bore.centringError(),
                 uncertainty);

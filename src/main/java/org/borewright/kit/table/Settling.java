@@ -225,9 +225,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
         Length half = hole.diameters()
                 .map(measured -> measured.greatest().halfRoundedUp())
                 .orElse(Length.ZERO);
-        return hole.probe()
-                .map(reach -> bore.expansion().atReference(reach.radius(), temperature))
-                .map(radius -> radius.minus(bore.centringError()).max(half))
+        return hole.probeAt20(bore, temperature)
+                .map(reach -> reach.radius().minus(bore.centringError()).max(half))
                 .orElse(half);
     }
 }

@@ -127,19 +127,19 @@ public class OrderBench {
 
     /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */
     public boolean isRingsOnly(Errand errand) {
-        return OrderRow.<OrderRow>findByIdOptional(errand.order())
-                .flatMap(OrderBench::accepted)
-                .filter(quote -> quote.size == null)
-                .isPresent();
+        return accepted(errand).filter(quote -> quote.size == null).isPresent();
     }
 
     /** Whether the pistons of the quote accepted are the owner's own. */
     public boolean areOwnPistons(Errand errand) {
-        return OrderRow.<OrderRow>findByIdOptional(errand.order())
-                .flatMap(OrderBench::accepted)
+        return accepted(errand)
                 .flatMap(QuoteRow::sold)
                 .filter(PistonsSold::areOwn)
                 .isPresent();
+    }
+
+    private static Optional<QuoteRow> accepted(Errand errand) {
+        return OrderRow.<OrderRow>findByIdOptional(errand.order()).flatMap(OrderBench::accepted);
     }
 
     private static Optional<QuoteRow> accepted(OrderRow order) {

@@ -1,14 +1,10 @@
 package org.borewright.order.quote;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
-import org.borewright.catalog.Piston;
 import org.borewright.kit.bill.Need;
+import org.borewright.kit.bill.Needs;
 import org.borewright.kit.choice.Choice;
-import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.table.SizeRow;
 
 /**
@@ -26,15 +22,7 @@ public record OwnPistons(Choice choice, List<Need> pistons) {
 
     /** Those of a row of the table, each for the hole it would go into. */
     static OwnPistons of(Choice choice, SizeRow row) {
-        Map<Piston, List<String>> holes = new LinkedHashMap<>();
-        for (HoleAtSize hole : row.holes()) {
-            holes.computeIfAbsent(hole.piston(), first -> new ArrayList<>()).add(hole.cylinder());
-        }
-        return new OwnPistons(
-                choice,
-                holes.entrySet().stream()
-                        .map(entry -> new Need(entry.getKey(), entry.getValue()))
-                        .toList());
+        return new OwnPistons(choice, Needs.ofPistons(row.holes()));
     }
 
     /** What must turn out right of them. */

@@ -80,13 +80,7 @@ class HoleCleanUpTest {
     })
     void behindAProbedWallAFindingIsCutOutAndNoMoreThanItsPlaceNeeds(
             String radius, boolean fromBarAxis, String depth, String height, String worst) {
-        Wall wall = new Wall(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new Wall.Reach(mm(radius), fromBarAxis)),
-                Optional.empty(),
-                Optional.empty(),
-                false);
+        Wall wall = TwinShop.probed(new Wall.Reach(mm(radius), fromBarAxis));
         List<Finding> findings = depth == null
                 ? List.of()
                 : List.of(

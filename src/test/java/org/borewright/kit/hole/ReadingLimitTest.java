@@ -214,7 +214,7 @@ class ReadingLimitTest {
     }
 
     private static Wall probed(Length radius, boolean fromBarAxis) {
-        return new Wall(NONE, NONE, Optional.of(new Wall.Reach(radius, fromBarAxis)), NONE, NONE, false);
+        return TwinShop.probed(new Wall.Reach(radius, fromBarAxis));
     }
 
     private Hole hole(Survey read, Wall wall, Finding... findings) {

@@ -6,7 +6,6 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
-import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
@@ -115,10 +114,11 @@ class WornHolesTest {
                 TwinShop.survey("1", diameter, findings),
                 shop.request(Condition.WORN, present, List.of()).measuring(),
                 Optional.of(mm("70.000")));
-        WornHoles worn = new WornHoles(
-                shop.shelf().engine(), new PresentSize(Optional.of(size(present)), PresentSize.KnownFrom.RECORD));
+        WornHoles worn =
+                new WornHoles(shop.shelf().engine(), new PresentSize(shop.size(present), PresentSize.KnownFrom.RECORD));
 
-        assertThat(worn.withoutPiston(size("+0.50"), hole, mm("70.500"))).isEqualTo(certainty);
+        assertThat(worn.withoutPiston(shop.size("+0.50").orElseThrow(), hole, mm("70.500")))
+                .isEqualTo(certainty);
     }
 
     private HoleAtSize at(String size, String present, String diameter) {
@@ -128,13 +128,6 @@ class WornHolesTest {
                 .orElseThrow()
                 .holes()
                 .get(0);
-    }
-
-    private Size size(String label) {
-        return shop.sizes.stream()
-                .filter(size -> size.label().equals(label))
-                .findFirst()
-                .orElseThrow();
     }
 
     private void grades(String size, String oversizeOfA, String oversizeOfB) {

@@ -5,7 +5,6 @@ import static org.borewright.kit.TwinShop.survey;
 
 import java.util.List;
 import java.util.Optional;
-import org.borewright.catalog.Size;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.request.Condition;
@@ -38,7 +37,7 @@ class LeftInHoleTest {
     void whatWearHasEatenIsNoLongerLeftInAWornHole(String present, String read, int left) {
         List<SizeRow> table = shop.worn(present, read, "69.990").table();
 
-        assertThat(LeftInHole.of(table, "1", Optional.of(size(present)), Condition.WORN))
+        assertThat(LeftInHole.of(table, "1", shop.size(present), Condition.WORN))
                 .contains(new RebuildsLeft(left, left));
     }
 
@@ -46,7 +45,7 @@ class LeftInHoleTest {
     void eachHoleCountsByItself() {
         List<SizeRow> table = shop.worn("standard", "70.300", "69.980").table();
 
-        assertThat(LeftInHole.of(table, "2", Optional.of(size("standard")), Condition.WORN))
+        assertThat(LeftInHole.of(table, "2", shop.size("standard"), Condition.WORN))
                 .contains(new RebuildsLeft(4, 4));
     }
 
@@ -67,12 +66,5 @@ class LeftInHoleTest {
 
         assertThat(LeftInHole.of(table, "1", Optional.empty(), Condition.FINISHED))
                 .isEqualTo(Optional.ofNullable(left).map(count -> new RebuildsLeft(count, count)));
-    }
-
-    private Size size(String label) {
-        return shop.sizes.stream()
-                .filter(size -> size.label().equals(label))
-                .findFirst()
-                .orElseThrow();
     }
 }

@@ -136,7 +136,7 @@ class SettlingProperties {
             @ForAll @Size(2) List<@LongRange(min = 70_001_000, max = 70_040_000) Long> below,
             @ForAll @LongRange(min = 15_000, max = 40_000) long off,
             @ForAll @IntRange(min = 20, max = 70) int micrometresDeep) {
-        Wall probed = wall(new Wall.Reach(Length.ofNanometres(top / 2 + off), true));
+        Wall probed = TwinShop.probed(new Wall.Reach(Length.ofNanometres(top / 2 + off), true));
         assertSettledByHeight(probed, List.of(top, below.get(0), below.get(1)), micrometresDeep);
     }
 
@@ -182,11 +182,6 @@ class SettlingProperties {
     }
 
     private static CylinderSurvey probed(CylinderSurvey survey, Wall.Reach reach) {
-        return new CylinderSurvey(survey.cylinder(), survey.asRead(), wall(reach), survey.findings());
-    }
-
-    private static Wall wall(Wall.Reach reach) {
-        return new Wall(
-                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
+        return new CylinderSurvey(survey.cylinder(), survey.asRead(), TwinShop.probed(reach), survey.findings());
     }
 }

@@ -53,7 +53,7 @@ class TurningPointProperties {
             @ForAll @LongRange(min = 70_001_000, max = 70_300_000) long second,
             @ForAll boolean fromBarAxis,
             @ForAll @IntRange(min = 10, max = 32) int celsius) {
-        Wall wall = wall(new Wall.Reach(Length.ofNanometres(first / 2 + off), fromBarAxis));
+        Wall wall = TwinShop.probed(new Wall.Reach(Length.ofNanometres(first / 2 + off), fromBarAxis));
         CylinderSurvey probed =
                 new CylinderSurvey("1", new SingleDiameter(Length.ofNanometres(first)), wall, List.of());
         assertTurns(request(celsius, List.of(probed, scored("2", second, 0))));
@@ -91,7 +91,7 @@ class TurningPointProperties {
             @ForAll @LongRange(min = 10_000, max = 150_000) long off,
             @ForAll @IntRange(min = 1, max = 120) int micrometresDeep,
             @ForAll boolean fromBarAxis) {
-        Wall wall = wall(new Wall.Reach(Length.ofNanometres(top / 2 + off), fromBarAxis));
+        Wall wall = TwinShop.probed(new Wall.Reach(Length.ofNanometres(top / 2 + off), fromBarAxis));
         Finding score = new Finding(
                 Finding.Kind.SCORED, Optional.of(Length.ofMicrometres(micrometresDeep)), Optional.of(LOWER));
         Grid grid = rows(Length.ofNanometres(top), TwinShop.mm("70.010"));
@@ -156,7 +156,7 @@ class TurningPointProperties {
                 yield new CylinderSurvey(
                         survey.cylinder(),
                         survey.asRead(),
-                        wall(new Wall.Reach(limit, fromBarAxis)),
+                        TwinShop.probed(new Wall.Reach(limit, fromBarAxis)),
                         survey.findings());
             }
             case LARGEST_DIAMETER -> {
@@ -192,10 +192,5 @@ class TurningPointProperties {
 
     private static Optional<Size> size(TurningPoint point) {
         return ((TurningPoint.Goes) point.then()).size();
-    }
-
-    private static Wall wall(Wall.Reach reach) {
-        return new Wall(
-                Optional.empty(), Optional.empty(), Optional.of(reach), Optional.empty(), Optional.empty(), false);
     }
 }

@@ -162,7 +162,7 @@ class TurningPointsTest {
     @ParameterizedTest(name = "{0}, wall at {1}: {2}")
     @CsvSource({"70.189, 35.097, 35.0947", "70.1894, 35.097, 35.0947", "70.1895, 35.097, -", "70.110, 35.097, 35.0947"})
     void aProbedWallTurnsTheSizeNoNearerThanHalfTheDiameter(Length diameter, Length radius, String most) {
-        Wall wall = new Wall(NONE, NONE, Optional.of(new Wall.Reach(radius, true)), NONE, NONE, false);
+        Wall wall = TwinShop.probed(new Wall.Reach(radius, true));
 
         assertThat(smaller(new CylinderSurvey("1", new SingleDiameter(diameter), wall, List.of())))
                 .isEqualTo(most);

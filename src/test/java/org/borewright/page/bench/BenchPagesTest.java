@@ -92,11 +92,7 @@ class BenchPagesTest {
     @Test
     void aSurveyIsKeptWithItsOrderOnceHoweverOftenItsFormIsSent() {
         long order = opened();
-        Map<String, String> form = survey();
-        form.put("number:/cylinders/0/diameter", "53.720");
-        form.put("by", "Ada");
-        form.put("version", "1");
-        form.put("key", UUID.randomUUID().toString());
+        Map<String, String> form = filledInFor(1);
 
         for (int i = 0; i < 2; i++) {
             posted("/orders/" + order + "/survey", form).then().statusCode(303);
@@ -117,18 +113,12 @@ class BenchPagesTest {
     @Test
     void aSheetRefusedBecauseTheOrderMovedOnCanBeSentAgain() {
         long order = opened();
-        Map<String, String> form = survey();
-        form.put("number:/cylinders/0/diameter", "53.720");
-        form.put("by", "Ada");
-        form.put("version", "7");
-        form.put("key", UUID.randomUUID().toString());
-        posted("/orders/" + order + "/survey", form).then().statusCode(412);
-        String shown = posted("/orders/" + order + "/survey", form).asString();
+        Map<String, String> form = filledInFor(7);
+        Response refused = posted("/orders/" + order + "/survey", form);
 
-        assertThat(shown).contains("name=\"version\" value=\"1\"");
-        form.put("version", "1");
-        form.put("key", UUID.randomUUID().toString());
-        posted("/orders/" + order + "/survey", form).then().statusCode(303);
+        assertThat(refused.statusCode()).isEqualTo(412);
+        assertThat(refused.asString()).contains("name=\"version\" value=\"1\"");
+        posted("/orders/" + order + "/survey", filledInFor(1)).then().statusCode(303);
     }
 
     @Test
@@ -338,6 +328,16 @@ class BenchPagesTest {
         form.put("/presentSize/knownFrom", "record");
         form.put("/cylinders/0/cylinder", "1");
         form.put("then", "send");
+        return form;
+    }
+
+    /** A sheet with its reading, for a version of its order. */
+    private static Map<String, String> filledInFor(int version) {
+        Map<String, String> form = survey();
+        form.put("number:/cylinders/0/diameter", "53.720");
+        form.put("by", "Ada");
+        form.put("version", Integer.toString(version));
+        form.put("key", UUID.randomUUID().toString());
         return form;
     }
 

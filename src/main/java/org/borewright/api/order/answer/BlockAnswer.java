@@ -93,8 +93,9 @@ public record BlockAnswer(
             }
             return shelf.sizes().stream()
                     .dropWhile(size -> !size.label().equals(row.size))
-                    .filter(size -> size.label().equals(row.size) || !size.furtherWork())
-                    .skip(rebuilds)
+                    .skip(1)
+                    .filter(size -> !size.furtherWork())
+                    .skip(rebuilds - 1)
                     .findFirst()
                     .map(last -> new MetalLeftAnswer(
                             last.label(),
