@@ -13,8 +13,10 @@ import java.util.TreeMap;
  * @param design of their maker
  * @param size their label
  * @param byCylinder each hole that has its piston
+ * @param rings the number of the ring set that runs on them; empty before it is built, and where it was not told
  */
-public record PistonsFitted(String design, String size, SortedMap<String, PistonsFitted.Piston> byCylinder) {
+public record PistonsFitted(
+        String design, String size, SortedMap<String, PistonsFitted.Piston> byCylinder, Optional<String> rings) {
 
     private static final String NONE = "none";
 
@@ -38,6 +40,16 @@ public record PistonsFitted(String design, String size, SortedMap<String, Piston
     /** Copies the pistons. */
     public PistonsFitted {
         byCylinder = Collections.unmodifiableSortedMap(new TreeMap<>(byCylinder));
+    }
+
+    /** Pistons that are to go in. */
+    public PistonsFitted(String design, String size, SortedMap<String, PistonsFitted.Piston> byCylinder) {
+        this(design, size, byCylinder, Optional.empty());
+    }
+
+    /** The same with rings on them. */
+    public PistonsFitted with(Optional<String> ringSet) {
+        return new PistonsFitted(design, size, byCylinder, ringSet);
     }
 
     List<Difference> fromJob(String soldDesign, String soldSize) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,7 +96,7 @@ class PistonsFittedTest {
         "NORTH +0.25 1:A:N-025, size: +0.25 for +0.50"
     })
     void theOwnersPistonsAreOfTheirDesignAndSizeWhateverTheirNumber(String paired, String differences) {
-        PistonsSold own = PistonsSold.ofOwner("NORTH", "+0.50");
+        PistonsSold own = PistonsSold.ofOwner("NORTH", "+0.50", new TreeSet<>());
 
         assertThat(said(own.from(fitted(paired)))).isEqualTo(differences);
         assertThat(own.areOwn()).isTrue();
@@ -103,7 +104,28 @@ class PistonsFittedTest {
         assertThat(sold(null, Map.of()).areOwn()).isFalse();
     }
 
+    /** Rings of another set have gaps that nobody quoted; of what neither was told nor noted nothing is asked. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "R-050       | R-050  | ''",
+                "R-050 R-051 | R-051  | ''",
+                "R-050       | R-050F | ring set: R-050F for R-050",
+                "R-050 R-051 | R-050F | ring set: R-050F for R-050 or R-051",
+                "R-050       | -      | ''",
+                "''          | R-050F | ''",
+            })
+    void theRingsAreOfASetThatWasSold(String sold, String built, String differences) {
+        TreeSet<String> sets = new TreeSet<>(List.of(sold.split(" ")));
+        sets.remove("");
+
+        assertThat(said(PistonsSold.ofOwner("NORTH", "+0.50", sets).inRings(PAIRED.with(Optional.ofNullable(built)))))
+                .isEqualTo(differences);
+    }
+
     private static PistonsSold sold(String design, Map<String, Integer> counts) {
-        return new PistonsSold(Optional.ofNullable(design), "+0.50", new TreeMap<>(counts));
+        return new PistonsSold(Optional.ofNullable(design), "+0.50", new TreeMap<>(counts), new TreeSet<>());
     }
 }

@@ -33,6 +33,8 @@ class ConditionalQuotesTest {
 
     private static final String OWN = "{\"size\":\"+0.50\",\"ownPistons\":\"KELVARN-TF4\"}";
 
+    private static final String SET = pistons("NORHEIM-TF4", "NH-TF4-050", "+0.50", 61.765, ",\"mass\":173");
+
     private static int tags;
 
     private static Orders surveyed(String survey) {
@@ -88,6 +90,71 @@ class ConditionalQuotesTest {
                 .body("offer.size", equalTo(size))
                 .body("offer.conditional", equalTo(true))
                 .body("offer.conditions", hasItem(containsString("wall")));
+    }
+
+    /** What the survey could not tell is not forgotten with the customer's yes: the wall may be too thin for the very cut. */
+    @Test
+    void aSleeveThatNobodyMeasuredIsMeasuredBeforeTheFirstCut() {
+        String sleeved = WORN.replace(HOLE, HOLE.replace("}", ",\"sleevedBefore\":true}"));
+        Orders order = surveyed(sleeved);
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+
+        order.does("confirm", SET)
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"))
+                .body("detail", containsString("The survey of the order says: "))
+                .body("errors[0].reason", containsString("wall"))
+                .body("errors[0].wayOut", containsString("survey it anew as did not clean up"));
+        order.does(
+                        "did-not-clean-up",
+                        sleeved.replace("\"sleevedBefore\":true", "\"sleevedBefore\":true,\"sleeveOutside\":68.0"))
+                .statusCode(200);
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
+        order.does("accept", "{\"quote\":2,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        order.does("confirm", SET).statusCode(200).body("state", equalTo("confirmed"));
+    }
+
+    /** The barrel that was away is measured when it comes: with the confirmation, for the price stands as it was. */
+    @Test
+    void aHoleThatNobodyMeasuredIsMeasuredBeforeTheFirstCut() {
+        Orders order = surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"));
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+
+        order.does("confirm", SET)
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"))
+                .body(
+                        "errors[0].reason",
+                        equalTo("The survey of the order says: Nothing was measured in a cylinder: cylinder 4."))
+                .body("errors[0].wayOut", containsString("Send the cylinders as measured now with the confirmation"));
+        order.does(
+                        "confirm",
+                        SET.replaceFirst(
+                                "\\{",
+                                "{\"cylinders\":[{\"cylinder\":\"1\",\"diameter\":61.450},"
+                                        + "{\"cylinder\":\"2\",\"diameter\":61.440},{\"cylinder\":\"3\",\"diameter\":61.445},"
+                                        + HOLE + "],"))
+                .statusCode(200)
+                .body("state", equalTo("confirmed"));
+    }
+
+    /** A deck that is out of flat stays so until somebody skims it, and whoever confirms need not remember it. */
+    @Test
+    void theDeckIsAsTheSurveyFoundItUntilItIsSkimmed() {
+        Orders order = surveyed(WORN.replace("\"deckFlatness\":0.01", "\"deckFlatness\":0.12"));
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+
+        order.does("confirm", SET).statusCode(409).body("detail", containsString("deck"));
+        order.does("confirm", SET.replaceFirst("\\{", "{\"deckSkim\":0.15,"))
+                .statusCode(200)
+                .body("state", equalTo("confirmed"));
     }
 
     @Test

@@ -146,6 +146,7 @@ class JournalKeepingTest {
                 "quote   | quote_parts    | quantity    | quote = (select id from quotes where order_number = :order) and number like '%CB%' | quantity + 1",
                 "quote   | quote_pistons  | number      | quote = (select id from quotes where order_number = :order) | concat(number, 'x')",
                 "quote   | quote_pistons  | quantity    | quote = (select id from quotes where order_number = :order) | quantity + 1",
+                "quote   | quote_ring_sets | number     | quote = (select id from quotes where order_number = :order) | concat(number, 'x')",
                 "confirm | fitted_pistons | tag         | paper = (select id from order_papers where order_number = :order and kind = 'BENCH') | concat(tag, 'x')",
                 "finish  | hole_lives     | what        | order_number = :order and what = 'FINISHED' | replace(what, 'FINISHED', 'SURVEYED')",
                 "finish  | hole_lives     | order_version | order_number = :order and what = 'FINISHED' | 0",

@@ -174,6 +174,25 @@ class OrderKeepingTest {
         order.does("accept", "{\"quote\":1}", key).statusCode(200);
     }
 
+    /** What needs no key and is not tried again waits for a lock as long, and is no fault of the service either. */
+    @Test
+    void whoWaitsForTheJournalTooLongIsToldToComeBack() {
+        String hook = Orders.post("/api/hooks", null, Orders.key(), "{\"url\":\"http://127.0.0.1:9/told\"}")
+                .header("Location");
+
+        QuarkusTransaction.requiringNew().run(() -> {
+            JournalHead.held();
+            given().delete(hook + "?by=Ada")
+                    .then()
+                    .statusCode(503)
+                    .header("Retry-After", "1")
+                    .body("type", equalTo("/problems/busy"))
+                    .body("detail", equalTo("Others held the same things for too long."));
+        });
+
+        given().delete(hook + "?by=Ada").then().statusCode(204);
+    }
+
     private static List<Response> atOnce(int times, Callable<Response> request) throws Exception {
         return atOnce(Collections.nCopies(times, request));
     }

@@ -14,7 +14,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.borewright.order.journal.Digest;
 import org.borewright.order.journal.Entry;
 import org.borewright.order.journal.Matter;
@@ -135,6 +137,12 @@ final class Sealed {
                 all.whole(quantity);
             }
         });
+        SortedSet<String> rings = new TreeSet<>();
+        each(
+                "select number from quote_ring_sets where quote = ?",
+                row.getLong("id"),
+                set -> rings.add(set.getString("number")));
+        rings.forEach(set -> all.text("ring set").text(set));
         all.text(row.getString("document"));
         Map<String, List<Long>> parts = new TreeMap<>();
         each(

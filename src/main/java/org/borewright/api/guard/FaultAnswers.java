@@ -15,6 +15,7 @@ import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemDocument;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.order.desk.ExactlyOnce;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -32,11 +33,15 @@ final class FaultAnswers {
 
     @ServerExceptionMapper
     RestResponse<ProblemDocument> problem(ProblemException found, UriInfo asked) {
-        RestResponse.ResponseBuilder<ProblemDocument> answer = answer(found.problem(), asked);
-        if (found.problem().type() == ProblemType.BUSY) {
-            answer.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_SECONDS);
-        }
-        return answer.build();
+        return found.problem().type() == ProblemType.BUSY
+                ? busy(found.problem(), asked)
+                : answer(found.problem(), asked).build();
+    }
+
+    private static RestResponse<ProblemDocument> busy(Problem problem, UriInfo asked) {
+        return answer(problem, asked)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_SECONDS)
+                .build();
     }
 
     @ServerExceptionMapper
@@ -90,6 +95,9 @@ final class FaultAnswers {
 
     @ServerExceptionMapper
     RestResponse<ProblemDocument> unexpected(Throwable cause, UriInfo asked) {
+        if (ExactlyOnce.othersWereInTheWay(cause)) {
+            return busy(Problem.of(ProblemType.BUSY, "Others held the same things for too long."), asked);
+        }
         return document(UnexpectedFault.log(cause, path(asked))).build();
     }
 

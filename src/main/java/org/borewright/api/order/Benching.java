@@ -12,17 +12,23 @@ import org.borewright.api.bench.answer.FinishAnswer;
 import org.borewright.api.bench.request.BenchReader;
 import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
+import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.Holds;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.kit.BeforeBoring;
+import org.borewright.kit.Match;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
+import org.borewright.kit.bench.HolePlan;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.JudgedHole;
 import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.hole.Hole;
+import org.borewright.kit.request.Deck;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
@@ -32,6 +38,7 @@ import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.OrderBench.Benched;
 import org.borewright.order.desk.OrderBench.Verdict;
 import org.borewright.order.desk.Paper;
+import org.borewright.order.store.PaperRow;
 
 /** Takes in what the bench measured: the questions of the bench, answered as such, and kept with the order. */
 @ApplicationScoped
@@ -55,9 +62,12 @@ class Benching {
         if (bench.isRingsOnly(errand)) {
             return bench.confirm(errand, ringsOnly(surveying.read(errand, body)));
         }
-        Question<BenchRequest> asked = plans.read(body);
-        BenchPlan plan = BenchPlan.of(asked.fits(), asked.request());
-        BenchAnswer answer = BenchAnswer.of(asked.fits(), asked.request(), plan, asked.unit());
+        Asked survey = surveying.last(errand.order());
+        Question<BenchRequest> read = plans.read(body);
+        BenchRequest request =
+                read.request().with(read.request().deck().after(survey.request().deck()));
+        BenchPlan plan = BenchPlan.of(read.fits(), request);
+        BenchAnswer answer = BenchAnswer.of(read.fits(), request, plan, read.unit());
         SortedMap<String, PistonsFitted.Piston> paired = new TreeMap<>();
         plan.holes()
                 .forEach(hole -> hole.piston()
@@ -66,20 +76,34 @@ class Benching {
                                 new PistonsFitted.Piston(
                                         Optional.of(piston.tag()),
                                         piston.part().number().text()))));
-        List<OrderHold> holds = new ArrayList<>(Holds.of(plan, asked.unit()));
-        List<OrderHold> unweighed =
-                bench.areOwnPistons(errand) ? Holds.ofUnweighed(asked.request().pistons()) : List.of();
-        holds.addAll(unweighed);
-        Readiness readiness = unweighed.isEmpty() ? plan.readiness() : Readiness.HOLD;
+        List<OrderHold> besides = besides(errand, survey, request, plan);
+        List<OrderHold> holds = new ArrayList<>(Holds.of(plan, read.unit()));
+        holds.addAll(besides);
+        Readiness readiness = besides.isEmpty() ? plan.readiness() : Readiness.HOLD;
         return bench.confirm(
                 errand,
                 new Verdict(
-                        asked.fits().shelf().engine().code(),
-                        Optional.of(fitted(asked.request().choice(), paired)),
+                        read.fits().shelf().engine().code(),
+                        Optional.of(fitted(request.choice(), paired)),
                         readiness.label(),
                         readiness == Readiness.READY,
                         holds,
                         paper(answer.says(), body, answer)));
+    }
+
+    /** What stands in the way of an order beside what the bench was asked: pistons of the owner, and what its survey left open. */
+    private List<OrderHold> besides(Errand errand, Asked survey, BenchRequest request, BenchPlan plan) {
+        boolean own = bench.areOwnPistons(errand);
+        Match match = surveying.match(
+                survey,
+                request.deck(),
+                Optional.of(request.choice())
+                        .filter(choice ->
+                                own && survey.fits().shelf().parts().designs().contains(choice.design())));
+        List<Hole> holes = plan.holes().stream().map(HolePlan::hole).toList();
+        List<OrderHold> besides = new ArrayList<>(own ? Holds.ofUnweighed(request.pistons()) : List.of());
+        besides.addAll(Holds.ofSurvey(BeforeBoring.of(match, request.choice(), holes), survey.unit()));
+        return besides;
     }
 
     Benched finish(Errand errand, byte[] body) {
@@ -87,7 +111,9 @@ class Benching {
             Surveyed surveyed = surveying.read(errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
-        Question<FinishRequest> asked = finishes.read(body);
+        Question<FinishRequest> read = finishes.read(body);
+        Question<FinishRequest> asked =
+                read.of(read.request().with(deck(errand, read.request().deck())));
         Finish finish = Finish.of(asked.fits(), asked.request());
         FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
         Choice choice = asked.request().choice();
@@ -102,12 +128,26 @@ class Benching {
                 errand,
                 new Verdict(
                         asked.fits().shelf().engine().code(),
-                        Optional.of(fitted(choice, built)),
+                        Optional.of(fitted(choice, built)
+                                .with(asked.request()
+                                        .rings()
+                                        .map(set -> set.number().text()))),
                         finish.judgement().label(),
                         finish.judgement() == Judgement.PASS,
                         Holds.of(finish.holds(), asked.unit()),
                         paper(answer.says(), body, answer)),
                 records(asked, finish));
+    }
+
+    /** As it was told last: with the honed holes, before them, or by the survey. */
+    private Deck deck(Errand errand, Deck told) {
+        Deck surveyed = surveying.last(errand.order()).request().deck();
+        return PaperRow.last(errand.order(), PaperRow.Kind.BENCH)
+                .map(paper -> plans.read(paper.request.getBytes(StandardCharsets.UTF_8))
+                        .request())
+                .map(before -> told.after(before.deck()))
+                .orElse(told)
+                .after(surveyed);
     }
 
     private static PistonsFitted fitted(Choice choice, SortedMap<String, PistonsFitted.Piston> byCylinder) {

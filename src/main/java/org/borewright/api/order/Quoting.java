@@ -1,7 +1,6 @@
 package org.borewright.api.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +33,6 @@ import org.borewright.order.desk.OrderSettings;
 import org.borewright.order.quote.Proposal;
 import org.borewright.order.quote.Sum;
 import org.borewright.order.store.OrderRow;
-import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuoteRow;
 
 /** Names a price for what the last survey of an order says, with the prices and stock of the day. */
@@ -57,8 +55,7 @@ class Quoting {
 
     QuoteRow quote(Errand errand, byte[] body) {
         OrderRow order = OrderRow.findById(errand.order());
-        PaperRow survey = PaperRow.last(order.number, PaperRow.Kind.SURVEY).orElseThrow();
-        Asked surveyed = surveying.recalled(order, survey.request.getBytes(StandardCharsets.UTF_8));
+        Asked surveyed = surveying.last(order.number);
         LocalDate today = desk.today();
         QuoteAsked asked = QuoteAsked.read(body, surveyed.fits());
         Optional<Choice> own = asked.own();

@@ -3,12 +3,15 @@ package org.borewright.api.order;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
 import org.borewright.kit.Match;
+import org.borewright.kit.choice.Choice;
+import org.borewright.kit.request.Deck;
 import org.borewright.order.Difference;
 import org.borewright.order.Errand;
 import org.borewright.order.Refusal;
@@ -17,6 +20,7 @@ import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.desk.Paper;
 import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
+import org.borewright.order.store.PaperRow;
 
 /** Takes in surveys: the question of a match, answered as a match, and kept with the order. */
 @ApplicationScoped
@@ -65,8 +69,22 @@ class Surveying {
                 new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)));
     }
 
+    /** The last survey of an order, read again. */
+    Asked last(long number) {
+        OrderRow order = OrderRow.findById(number);
+        String request = PaperRow.last(number, PaperRow.Kind.SURVEY).orElseThrow().request;
+        return recalled(order, request.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A survey of an order answered anew, of a deck as it is by now, and with the pistons of the owner where they are to go in. */
+    Match match(Asked survey, Deck deck, Optional<Choice> own) {
+        Workbench shop = workbenches.of(survey);
+        Workbench bench = own.map(shop::withOwn).orElse(shop);
+        return Match.of(bench.fits(), bench.kits(), survey.request().with(deck));
+    }
+
     /** The question of a survey, with what is on record of the block. */
-    Asked recalled(OrderRow order, byte[] body) {
+    private Asked recalled(OrderRow order, byte[] body) {
         Asked asked = reader.read(body);
         return new Asked(
                 asked.catalogue(), asked.fits(), BlockRecord.of(order).recalledBy(asked.request()), asked.unit());

@@ -277,8 +277,8 @@ public enum ProblemType {
     BUSY(
             503,
             "Too many change the same things at once",
-            "The change was tried several times, and each time others were in the way; nothing of it was done.",
-            "Send it again with the same key, after the seconds that Retry-After names.");
+            "Others were in the way for too long, or each time the change was tried; nothing of it was done.",
+            "Send it again, with the same key if it had one, after the seconds that Retry-After names.");
 
     private final int status;
     private final String title;

@@ -37,4 +37,9 @@ public record BenchRequest(
         pistons = List.copyOf(pistons);
         cylinders = List.copyOf(cylinders);
     }
+
+    /** The same question of a deck that is otherwise. */
+    public BenchRequest with(Deck other) {
+        return new BenchRequest(choice, condition, pistons, weighed, cylinders, other, ofHoles, ofPistons, on);
+    }
 }

@@ -18,6 +18,14 @@ import org.borewright.measure.Length;
  */
 public record Deck(Optional<DeckFlatness> flatness, Length skim, Optional<Length> skimmedBefore) {
 
+    /** What a later look at it tells, and where that tells nothing what an earlier one told: one order skims it once. */
+    public Deck after(Deck earlier) {
+        return new Deck(
+                flatness.or(earlier::flatness),
+                isToBeSkimmed() ? skim : earlier.skim,
+                skimmedBefore.or(earlier::skimmedBefore));
+    }
+
     /** Whether anything is to be skimmed off. */
     public boolean isToBeSkimmed() {
         return skim.isMoreThan(Length.ZERO);

@@ -71,7 +71,7 @@ public class ExactlyOnce {
     }
 
     /** Whether nothing but others kept it from being done: it may be tried again. */
-    static boolean othersWereInTheWay(Throwable failed) {
+    public static boolean othersWereInTheWay(Throwable failed) {
         return Stream.iterate(failed, Objects::nonNull, Throwable::getCause).anyMatch(ExactlyOnce::isOfOthers);
     }
 

@@ -100,17 +100,19 @@ public class OrderBench {
      * Judges the honed holes. A pass is signed, and the life of each hole goes on from it; anything else goes back to the bench with the
      * reason, and the order stays where it is.
      *
-     * @throws RefusedException unless the engine is built with the pistons confirmed, each in its own hole
+     * @throws RefusedException unless the engine is built with the pistons confirmed, each in its own hole, and with rings that were sold
      */
     public Benched finish(Errand errand, Verdict judged, List<HoleRecord> holes) {
         OrderRow order = turn.take(errand, Move.FINISH);
         Optional<PistonsFitted> paired =
                 PaperRow.last(order.number, PaperRow.Kind.BENCH).flatMap(PaperRow::fitted);
-        needJob(
-                order,
-                judged,
-                built -> paired.map(pistons -> pistons.from(built))
-                        .orElseGet(() -> sold(order).from(built)));
+        needJob(order, judged, built -> {
+            PistonsSold sold = sold(order);
+            List<Difference> found =
+                    new ArrayList<>(paired.map(pistons -> pistons.from(built)).orElseGet(() -> sold.from(built)));
+            found.addAll(sold.inRings(built));
+            return found;
+        });
         if (judged.good()) {
             papers.signed(order, holes, errand.by());
         }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.catalog.Parts;
 import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
@@ -122,7 +125,7 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         if (own.isPresent()) {
             return own.map(OwnPistons::choice)
                     .map(choice -> PistonsSold.ofOwner(
-                            choice.design().code(), choice.size().label()));
+                            choice.design().code(), choice.size().label(), rings()));
         }
         Set<String> designs = kit().needs().stream()
                 .map(Need::part)
@@ -134,7 +137,15 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         }
         return size.flatMap(of -> designs.stream()
                 .findFirst()
-                .map(design -> new PistonsSold(Optional.of(design), of.label(), counts(design, parts))));
+                .map(design -> new PistonsSold(Optional.of(design), of.label(), counts(design, parts), rings())));
+    }
+
+    private SortedSet<String> rings() {
+        return kit().needs().stream()
+                .map(Need::part)
+                .filter(RingSet.class::isInstance)
+                .map(set -> set.number().text())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private SortedMap<String, Integer> counts(String design, Parts parts) {

@@ -16,10 +16,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.borewright.order.PistonsSold;
 import org.borewright.order.journal.Digest;
 
@@ -66,6 +69,12 @@ public class QuoteRow extends PanacheEntityBase {
     @Column(name = "quantity")
     public Map<String, Integer> pistons = new HashMap<>();
 
+    /** The ring sets sold to run on them; none on quotes given before that was noted. */
+    @ElementCollection
+    @CollectionTable(name = "quote_ring_sets", joinColumns = @JoinColumn(name = "quote"))
+    @Column(name = "number")
+    public Set<String> ringSets = new HashSet<>();
+
     /** All of it, as it was answered. */
     public String document;
 
@@ -73,12 +82,14 @@ public class QuoteRow extends PanacheEntityBase {
     public void keep(PistonsSold sold) {
         design = sold.design().orElse(null);
         pistons.putAll(sold.counts());
+        ringSets.addAll(sold.rings());
     }
 
     /** The pistons it sells; empty where those in the engine stay. */
     public Optional<PistonsSold> sold() {
         return Optional.ofNullable(size)
-                .map(noted -> new PistonsSold(Optional.ofNullable(design), noted, new TreeMap<>(pistons)));
+                .map(noted -> new PistonsSold(
+                        Optional.ofNullable(design), noted, new TreeMap<>(pistons), new TreeSet<>(ringSets)));
     }
 
     /** Of all of it, with the parts it needs: by number as Java sorts, for every database has an order of its own. */
@@ -99,6 +110,8 @@ public class QuoteRow extends PanacheEntityBase {
                 all.whole(quantity);
             }
         });
+        // None on quotes given before they were noted, whose lines were sealed without.
+        new TreeSet<>(ringSets).forEach(set -> all.text("ring set").text(set));
         all.text(document);
         parts.stream()
                 .sorted(Comparator.comparing(part -> part.number))

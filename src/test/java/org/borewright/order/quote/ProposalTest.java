@@ -13,10 +13,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Box;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.DeckFlatness;
@@ -237,8 +239,17 @@ class ProposalTest {
                         tuple("single-use bolt", 6));
         assertThat(chosen.conditions().get(0))
                 .startsWith("The pistons are the owner's own (2 × P-050): they are measured");
-        assertThat(chosen.sold(shop.shelf().parts())).contains(PistonsSold.ofOwner("DESIGN-1", "+0.50"));
+        assertThat(chosen.sold(shop.shelf().parts()))
+                .contains(PistonsSold.ofOwner("DESIGN-1", "+0.50", new TreeSet<>(rings(chosen))));
+        assertThat(rings(chosen)).hasSize(1);
         assertThat(all).filteredOn(other -> other.own().isPresent()).containsExactly(chosen);
+    }
+
+    private static List<String> rings(Proposal proposal) {
+        return proposal.kit().needs().stream()
+                .filter(need -> need.part() instanceof RingSet)
+                .map(need -> need.number().text())
+                .toList();
     }
 
     private static Proposal with(Proposal way, Kit kit, List<Need> needs, Kit.Line line) {

@@ -14,6 +14,11 @@ import org.borewright.measure.LengthUnit;
  */
 public record Question<R>(FitTable fits, R request, LengthUnit unit) {
 
+    /** The same question, with what more is known. */
+    public Question<R> of(R knowing) {
+        return new Question<>(fits, knowing, unit);
+    }
+
     static <R> Question<R> of(Opening opening, R request) {
         return new Question<>(
                 opening.fits().orElseThrow(), request, opening.unit().orElseThrow());

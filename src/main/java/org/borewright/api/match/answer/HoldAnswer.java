@@ -208,7 +208,8 @@ public record HoldAnswer(
         return ShownLength.of(most, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
     }
 
-    static HoldAnswer of(Hold hold, LengthUnit unit) {
+    /** A hold in a unit. */
+    public static HoldAnswer of(Hold hold, LengthUnit unit) {
         return new HoldAnswer(
                 hold.reason().label(),
                 says(hold, unit),

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.api.bench.answer.BenchHoldAnswer;
+import org.borewright.api.match.answer.HoldAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.fit.Check;
+import org.borewright.kit.Hold;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.PistonReading;
@@ -17,6 +19,11 @@ import org.borewright.order.OrderHold;
 
 /** Says why the bench does not let an order go on, each hold with a way out that needs no paper to be looked up. */
 public final class Holds {
+
+    private static final String SURVEY_ANEW = "Then survey it anew as did not clean up, and quote anew.";
+
+    private static final String MEASURE_ANEW =
+            "Send the cylinders as measured now with the confirmation, or survey anew as did not clean up.";
 
     private Holds() {}
 
@@ -67,6 +74,19 @@ public final class Holds {
                         "Weigh every piston of the set, and send its mass.",
                         List.of(),
                         tags));
+    }
+
+    /** What the survey of an order left open, and how an order gets past it. */
+    public static List<OrderHold> ofSurvey(List<Hold> open, LengthUnit unit) {
+        return open.stream()
+                .map(hold -> HoldAnswer.of(hold, unit))
+                .map(hold -> new OrderHold(
+                        hold.reason(),
+                        "The survey of the order says: " + hold.says(),
+                        hold.next() + " " + (hold.cylinders().isEmpty() ? SURVEY_ANEW : MEASURE_ANEW),
+                        hold.cylinders(),
+                        List.of()))
+                .toList();
     }
 
     /** What of new rings alone is not met, or not known. */

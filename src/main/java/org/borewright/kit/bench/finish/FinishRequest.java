@@ -43,6 +43,12 @@ public record FinishRequest(
         holes = List.copyOf(holes);
     }
 
+    /** The same question of a deck that is otherwise. */
+    public FinishRequest with(Deck other) {
+        return new FinishRequest(
+                choice, rings, pistons, weighed, holes, other, ofHoles, ofPistons, atRoomTemperature, on);
+    }
+
     /** Whether it was, and no temperature that was stated says otherwise. */
     boolean isAtRoomTemperature() {
         return atRoomTemperature
