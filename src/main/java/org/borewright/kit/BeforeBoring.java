@@ -40,12 +40,7 @@ public final class BeforeBoring {
                 .map(Hole::name)
                 .toList();
         List<Hold> open = new ArrayList<>();
-        for (Hold hold : match.ruling().holds()) {
-            if (WHATEVER_IS_READ.contains(hold.reason())
-                    || UNTIL_READ_ANEW.contains(hold.reason()) && !read.containsAll(hold.cylinders())) {
-                open.add(hold);
-            }
-        }
+        match.ruling().holds().stream().filter(hold -> isOpen(hold, read)).forEach(open::add);
         List<Check> walls = match.table().stream()
                 .filter(row -> row.choice().filter(choice::equals).isPresent())
                 .flatMap(row -> Check.holding(row.walls()).stream())
@@ -54,5 +49,11 @@ public final class BeforeBoring {
             open.add(Hold.on(Reason.CHECK_OPEN, List.of(), walls));
         }
         return open;
+    }
+
+    private static boolean isOpen(Hold hold, List<String> read) {
+        return UNTIL_READ_ANEW.contains(hold.reason())
+                ? !read.containsAll(hold.cylinders())
+                : WHATEVER_IS_READ.contains(hold.reason());
     }
 }

@@ -55,6 +55,30 @@ class DeckTest {
         assertThat(flat.isToBeSkimmed()).isEqualTo(skimmed.isMoreThan(Length.ZERO));
     }
 
+    /** An order skims its deck once: what the survey planned counts until something else is told, flatness and earlier skims likewise. */
+    @ParameterizedTest(name = "{0} {1} {2} after {3} {4} {5}: {6} {7} {8}")
+    @CsvSource({
+        ", 0, , 0.060, 0.1, 0.2, 0.060, 0.1, 0.2",
+        "0.010, 0, , 0.060, 0.1, 0.2, 0.010, 0.1, 0.2",
+        ", 0.15, , 0.060, 0.1, 0.2, 0.060, 0.15, 0.2",
+        ", 0, 0.3, 0.060, 0, , 0.060, 0, 0.3",
+        "0.010, 0.15, 0, 0.060, 0.1, 0.2, 0.010, 0.15, 0",
+        ", 0, , , 0, , , 0, ",
+    })
+    void aLaterLookTellsWhatItTellsAndTheEarlierTheRest(
+            Length found,
+            Length skim,
+            Length before,
+            Length foundFirst,
+            Length skimFirst,
+            Length beforeFirst,
+            Length flatness,
+            Length skimmed,
+            Length earlier) {
+        assertThat(deck(found, skim, before).after(deck(foundFirst, skimFirst, beforeFirst)))
+                .isEqualTo(deck(flatness, skimmed, earlier));
+    }
+
     private static Deck deck(Length found, Length skim, Length before) {
         return new Deck(
                 Optional.ofNullable(found).map(known -> new DeckFlatness(known, Optional.empty())),
