@@ -87,6 +87,19 @@ class CoverSearchTest {
         assertThat(search.states()).isEqualTo(states);
     }
 
+    /** Pins and clips lie in no box with anything else: they are filled once, whatever is taken of the boxes. */
+    @ParameterizedTest(name = "{0} alike")
+    @CsvSource({"1, 11", "2, 15", "40, 167"})
+    void whatNoBoxSharesIsFilledByItself(int boxes, int states) {
+        for (int box = 0; box < boxes; box++) {
+            shop.box("CB-" + box, Box.Kind.CYLINDER_BOX, FILLINGS.get(1), "60", 10);
+        }
+        CoverSearch search = search(4);
+
+        assertThat(search.best().picks()).hasSize(3);
+        assertThat(search.states()).isEqualTo(states);
+    }
+
     /** All lies loose on the shelf, and each box holds a bolt too many: before every box all is still open, and each loose part fills all. */
     @ParameterizedTest(name = "{0} boxes")
     @CsvSource({"1, 5", "5, 9", "11, 15"})

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Box;
+import org.borewright.catalog.Offer;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
@@ -42,6 +44,79 @@ class KitCoverTest {
         assertThat(lines(kit)).isEqualTo(lines);
         assertThat(kit.leadDays()).isEqualTo(leadDays);
         assertThat(kit.surplus()).isEmpty();
+    }
+
+    /** Three packs of two hold the six bolts; of packs that come to the same the first number is taken while it lasts. */
+    @ParameterizedTest(name = "BA-2 at {0}, {2} there, BB-2 at {1}: {3}")
+    @CsvSource({
+        "9, 8, 3, 3 BB-2",
+        "8, 9, 3, 3 BA-2",
+        "8, 9, 1, 1 BA-2 + 2 BB-2",
+        "9, 9, 3, 3 BA-2",
+        "9, 9, 2, 2 BA-2 + 1 BB-2",
+    })
+    void ofLikePacksTheCheaperIsTakenAndWhereTheyCostTheSameTheFirst(
+            String first, String second, int onHand, String packs) {
+        TwinShop shop = new TwinShop();
+        shop.box("BA-2", Box.Kind.PACK, "BOLT-1 2", first, onHand);
+        shop.box("BB-2", Box.Kind.PACK, "BOLT-1 2", second, 5);
+
+        assertThat(lines(kit(shop))).isEqualTo(packs + " + 2 P-050 + 2 R-050 + 2 PIN-1 + 4 CLIP-1 + 1 GK-1");
+    }
+
+    /** Pistons for 30 and rings for 40, each in a box for the engine, beside a box that holds both. */
+    @ParameterizedTest(name = "both together for {0}: {1}")
+    @CsvSource({"69, 1 EB-PR", "70, 1 EB-PR", "71, 1 EB-P + 1 EB-R"})
+    void oneBoxIsTakenForTwoUnlessTheTwoCostLess(String both, String boxes) {
+        TwinShop shop = new TwinShop();
+        shop.box("EB-P", Box.Kind.ENGINE_BOX, "P-050 2", "30", 1);
+        shop.box("EB-R", Box.Kind.ENGINE_BOX, "R-050 2", "40", 1);
+        shop.box("EB-PR", Box.Kind.ENGINE_BOX, "P-050 2 R-050 2", both, 1);
+
+        assertThat(lines(kit(shop))).isEqualTo(boxes + " + 2 PIN-1 + 4 CLIP-1 + 1 GK-1 + 6 BOLT-1");
+    }
+
+    /** No bolt lies on the shelf, and packs of so many come in so many days. */
+    @ParameterizedTest(name = "{0}: {1} in {2} days")
+    @CsvSource({
+        "8:3 7:5 6:8 6:12, 1 B6-8, 8",
+        "8:3 7:5, 1 B7-5, 5",
+        "8:3 7:5 6:5, 1 B6-5, 5",
+        "8:3 8:1, 1 B8-1, 1",
+        "6:8 3:9, 1 B6-8, 8",
+        "7:2 3:4 8:1, 2 B3-4, 4",
+    })
+    void whenAllIsLateTheLeastLeftOverComesBeforeTheEarliest(String packs, String line, int leadDays) {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("BOLT-1", 0);
+        for (String pack : packs.split(" ", -1)) {
+            String[] sizeAndDays = pack.split(":", -1);
+            String number = "B" + sizeAndDays[0] + "-" + sizeAndDays[1];
+            shop.box(number, Box.Kind.PACK, "BOLT-1 " + sizeAndDays[0], "9", 0);
+            shop.offers.computeIfPresent(
+                    TwinShop.no(number),
+                    (same, offer) ->
+                            new Offer(same, offer.price(), 0, OptionalInt.of(Integer.parseInt(sizeAndDays[1]))));
+        }
+
+        Kit kit = kit(shop);
+
+        assertThat(lines(kit)).startsWith(line + " + 2 P-050");
+        assertThat(kit.leadDays()).isEqualTo(leadDays);
+    }
+
+    @ParameterizedTest(name = "packs of {0} for six bolts: {1}, {2} left over")
+    @CsvSource({"3, 2, 0", "4, 2, 2", "5, 2, 4", "6, 1, 0", "7, 1, 1"})
+    void whatSeveralPacksHoldTooManyOfIsListed(int holds, int packs, int leftOver) {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("BOLT-1", 0);
+        shop.box("BP-1", Box.Kind.PACK, "BOLT-1 " + holds, "9", 5);
+
+        Kit kit = kit(shop);
+
+        assertThat(lines(kit)).startsWith(packs + " BP-1");
+        assertThat(kit.surplus())
+                .isEqualTo(leftOver == 0 ? List.of() : List.of(new Kit.Surplus(TwinShop.no("BOLT-1"), leftOver)));
     }
 
     @Test
@@ -146,6 +221,16 @@ class KitCoverTest {
 
         assertThat(match.job().total()).isEqualTo(Optional.ofNullable(total).map(TwinShop::money));
         assertThat(match.job().kit().orElseThrow().total()).isPresent();
+    }
+
+    /** Strip, bore and hone take a day each, and a piston that is not on the shelf ten. */
+    @ParameterizedTest(name = "{0} pistons on the shelf: {1} days")
+    @CsvSource({"2, 3", "1, 13"})
+    void itGoesOutWhenTheKitIsThereAndTheWorkIsDone(int pistons, int days) {
+        TwinShop shop = new TwinShop();
+        shop.offer("P-050", "40", pistons);
+
+        assertThat(shop.worn("standard", "70.110", "70.020").job().days()).hasValue(days);
     }
 
     private static Kit kit(TwinShop shop) {

@@ -70,9 +70,13 @@ class KitFinderTest {
     @Test
     void whatIsRememberedIsNotLookedForAgain() {
         KitFinder kits = finder();
-        List<HoleAtSize> way = ways().get(1);
+        List<Optional<Kit>> first =
+                ways().stream().limit(3).map(way -> best(kits, way)).toList();
 
-        assertThat(best(kits, way)).isPresent().isSameAs(best(kits, way));
+        assertThat(kits.remembered()).isEqualTo(3);
+        for (int i = 0; i < first.size(); i++) {
+            assertThat(best(kits, ways().get(i))).isPresent().isSameAs(first.get(i));
+        }
     }
 
     /** The same grades the other way round go into other holes, and are bought for other holes. */
@@ -85,6 +89,10 @@ class KitFinderTest {
 
         assertThat(grades(best(kits, way))).containsExactly("P-10 [1]", "P-11 [2]");
         assertThat(grades(best(kits, turned))).containsExactly("P-11 [1]", "P-10 [2]");
+        assertThat(List.of(best(kits, way), best(kits, turned)))
+                .allSatisfy(kit -> assertThat(kit.orElseThrow().lines().subList(0, 2))
+                        .extracting(line -> line.box().number().text())
+                        .containsExactly("P-10", "P-11"));
     }
 
     private static List<String> grades(Optional<Kit> kit) {
@@ -119,13 +127,8 @@ class KitFinderTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "GK-1", "GK-2", "HG-1", "BG-1", "GK-1 GK-2", "GK-1 HG-1", "GK-1 GK-2 BG-1", "BOLT-1"})
     void noSetOfGasketsThatIsPassedOverWouldLackLess(String gone) {
-        shop.gaskets.add(TwinShop.gasket("GK-2", "73"));
-        GasketShape own = shop.gaskets.get(0).shape();
-        shop.headGaskets.add(new HeadGasket(TwinShop.no("HG-1"), own.opening(), own.headThickness(), own.margin(), 2));
-        shop.baseGaskets.add(new BaseGasket(TwinShop.no("BG-1"), own.baseThickness(), 2));
-        List.of("GK-2", "HG-1", "BG-1").forEach(number -> shop.offer(number, "10", 5));
+        Choice several = overSeveralGaskets();
         Stream.of(gone.split(" ", -1)).filter(number -> !number.isEmpty()).forEach(number -> shop.lastOf(number, 0));
-        Choice several = FitTable.of(shop.shelf()).at(shop.sizes.get(0)).get(0);
         List<HoleAtSize> holes = ways().get(0);
 
         for (List<GasketFit> fitting : List.of(
@@ -139,6 +142,35 @@ class KitFinderTest {
                             .orElseThrow())
                     .allMatch(kit -> LACKING.compare(best, kit) <= 0);
         }
+    }
+
+    /** Two kits, and for each a loose head gasket, a loose base gasket, or both. */
+    private Choice overSeveralGaskets() {
+        shop.gaskets.add(TwinShop.gasket("GK-2", "73"));
+        GasketShape own = shop.gaskets.get(0).shape();
+        shop.headGaskets.add(new HeadGasket(TwinShop.no("HG-1"), own.opening(), own.headThickness(), own.margin(), 2));
+        shop.baseGaskets.add(new BaseGasket(TwinShop.no("BG-1"), own.baseThickness(), 2));
+        List.of("GK-2", "HG-1", "BG-1").forEach(number -> shop.offer(number, "10", 5));
+        return FitTable.of(shop.shelf()).at(shop.sizes.get(0)).get(0);
+    }
+
+    /** One finder is asked for each set in turn, and each kit knows which set was checked for it. */
+    @Test
+    void noSetOfGasketsIsTakenForAnother() {
+        Choice several = overSeveralGaskets();
+        KitFinder kits = finder();
+
+        assertThat(several.gaskets()).hasSize(8).allSatisfy(set -> {
+            Kit kit =
+                    kits.best(several, ways().get(0), List.of(set), Length.ZERO).orElseThrow();
+
+            assertThat(kit.gaskets()).isEqualTo(set.gaskets());
+            assertThat(kit.over(several.gaskets())).contains(set);
+            assertThat(kit.over(several.gaskets().stream()
+                            .filter(other -> !other.equals(set))
+                            .toList()))
+                    .isEmpty();
+        });
     }
 
     private KitFinder finder() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Fastener;
 import org.borewright.catalog.GasketKit;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.TwinShop;
@@ -55,6 +56,34 @@ class ShopWorkTest {
                         .mapToLong(ShopWork.Line::quantity)
                         .sum())
                 .isEqualTo(times);
+    }
+
+    @ParameterizedTest(name = "fasteners that {0} loosens, holes that want {1}, {2} mm skimmed: {3}")
+    @CsvSource({
+        "strip, AS_IS, 0, true",
+        "bore, REBORE, 0, true",
+        "bore, HONE_ONLY, 0, false",
+        "bore hone, HONE_ONLY, 0, true",
+        "skim, REBORE, 0.1, true",
+        "skim, REBORE, 0, false",
+        "ports, REBORE, 0, false",
+        "'', REBORE, 0, false",
+    })
+    void aFastenerIsTouchedWhereAnOperationOfItsOwnIsDone(String operations, Work work, String skim, boolean touched) {
+        TwinShop shop = new TwinShop();
+        Fastener bolts = shop.shelf().fasteners().get(0);
+        Fastener fastener = new Fastener(
+                bolts.name(),
+                bolts.count(),
+                bolts.bolt(),
+                bolts.singleUse(),
+                bolts.stages(),
+                bolts.sequence(),
+                List.of(operations.split(" ", -1)));
+        ShopWork done = ShopWork.of(shop.shelf(), List.of(hole("1", work), hole("2", Work.AS_IS)), TwinShop.mm(skim));
+
+        assertThat(done.touches(fastener)).isEqualTo(touched);
+        assertThat(done.touched(List.of(fastener))).hasSize(touched ? 1 : 0);
     }
 
     @ParameterizedTest(name = "a gasket kit serves {0} cylinders: {1}")
