@@ -8,6 +8,7 @@ import org.borewright.fit.Check;
 import org.borewright.kit.Hold.Reason;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
+import org.borewright.measure.survey.CylinderSurvey;
 
 /**
  * What a survey leaves open that must be settled before the first cut. Whether a hole comes clean the cut itself tells, what lies on the
@@ -36,7 +37,7 @@ public final class BeforeBoring {
      */
     public static List<Hold> of(Match match, Choice choice, List<Hole> anew) {
         List<String> read = anew.stream()
-                .filter(hole -> hole.diameters().isPresent())
+                .filter(hole -> hole.diameters().isPresent() && isReadAnew(hole.survey(), match))
                 .map(Hole::name)
                 .toList();
         List<Hold> open = new ArrayList<>();
@@ -49,6 +50,15 @@ public final class BeforeBoring {
             open.add(Hold.on(Reason.CHECK_OPEN, List.of(), walls));
         }
         return open;
+    }
+
+    /** What the survey itself read, carried along, tells nothing new, unless somebody read it again and stands by it. */
+    private static boolean isReadAnew(CylinderSurvey now, Match match) {
+        return match.surveyed().stream()
+                .map(Hole::survey)
+                .filter(before -> before.cylinder().equals(now.cylinder()))
+                .noneMatch(before ->
+                        before.asRead().equals(now.asRead()) && before.readingsChecked() == now.readingsChecked());
     }
 
     private static boolean isOpen(Hold hold, List<String> read) {

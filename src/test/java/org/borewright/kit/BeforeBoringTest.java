@@ -80,6 +80,9 @@ class BeforeBoringTest {
 
         assertThat(String.join(", ", said(BeforeBoring.of(match, sold(match), measured("-", "-")))))
                 .isEqualTo(open);
+        // carried along from the survey
+        assertThat(String.join(", ", said(BeforeBoring.of(match, sold(match), measured("70.300", "70.300")))))
+                .isEqualTo(open);
         assertThat(String.join(", ", said(BeforeBoring.of(match, sold(match), measured("70.310", "70.310")))))
                 .isEqualTo(anew);
     }

@@ -222,7 +222,10 @@ class ConditionalQuotesTest {
                 .statusCode(201)
                 .body("offer.size", equalTo("+1.00"))
                 .body("offer.ownPistons.covers.number", contains("KV-TF4-100"))
-                .body("offer.match.says", containsString("+0.50"));
+                .body("offer.match.says", containsString("+0.50"))
+                .body(
+                        "offer.conditions[1]",
+                        startsWith("+0.50 would serve the holes as they were measured: +1.00 takes more metal"));
     }
 
     @Test

@@ -172,7 +172,11 @@ class WaitingOrdersTest {
         order.seen().body("heldUntil", nullValue()).body(of(GASKET) + "toCome", equalTo(1));
         assertThat(desk.runOut(order.number(), days(1_000))).isFalse();
 
-        Orders.arrive(GASKET, 1).statusCode(200);
+        Orders.arrive(GASKET, 1)
+                .statusCode(200)
+                .body("left", equalTo(0))
+                .body("putAside.order", contains((int) order.number()))
+                .body("putAside.quantity", contains(1));
         order.seen().body("heldUntil", notNullValue());
         assertThat(desk.runOut(order.number(), days(13))).isFalse();
         assertThat(desk.runOut(order.number(), days(15))).isTrue();
@@ -297,7 +301,7 @@ class WaitingOrdersTest {
                 .body("held.number", contains(GASKET, "HV131-SE"))
                 .body("heldUntil", notNullValue());
 
-        Orders.arrive(BOX, 1).body("left", equalTo(1));
+        Orders.arrive(BOX, 1).body("left", equalTo(1)).body("putAside", empty());
     }
 
     /** Of the first more is said to be put aside than there is: it stays where it is, and the second goes back all the same. */

@@ -14,13 +14,13 @@ import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.Holds;
+import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.BeforeBoring;
 import org.borewright.kit.Match;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
-import org.borewright.kit.bench.HolePlan;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
@@ -59,13 +59,12 @@ class Benching {
     }
 
     Benched confirm(Errand errand, byte[] body) {
-        if (bench.isRingsOnly(errand)) {
+        if (bench.isRingsOnly(errand.order())) {
             return bench.confirm(errand, ringsOnly(surveying.read(errand, body)));
         }
         Asked survey = surveying.last(errand.order());
-        Question<BenchRequest> read = plans.read(body);
-        BenchRequest request =
-                read.request().with(read.request().deck().after(survey.request().deck()));
+        Question<BenchRequest> read = plan(survey, body);
+        BenchRequest request = read.request();
         BenchPlan plan = BenchPlan.of(read.fits(), request);
         BenchAnswer answer = BenchAnswer.of(read.fits(), request, plan, read.unit());
         SortedMap<String, PistonsFitted.Piston> paired = new TreeMap<>();
@@ -76,7 +75,7 @@ class Benching {
                                 new PistonsFitted.Piston(
                                         Optional.of(piston.tag()),
                                         piston.part().number().text()))));
-        List<OrderHold> besides = besides(errand, survey, request, plan);
+        List<OrderHold> besides = besides(errand.order(), survey, request);
         List<OrderHold> holds = new ArrayList<>(Holds.of(plan, read.unit()));
         holds.addAll(besides);
         Readiness readiness = besides.isEmpty() ? plan.readiness() : Readiness.HOLD;
@@ -92,22 +91,34 @@ class Benching {
     }
 
     /** What stands in the way of an order beside what the bench was asked: pistons of the owner, and what its survey left open. */
-    private List<OrderHold> besides(Errand errand, Asked survey, BenchRequest request, BenchPlan plan) {
-        boolean own = bench.areOwnPistons(errand);
+    List<OrderHold> besides(long order, byte[] body) {
+        Asked survey = surveying.last(order);
+        return besides(order, survey, plan(survey, body).request());
+    }
+
+    private List<OrderHold> besides(long order, Asked survey, BenchRequest request) {
+        boolean own = bench.areOwnPistons(order);
+        Shelf shelf = survey.fits().shelf();
         Match match = surveying.match(
                 survey,
                 request.deck(),
                 Optional.of(request.choice())
-                        .filter(choice ->
-                                own && survey.fits().shelf().parts().designs().contains(choice.design())));
-        List<Hole> holes = plan.holes().stream().map(HolePlan::hole).toList();
+                        .filter(choice -> own && shelf.parts().designs().contains(choice.design())));
+        List<Hole> holes = BenchPlan.holes(shelf.engine(), request.cylinders(), request.ofHoles());
         List<OrderHold> besides = new ArrayList<>(own ? Holds.ofUnweighed(request.pistons()) : List.of());
         besides.addAll(Holds.ofSurvey(BeforeBoring.of(match, request.choice(), holes), survey.unit()));
         return besides;
     }
 
+    /** What is asked before honing, of the deck as it was told last. */
+    private Question<BenchRequest> plan(Asked survey, byte[] body) {
+        Question<BenchRequest> read = plans.read(body);
+        return read.of(
+                read.request().with(read.request().deck().after(survey.request().deck())));
+    }
+
     Benched finish(Errand errand, byte[] body) {
-        if (bench.isRingsOnly(errand)) {
+        if (bench.isRingsOnly(errand.order())) {
             Surveyed surveyed = surveying.read(errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }

@@ -1,5 +1,6 @@
 package org.borewright.api.order;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
@@ -7,6 +8,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -16,6 +18,7 @@ import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.order.Errand;
 import org.borewright.order.Move;
+import org.borewright.order.OrderHold;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
@@ -94,6 +97,12 @@ public class OrderMoves {
     @Path("confirm")
     public Response confirm(@BeanParam Sent sent, byte[] body) {
         return judged(Move.CONFIRM, sent, body, benching::confirm);
+    }
+
+    /** What would stand in the way of confirming, beside what the bench says of the pistons themselves; nothing is kept. */
+    @Transactional
+    public List<OrderHold> besides(String order, byte[] body) {
+        return benching.besides(Numbers.order(order), body);
     }
 
     /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */

@@ -90,7 +90,7 @@ final class Refusals {
         String differs = other.differences().stream()
                 .map(found -> String.format(
                         Locale.ROOT,
-                        "The %s asked about is %s; that of order %d is %s.",
+                        "The %s asked about is %s; order %d has %s.",
                         found.what(),
                         found.asked(),
                         other.order(),

@@ -62,8 +62,9 @@ public class StockResource {
         Caller caller = Caller.making(called, headers, body);
         return counter.answer(caller, () -> {
             int quantity = reader.arrived(body);
-            int left = room.receive(readable(number), quantity, caller.by()).orElseThrow(() -> noPlace(number));
-            return counter.done(new ArrivalAnswer(number, quantity, left));
+            StockRoom.Arrived arrived =
+                    room.receive(readable(number), quantity, caller.by()).orElseThrow(() -> noPlace(number));
+            return counter.done(ArrivalAnswer.of(number, quantity, arrived));
         });
     }
 

@@ -128,20 +128,20 @@ public class OrderBench {
     }
 
     /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */
-    public boolean isRingsOnly(Errand errand) {
-        return accepted(errand).filter(quote -> quote.size == null).isPresent();
+    public boolean isRingsOnly(long order) {
+        return accepted(order).filter(quote -> quote.size == null).isPresent();
     }
 
     /** Whether the pistons of the quote accepted are the owner's own. */
-    public boolean areOwnPistons(Errand errand) {
-        return accepted(errand)
+    public boolean areOwnPistons(long order) {
+        return accepted(order)
                 .flatMap(QuoteRow::sold)
                 .filter(PistonsSold::areOwn)
                 .isPresent();
     }
 
-    private static Optional<QuoteRow> accepted(Errand errand) {
-        return OrderRow.<OrderRow>findByIdOptional(errand.order()).flatMap(OrderBench::accepted);
+    private static Optional<QuoteRow> accepted(long order) {
+        return OrderRow.<OrderRow>findByIdOptional(order).flatMap(OrderBench::accepted);
     }
 
     private static Optional<QuoteRow> accepted(OrderRow order) {

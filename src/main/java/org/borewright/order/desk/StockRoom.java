@@ -5,10 +5,10 @@ import jakarta.persistence.PessimisticLockException;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -29,6 +29,20 @@ import org.borewright.order.store.ReservationRow;
 @Transactional
 public class StockRoom {
 
+    /**
+     * What came of an arrival.
+     *
+     * @param left on the shelf, without those put aside
+     * @param givenTo how many each order got that waited for them, by its number
+     */
+    public record Arrived(int left, SortedMap<Long, Integer> givenTo) {
+
+        /** Copies the map. */
+        public Arrived {
+            givenTo = Collections.unmodifiableSortedMap(new TreeMap<>(givenTo));
+        }
+    }
+
     private final Turn turn;
     private final Stock stock;
     private final Reservations reservations;
@@ -42,18 +56,18 @@ public class StockRoom {
     /**
      * Lays so many of a number on the shelf.
      *
-     * @return how many are left, without those put aside; empty where the shelf has no place for the number
+     * @return empty where the shelf has no place for the number
      */
-    public OptionalInt receive(String number, int count, String by) {
+    public Optional<Arrived> receive(String number, int count, String by) {
         Set<Long> line = new TreeSet<>();
         inLine(number, count).forEach(row -> line.add(row.orderNumber));
         line.forEach(OrderRow::held);
         stock.hold(number);
         int before = stock.left(number);
         if (!stock.receive(number, count)) {
-            return OptionalInt.empty();
+            return Optional.empty();
         }
-        giveOn(line, List.of(number), by, "arrived");
+        SortedMap<Long, Integer> givenTo = giveOn(line, List.of(number), by, "arrived");
         int left = stock.left(number);
         turn.write(new Deed(
                 by,
@@ -64,7 +78,7 @@ public class StockRoom {
                 String.format(Locale.ROOT, "%d arrived, %d left", count, left),
                 true,
                 Optional.empty()));
-        return OptionalInt.of(left);
+        return Optional.of(new Arrived(left, givenTo));
     }
 
     /** Holds an order, and with it those that wait for what is put aside for it. @return the numbers of all of them */
@@ -89,9 +103,11 @@ public class StockRoom {
      * @param line the orders that are held
      * @param numbers held too
      * @param whence it came
+     * @return how many parts each got, by its number
      */
-    void giveOn(Set<Long> line, Collection<String> numbers, String by, String whence) {
+    SortedMap<Long, Integer> giveOn(Set<Long> line, Collection<String> numbers, String by, String whence) {
         SortedMap<Long, List<String>> given = new TreeMap<>();
+        SortedMap<Long, Integer> counts = new TreeMap<>();
         for (String number : numbers) {
             for (ReservationRow row : inLine(number, 0)) {
                 if (!line.contains(row.orderNumber)) {
@@ -102,10 +118,12 @@ public class StockRoom {
                 if (got > 0) {
                     given.computeIfAbsent(row.orderNumber, first -> new ArrayList<>())
                             .add(number + " × " + got);
+                    counts.merge(row.orderNumber, got, Integer::sum);
                 }
             }
         }
         given.forEach((order, parts) -> tell(order, String.join(", ", parts) + ", " + whence, by));
+        return counts;
     }
 
     private void tell(long number, String says, String by) {

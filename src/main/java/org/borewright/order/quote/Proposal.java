@@ -3,6 +3,7 @@ package org.borewright.order.quote;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -105,9 +106,16 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
                 .map(row -> OwnPistons.of(pistons, row))
                 .findFirst()
                 .orElseThrow();
-        List<String> first = Stream.concat(Stream.of(brought.condition()), conditions.stream())
-                .toList();
-        return new Proposal(way, size, job, first, Optional.of(brought));
+        List<String> all = new ArrayList<>(List.of(brought.condition()));
+        match.ruling()
+                .wouldServe()
+                .ifPresent(smaller -> all.add(String.format(
+                        Locale.ROOT,
+                        "%s would serve the holes as they were measured: %s takes more metal than they need, and leaves them fewer rebuilds.",
+                        smaller.size().label(),
+                        pistons.size().label())));
+        all.addAll(conditions);
+        return new Proposal(way, size, job, all, Optional.of(brought));
     }
 
     /** Its parts. */

@@ -20,6 +20,7 @@ import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.order.OrderHold;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -78,6 +79,7 @@ public class Confirming {
      * @param open whether the order can be confirmed
      * @param pairing drawn; absent before anything was asked
      * @param plan the answer of the bench; absent before anything was asked
+     * @param besides what else of the order stands in the way
      */
     @CheckedTemplate(basePath = "page")
     record ConfirmPage(
@@ -90,8 +92,20 @@ public class Confirming {
             boolean hasFindings,
             boolean open,
             @Nullable Pairing pairing,
-            @Nullable Object plan)
+            @Nullable Object plan,
+            List<OrderHold> besides)
             implements TemplateInstance {}
+
+    /**
+     * What the bench makes of a sheet.
+     *
+     * @param answer of the bench; absent before anything was asked
+     * @param besides what else of the order stands in the way
+     */
+    private record Planned(@Nullable Answer answer, List<OrderHold> besides) {
+
+        private static final Planned NOTHING = new Planned(null, List.of());
+    }
 
     /** A sheet for the pistons that were sold; for new rings alone a sheet for the holes. */
     @GET
@@ -103,7 +117,10 @@ public class Confirming {
         Optional<PaperAnswer> former = folder.last("bench").filter(paper -> folder.isConfirmed());
         Form form = folder.asItStands(former.map(paper -> Recalled.of(paper).only(name -> !name.equals("/date")))
                 .orElseGet(() -> begun(folder)));
-        return page(folder, Entry.of(form), former.map(paper -> Answer.of(paper)));
+        return page(
+                folder,
+                Entry.of(form),
+                former.map(paper -> new Planned(Answer.of(paper), List.of())).orElse(Planned.NOTHING));
     }
 
     /** What the survey tells of the holes, and a row for the piston that was sold for each. */
@@ -132,7 +149,7 @@ public class Confirming {
             return surveys.kept(folder, Occasion.CONFIRM, form);
         }
         if (form.typed("then").equals("more")) {
-            return page(folder, Entry.of(PistonOnSheet.oneMore(form)), Optional.empty());
+            return page(folder, Entry.of(PistonOnSheet.oneMore(form)), Planned.NOTHING);
         }
         Form asked = form.typed("found").equals(LEFT_OUT) ? Carried.withoutFindings(form) : form;
         try {
@@ -140,22 +157,26 @@ public class Confirming {
                 moves.confirm(new SentForm(of.order(), "confirm", asked), asked.body());
                 return Page.seeOther("/orders/" + of.order() + "/hone");
             }
-            return page(folder, Entry.of(form), Optional.of(Answer.of(bench.plan(asked.body()))));
+            return page(folder, Entry.of(form), planned(of, asked));
         } catch (ProblemException refused) {
-            return page(folder, Entry.of(folder.asItStands(form), refused.problem()), planned(asked));
+            return page(folder, Entry.of(folder.asItStands(form), refused.problem()), plannedStill(of, asked));
         }
+    }
+
+    private Planned planned(OfOrder of, Form asked) throws JsonProcessingException {
+        return new Planned(Answer.of(bench.plan(asked.body())), moves.besides(of.order(), asked.body()));
     }
 
     /** What is refused of an order may still be planned, and then shows why. */
-    private Optional<Answer> planned(Form asked) throws JsonProcessingException {
+    private Planned plannedStill(OfOrder of, Form asked) throws JsonProcessingException {
         try {
-            return Optional.of(Answer.of(bench.plan(asked.body())));
+            return planned(of, asked);
         } catch (ProblemException refused) {
-            return Optional.empty();
+            return Planned.NOTHING;
         }
     }
 
-    private Response page(Folder folder, Entry entry, Optional<Answer> plan) {
+    private Response page(Folder folder, Entry entry, Planned planned) {
         Form form = entry.form();
         return Page.of(
                 entry.status(),
@@ -168,7 +189,8 @@ public class Confirming {
                         Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/pistons/")),
                         form.fields().keySet().stream().anyMatch(name -> name.contains("/findings/")),
                         folder.may("confirm"),
-                        plan.map(Pairing::of).orElse(null),
-                        plan.map(Answer::told).orElse(null)));
+                        planned.answer() == null ? null : Pairing.of(planned.answer()),
+                        planned.answer() == null ? null : planned.answer().told(),
+                        planned.besides()));
     }
 }

@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.order.JournalResource;
 import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.OrderResource;
@@ -23,6 +24,7 @@ import org.borewright.api.order.answer.OrdersAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.order.answer.QuoteAnswer;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.measure.LengthUnit;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -39,8 +41,10 @@ public class Orders {
     private final OrderResource orders;
     private final JournalResource journal;
     private final OrderMoves moves;
+    private final EngineLookup engines;
 
-    Orders(OrderResource orders, JournalResource journal, OrderMoves moves) {
+    Orders(OrderResource orders, JournalResource journal, OrderMoves moves, EngineLookup engines) {
+        this.engines = engines;
         this.orders = orders;
         this.journal = journal;
         this.moves = moves;
@@ -69,10 +73,16 @@ public class Orders {
      * @param quotes given so far, the first first
      * @param papers kept with it
      * @param journal what happened to it
+     * @param offering what may be asked of a quote
      */
     @CheckedTemplate(basePath = "page")
     record OrderPage(
-            OrderAnswer order, Entry entry, List<QuoteAnswer> quotes, List<PaperAnswer> papers, JournalAnswer journal)
+            OrderAnswer order,
+            Entry entry,
+            List<QuoteAnswer> quotes,
+            List<PaperAnswer> papers,
+            JournalAnswer journal,
+            Offering offering)
             implements TemplateInstance {}
 
     /** The orders that answer the parameters, which are those of the API. */
@@ -123,6 +133,7 @@ public class Orders {
                         entry,
                         quotes,
                         orders.papers(order),
-                        journal.lines(0, Optional.of(found.number()), LINES_SHOWN)));
+                        journal.lines(0, Optional.of(found.number()), LINES_SHOWN),
+                        Offering.of(engines.known(found.engine(), LengthUnit.MILLIMETRE))));
     }
 }

@@ -40,9 +40,12 @@ class ContractAnswersTest {
             "QuotedOffer.shop is not required, and all have it",
             "QuotedSum.deposit is not required, and all have it");
 
-    /** The journal holds, and nobody waits here until a message was tried in vain. */
+    /** The journal holds, nobody waits here until a message was tried in vain, and what arrives here no order waits for. */
     private static final List<String> NEVER_MET = List.of(
-            "Hook.lastFailure is named, and nothing has it", "Verification.broken is named, and nothing has it");
+            "GivenToOrder.order is named, and nothing has it",
+            "GivenToOrder.quantity is named, and nothing has it",
+            "Hook.lastFailure is named, and nothing has it",
+            "Verification.broken is named, and nothing has it");
 
     @Inject
     Shelves shelves;

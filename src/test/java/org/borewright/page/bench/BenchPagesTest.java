@@ -137,6 +137,58 @@ class BenchPagesTest {
                 .contains("name=\"truth:/mayWait\" value=\"true\" checked");
     }
 
+    /** What the order has open stands beside the pairing, before anybody is refused: nothing is ready that could not be confirmed. */
+    @Test
+    void thePistonsOfTheOwnerAreQuotedOnThePageAndNotReadyBeforeTheyAreWeighed() {
+        long order = opened();
+        sent("/api/orders/" + order + "/survey", 1, SURVEY).then().statusCode(200);
+        Map<String, String> quote = new LinkedHashMap<>();
+        quote.put("/way", "");
+        quote.put("by", "Ada");
+        quote.put("version", "2");
+        quote.put("key", UUID.randomUUID().toString());
+        quote.put("/ownPistons", "NORHEIM-H13");
+        assertThat(posted("/orders/" + order + "/quotes", quote)
+                        .then()
+                        .statusCode(422)
+                        .extract()
+                        .asString())
+                .contains("<details open>", "value=\"NORHEIM-H13\"", "Perhaps NORHEIM-H131");
+        quote.put("/ownPistons", "NORHEIM-H131");
+        quote.put("/size", "+0.50");
+        assertThat(seen("/orders/" + order).asString())
+                .contains("name=\"/ownPistons\"", "<option value=\"+0.50\">", "<option value=\"hone only\">");
+        posted("/orders/" + order + "/quotes", quote).then().statusCode(303);
+        assertThat(seen("/orders/" + order).asString()).contains("with the owner&#39;s own pistons");
+        sent("/api/orders/" + order + "/accept", 3, "{\"quote\":1,\"mayWait\":true}")
+                .then()
+                .statusCode(200);
+
+        Map<String, String> pistons = filledIn("/orders/" + order + "/confirm");
+        pistons.put("number:/pistons/0/diameter", "54.093");
+        pistons.put("/pistons/0/number", "NH-H131-050");
+        pistons.put("then", "pair");
+        assertThat(posted("/orders/" + order + "/confirm", pistons)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .contains(
+                        "class=\"says hold\">Hold: the order has more to settle before the first cut.",
+                        "weighed before anything is bored: piston A.",
+                        "Weigh every piston of the set");
+        pistons.put("number:/pistons/0/mass", "148.9");
+        pistons.put("/gauge/name", "BG-1");
+        pistons.put("number:/pistonTemperature", "20");
+        assertThat(posted("/orders/" + order + "/confirm", pistons)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .contains("class=\"says good\"")
+                .doesNotContain("more to settle");
+    }
+
     @Test
     void aBrowserThatWouldTakePaperTooIsShownThePage() {
         long order = quotedTwice();

@@ -30,6 +30,11 @@ public record QuoteAsked(Choosing choosing, Optional<Choice> own, boolean altern
                     Stream.of(Way.values()).map(Way::label), Stream.of(Proposal.FINISHED_HOLES))
             .toList();
 
+    /** The ways that may be asked for, in the order of the metal they take. */
+    public static List<String> ways() {
+        return WAYS;
+    }
+
     /** Reads it; an empty body asks for what the survey says, without alternatives. */
     public static QuoteAsked read(byte[] body, FitTable fits) {
         Faults faults = Faults.ofBody();
