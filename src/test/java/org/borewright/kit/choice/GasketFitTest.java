@@ -5,6 +5,7 @@ import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Engine;
 import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Piston;
 import org.borewright.fit.Comparison;
@@ -70,6 +71,28 @@ class GasketFitTest {
         assertThat(skim.map(Comparison::outcome)).isEqualTo(Optional.ofNullable(outcome));
         assertThat(skim.map(check -> Length.ofNanometres(check.limit().units())))
                 .isEqualTo(Optional.ofNullable(most));
+    }
+
+    /** The set bears 0.1 mm of skims; what earlier ones took is put back by none, and the engine bears 0.3 mm with any gasket. */
+    @ParameterizedTest(name = "{0} skimmed, {1} of it before: {2}, {3}")
+    @CsvSource({
+        "0.2, 0, SKIM, PISTON_TO_HEAD_LEAST DECK_SKIM",
+        "0.2, 0.1, SKIM, PISTON_TO_HEAD_LEAST DECK_SKIM",
+        "0.2, 0.100001, SKIMMED_BEFORE, PISTON_TO_HEAD_LEAST DECK_SKIM",
+        "0.300001, 0.1, SKIM, PISTON_TO_HEAD_LEAST DECK_SKIM ENGINE_SKIM",
+        "0.300001, 0.3, SKIMMED_BEFORE, PISTON_TO_HEAD_LEAST DECK_SKIM",
+        "0.4, 0.300001, SKIMMED_BEFORE, PISTON_TO_HEAD_LEAST DECK_SKIM ENGINE_SKIM",
+    })
+    void theEngineSpeaksWhereAThickerGasketWouldSeemToHelp(
+            Length skims, Length before, Block.Reason reason, String rules) {
+        shop.pistonToHead = new Limits(mm("1.8"), mm("2.1"));
+        Engine engine = shop.shelf().engine();
+        GasketFit fit = GasketFit.skimmed(engine, kit(), pistons(), skims);
+
+        Block block = GasketFit.block(engine, List.of(fit), before);
+
+        assertThat(block.reason()).isEqualTo(reason);
+        assertThat(block.checks()).extracting(check -> check.rule().name()).containsExactly(rules.split(" "));
     }
 
     private Gaskets kit() {
