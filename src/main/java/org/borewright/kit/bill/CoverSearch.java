@@ -65,13 +65,32 @@ final class CoverSearch {
 
     /** Whether the needs can be covered at all. */
     boolean isPossible() {
-        return isPossible(Integer.MAX_VALUE);
+        return isPossibleWithin(Integer.MAX_VALUE);
+    }
+
+    /** Whether one of the needs can, by its place among them. */
+    boolean isPossible(int need) {
+        return isPossible(need, Integer.MAX_VALUE);
     }
 
     /** More of a box never takes anything away: all needs can be covered together where each can. */
-    private boolean isPossible(int days) {
-        return IntStream.range(0, needs.size())
-                .allMatch(need -> obtainable(need, days) >= needs.get(need).count());
+    private boolean isPossibleWithin(int days) {
+        return IntStream.range(0, needs.size()).allMatch(need -> isPossible(need, days));
+    }
+
+    private boolean isPossible(int need, int days) {
+        return obtainable(need, days) >= needs.get(need).count();
+    }
+
+    /** A search for some of the needs alone: a box is opened for them, whatever else of the size in it is wanting. */
+    CoverSearch only(List<Need> some) {
+        return new CoverSearch(
+                some,
+                boxes.stream()
+                        .map(packed -> Packed.of(packed.box(), packed.offer(), some))
+                        .filter(Packed::isOfUse)
+                        .sorted(Packed.ORDER)
+                        .toList());
     }
 
     /** How many parts of a need can be had within so many days; on the 0th what lies on the shelf. */
@@ -91,7 +110,7 @@ final class CoverSearch {
                                         packed.offer().leadDays().stream().boxed()))
                 .distinct()
                 .sorted()
-                .filter(this::isPossible)
+                .filter(this::isPossibleWithin)
                 .toList();
         Way way = days.get(0) == 0 ? within(0) : leastLeftOver(days);
         return new Cover(way.picks());

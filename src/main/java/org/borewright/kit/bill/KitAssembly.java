@@ -27,46 +27,31 @@ final class KitAssembly {
         this.offers = offers;
     }
 
-    /** The kit that covers the needs of an outfit and a set of gaskets. */
+    /**
+     * The kit that covers the needs of an outfit and a set of gaskets. More of a box never takes anything away, so each need can be covered
+     * or not whatever becomes of the others.
+     */
     Kit of(List<Need> needs, Outfit outfit, Gaskets gaskets) {
-        List<Need> coverable = coverable(needs);
-        Cover cover = search(coverable).best();
-        List<Kit.Missing> missing = needs.stream()
-                .filter(need -> !coverable.contains(need))
-                .map(need -> missing(need, needs, coverable))
-                .toList();
+        CoverSearch search = CoverSearch.of(needs, shelf, offers);
+        List<Need> coverable = new ArrayList<>();
+        List<Kit.Missing> missing = new ArrayList<>();
+        for (int i = 0; i < needs.size(); i++) {
+            if (search.isPossible(i)) {
+                coverable.add(needs.get(i));
+            } else {
+                missing.add(missing(needs.get(i), Math.toIntExact(search.obtainable(i, 0))));
+            }
+        }
+        Cover cover = search.only(coverable).best();
         return new Kit(
                 outfit, gaskets, needs, lines(cover, coverable), cover.surplus(coverable), missing, cover.total());
     }
 
-    /** All needs when they can be covered together, else those that can still be covered after leaving out, in order, what cannot. */
-    private List<Need> coverable(List<Need> needs) {
-        if (search(needs).isPossible()) {
-            return needs;
-        }
-        List<Need> kept = new ArrayList<>();
-        for (Need need : needs) {
-            kept.add(need);
-            if (!search(kept).isPossible()) {
-                kept.remove(need);
-            }
-        }
-        return kept;
-    }
-
-    private CoverSearch search(List<Need> needs) {
-        return CoverSearch.of(needs, shelf, offers);
-    }
-
-    /** Counted as when it was left out: beside the coverable needs before it. */
-    private Kit.Missing missing(Need need, List<Need> needs, List<Need> coverable) {
-        List<Need> tried = new ArrayList<>(needs.subList(0, needs.indexOf(need)));
-        tried.retainAll(coverable);
-        tried.add(need);
+    private Kit.Missing missing(Need need, int obtainable) {
         return new Kit.Missing(
                 need.part(),
                 need.count(),
-                Math.toIntExact(search(tried).obtainable(tried.size() - 1, 0)),
+                obtainable,
                 Optional.ofNullable(shelf.withdrawals().get(need.number())).map(Withdrawal::state));
     }
 

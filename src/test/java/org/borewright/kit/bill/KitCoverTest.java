@@ -170,6 +170,21 @@ class KitCoverTest {
                 .allMatch(lack -> lack.withdrawn().isEmpty());
     }
 
+    /** A bolt that is short takes nothing from the pistons and rings that lie there in one box. */
+    @Test
+    void whatIsShortOfOnePartIsNotShortOfThoseThatAreSoldTogether() {
+        TwinShop shop = new TwinShop();
+        shop.lastOf("P-050", 0);
+        shop.lastOf("R-050", 0);
+        shop.lastOf("BOLT-1", 5);
+        shop.box("EB-PR", Box.Kind.ENGINE_BOX, "P-050 2 R-050 2", "120", 5);
+
+        Kit kit = kit(shop);
+
+        assertThat(kit.missing()).extracting(lack -> lack.part().number()).containsExactly(TwinShop.no("BOLT-1"));
+        assertThat(lines(kit)).isEqualTo("1 EB-PR + 2 PIN-1 + 4 CLIP-1 + 1 GK-1");
+    }
+
     /** Six bolts are needed. */
     @ParameterizedTest(name = "{0} loose and {1} packs of two")
     @CsvSource({"0, 0, 0", "1, 0, 1", "5, 0, 5", "0, 2, 4", "1, 2, 5"})
