@@ -37,6 +37,11 @@ public enum Construction {
         return mayBeBored;
     }
 
+    /** Whether a hole made so is in a barrel, and not in a block or a sleeve of one; a plated one is, unless it shares its casting. */
+    public boolean isBarrel() {
+        return this == IRON_BARREL || this == SLEEVED_ALUMINIUM_BARREL || this == PLATED;
+    }
+
     /** What gives a hole new metal when it is worn too far: for a specialist to judge. */
     public String renewal() {
         return renewal;

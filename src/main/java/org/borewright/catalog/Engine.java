@@ -54,6 +54,12 @@ public record Engine(
         return cylinders.stream().filter(hole -> hole.name().equals(named)).findFirst();
     }
 
+    /** Whether each hole is in a barrel of its own, that can be put on another engine: barrels of one casting come off together. */
+    public boolean hasSeparateBarrels() {
+        return build.construction().isBarrel()
+                && cylinders.stream().allMatch(hole -> hole.pitchToNext().isEmpty());
+    }
+
     /** The limits of a new hole at a size. */
     public Limits newBore(Size size) {
         return bore.asNew().plus(size.oversize());

@@ -61,11 +61,28 @@ public sealed interface Refusal {
     /** Others changed the same things at the same time, however often it was tried. */
     record Busy() implements Refusal {}
 
-    /** The block is in the shop for another order that has not ended. */
-    record BlockInTheShop(String block, long order) implements Refusal {}
+    /**
+     * What bears a tag cannot be taken in.
+     *
+     * @param pointer to the tag in the question (RFC 6901)
+     * @param kind of what bears it
+     * @param tag as it was first written
+     * @param why not
+     */
+    record BlockTaken(String pointer, BlockKind kind, String tag, Taken why) implements Refusal {}
 
-    /** The block was tagged for another engine. */
-    record BlockOfOtherEngine(String block, String engine) implements Refusal {}
+    /** Why what bears a tag cannot be taken in. */
+    sealed interface Taken {
+
+        /** It is in the shop for an order that has not ended. */
+        record InTheShop(long order) implements Taken {}
+
+        /** It was tagged for another engine. */
+        record OfEngine(String engine) implements Taken {}
+
+        /** It is a barrel and no block, or the other way round. */
+        record OfItsKind() implements Taken {}
+    }
 
     /**
      * What was asked is about another job than the order.

@@ -39,10 +39,11 @@ class BlocksUpgradeTest {
             tables().load().migrate();
 
             List<String> found = new ArrayList<>();
-            try (ResultSet row =
-                    statement.executeQuery("select tag, folded from \"tagged_blocks\".blocks order by lower(tag)")) {
+            try (ResultSet row = statement.executeQuery(
+                    "select tag, folded, kind from \"tagged_blocks\".blocks order by lower(tag)")) {
                 while (row.next()) {
                     found.add(row.getString(1) + " as " + row.getString(2));
+                    assertThat(row.getString(3)).isEqualTo("BLOCK");
                 }
             }
             assertThat(found).hasSize(4).contains("B-18 as b-18", "C-3 as c-3");

@@ -161,6 +161,42 @@ class DeskInABrowserTest {
         });
     }
 
+    /** The holes may be swapped: their tags go into the order by keyboard, and one that is wrong is told beside its field. */
+    @Test
+    void theTagsOfBarrelsAreTypedWithTheOrderByKeyboardAlone() {
+        chromium.at("/desk/DRUMLACH-F2/example", page -> {
+            tabTo(page, "/customer");
+            page.keyboard().type("Mill Lane Launches");
+            tabTo(page, "/block");
+            page.keyboard().type("KB-3");
+            tabTo(page, "by");
+            page.keyboard().type("Ada");
+            tabTo(page, "/barrels/0/tag");
+            page.keyboard().type("KB-3.l");
+            page.keyboard().press("Enter");
+            assertThat(page.locator("[id='/barrels/1/tag~']")).containsText("has no tag");
+            Chromium.isForEverybody(page, "desk-barrels-refused");
+            assertThat(page.locator("[id='/barrels/0/tag']")).hasValue("KB-3.l");
+            tabTo(page, "/barrels/1/tag");
+            page.keyboard().type("KB-3.r");
+            page.keyboard().press("Enter");
+            assertThat(page.locator("h1 .state")).hasText("quoted");
+            assertThat(page.locator(".facts")).containsText("left: KB-3.l");
+            Chromium.isForEverybody(page, "order-with-barrels");
+            tabTo(page, "a[href='/blocks/KB-3.r']");
+            page.keyboard().press("Enter");
+            assertThat(page.locator("h1")).containsText("Barrel KB-3.r");
+            assertThat(page.locator("tbody").first()).containsText("KB-3, cylinder right");
+            Chromium.isForEverybody(page, "barrel");
+            page.navigate(service + "blocks/KB-3");
+            assertThat(page.locator("svg.life")).hasCount(2);
+            Chromium.isForEverybody(page, "block-with-barrels");
+        });
+        chromium.at(
+                "/desk/OSTRAVEL-4/example",
+                page -> assertThat(page.locator("[id='/barrels/0/tag']")).hasCount(0));
+    }
+
     private static JsonPath answer(String path, String question) {
         return given().contentType("application/json").body(question).post(path).jsonPath();
     }

@@ -48,7 +48,7 @@ class JournalKeepingTest {
     }
 
     private static Orders finished() {
-        Orders order = Orders.quoted("JK-" + ++tags);
+        Orders order = Orders.quotedWithBarrel("JK-" + ++tags);
         order.does("accept", "{\"quote\":1}").statusCode(200);
         order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
         order.does("finish", Orders.HONED).statusCode(200);
@@ -150,6 +150,8 @@ class JournalKeepingTest {
                 "confirm | fitted_pistons | tag         | paper = (select id from order_papers where order_number = :order and kind = 'BENCH') | concat(tag, 'x')",
                 "finish  | hole_lives     | what        | order_number = :order and what = 'FINISHED' | replace(what, 'FINISHED', 'SURVEYED')",
                 "finish  | hole_lives     | order_version | order_number = :order and what = 'FINISHED' | 0",
+                "finish  | hole_lives     | barrel      | order_number = :order and what = 'FINISHED' | concat(barrel, 'x')",
+                "finish  | order_barrels  | tag         | order_number = :order | concat(tag, 'x')",
                 "finish  | orders         | notes       | number = :order | concat(notes, 'x')",
                 "finish  | orders         | accepted_quote | number = :order | 2",
                 "finish  | reservations   | put_aside   | order_number = :order and number like '%CB%' | put_aside + 1",

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @TestProfile(OwnShop.class)
 class OrderBenchScenarioTest {
 
-    private static final String WORN = """
+    static final String WORN = """
             {"engine":"TORRESK-F4","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},
              "deckFlatness":0.01,"skimmedBefore":0,"presentSize":{"size":"standard","knownFrom":"record"},
              "cylinders":[{"cylinder":"1","diameter":61.450},{"cylinder":"2","diameter":61.440},
@@ -34,7 +34,10 @@ class OrderBenchScenarioTest {
     private static int tags;
 
     private static Orders accepted() {
-        Orders order = Orders.opened("TORRESK-F4", "rebuild", "OB-" + ++tags);
+        return accepted(Orders.opened("TORRESK-F4", "rebuild", "OB-" + ++tags));
+    }
+
+    private static Orders accepted(Orders order) {
         order.does("survey", WORN).statusCode(200);
         order.does("quotes", "{}")
                 .statusCode(201)
@@ -50,6 +53,14 @@ class OrderBenchScenarioTest {
         order.does("confirm", pistons("NORHEIM-TF4", "NH-TF4-050", "ABCD", 61.765))
                 .statusCode(200);
         return order;
+    }
+
+    /** An order that was just noted, up to the signature. */
+    static void finish(Orders order) {
+        accepted(order);
+        order.does("confirm", pistons("NORHEIM-TF4", "NH-TF4-050", "ABCD", 61.765))
+                .statusCode(200);
+        order.does("finish", honed("ABCD")).statusCode(200).body("state", equalTo("finished"));
     }
 
     /** Pistons of one number and diameter, by their tags. */

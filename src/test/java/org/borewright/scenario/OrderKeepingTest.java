@@ -19,9 +19,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.store.JournalHead;
 import org.junit.jupiter.api.BeforeEach;
@@ -131,7 +128,7 @@ class OrderKeepingTest {
                 .<Callable<Response>>map(order -> () ->
                         Orders.post("/api/orders/" + order.number() + "/accept", 3, Orders.key(), "{\"quote\":1}"))
                 .toList();
-        for (Response answer : atOnce(all)) {
+        for (Response answer : Orders.atOnce(all)) {
             statuses.add(answer.statusCode());
         }
 
@@ -194,19 +191,6 @@ class OrderKeepingTest {
     }
 
     private static List<Response> atOnce(int times, Callable<Response> request) throws Exception {
-        return atOnce(Collections.nCopies(times, request));
-    }
-
-    private static List<Response> atOnce(List<Callable<Response>> requests) throws Exception {
-        ExecutorService senders = Executors.newFixedThreadPool(requests.size());
-        try {
-            List<Response> answers = new ArrayList<>();
-            for (Future<Response> sent : senders.invokeAll(requests)) {
-                answers.add(sent.get());
-            }
-            return answers;
-        } finally {
-            senders.shutdown();
-        }
+        return Orders.atOnce(Collections.nCopies(times, request));
     }
 }

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.borewright.api.contract.Pointers;
 
 /** An order as somebody at the desk moves it over HTTP, with the version it was at when last seen. */
@@ -47,18 +52,45 @@ public final class Orders {
 
     public static Orders opened(String engine, String kind, String block) {
         String tagged = block == null ? "" : ",\"block\":\"" + block + "\"";
-        Response answer = post("/api/orders", null, key(), """
-                {"kind":"%s","customer":"Tessaly Rowing Club","engine":"%s"%s}""".formatted(kind, engine, tagged));
+        return noted(post("/api/orders", null, key(), """
+                {"kind":"%s","customer":"Tessaly Rowing Club","engine":"%s"%s}""".formatted(kind, engine, tagged)));
+    }
+
+    /** An order that the shop has just answered. */
+    static Orders noted(Response answer) {
         answer.then().statusCode(201);
         return new Orders(answer.jsonPath().getLong("number"));
     }
 
     /** A rebuild of a single, up to a quote. */
     public static Orders quoted(String block) {
-        Orders order = opened("rebuild", block);
+        return quoted(opened("rebuild", block));
+    }
+
+    /** The same, whose barrel is told apart: its tag is that of the block with .1 behind it. */
+    public static Orders quotedWithBarrel(String block) {
+        return quoted(noted(post("/api/orders", null, key(), """
+                {"customer":"Tessaly Rowing Club","engine":"HALVERN-131","block":"%s","barrels":[{"cylinder":"1","tag":"%s.1"}]}""".formatted(block, block))));
+    }
+
+    private static Orders quoted(Orders order) {
         order.does("survey", SINGLE_WORN).statusCode(200);
         order.does("quotes", "{}").statusCode(201);
         return order;
+    }
+
+    /** Sends requests from as many sides at once. */
+    static List<Response> atOnce(List<Callable<Response>> requests) throws Exception {
+        ExecutorService senders = Executors.newFixedThreadPool(requests.size());
+        try {
+            List<Response> answers = new ArrayList<>();
+            for (Future<Response> sent : senders.invokeAll(requests)) {
+                answers.add(sent.get());
+            }
+            return answers;
+        } finally {
+            senders.shutdown();
+        }
     }
 
     public long number() {

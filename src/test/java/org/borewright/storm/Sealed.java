@@ -168,7 +168,7 @@ final class Sealed {
             all.maybe(row.getObject(figure));
         }
         texts(all, row, "says");
-        return all;
+        return row.getString("barrel") == null ? all : all.text(row.getString("barrel"));
     }
 
     private static Digest begun(ResultSet row) throws SQLException {
@@ -183,6 +183,12 @@ final class Sealed {
         Digest all = new Digest().whole(number).whole(row.getLong("version"));
         texts(all, row, "kind", "state", "customer", "engine", "block", "notes");
         all.time(at(row, "opened_at")).maybe(row.getObject("opened_on", LocalDate.class));
+        Map<String, String> barrels = new TreeMap<>();
+        each(
+                "select cylinder, tag from order_barrels where order_number = ?",
+                number,
+                barrel -> barrels.put(barrel.getString("cylinder"), barrel.getString("tag")));
+        barrels.forEach((cylinder, tag) -> all.text("barrel").text(cylinder).text(tag));
         all.maybe(row.getObject("accepted_quote"));
         Instant until = row.getObject("held_until") == null ? null : at(row, "held_until");
         all.maybe(until == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, until));

@@ -29,7 +29,7 @@ class SealedTest {
         for (String part : new String[] {"NH-H131-CB050", "HV131-SE", "HV131-GK"}) {
             Orders.arrive(part, 2).statusCode(200);
         }
-        Orders order = Orders.quoted("SD-" + ++tags);
+        Orders order = Orders.quotedWithBarrel("SD-" + ++tags);
         order.does("accept", "{\"quote\":1}").statusCode(200);
         order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
         order.does("finish", Orders.HONED).statusCode(200);
@@ -48,6 +48,8 @@ class SealedTest {
     @ParameterizedTest
     @CsvSource({
         "update order_papers set answer = '{}' where order_number = ?",
+        "update hole_lives set barrel = 'SD-0.1' where order_number = ?",
+        "update order_barrels set tag = 'SD-0.1' where order_number = ?",
         "update hole_lives set largest = largest - 1000 where order_number = ?",
         "update quotes set document = '{}' where order_number = ?",
         "update orders set notes = 'paid' where number = ?",

@@ -1,8 +1,10 @@
 package org.borewright.api.order;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.borewright.catalog.Size;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -13,21 +15,29 @@ import org.borewright.order.store.HoleLifeRow;
 import org.borewright.order.store.OrderRow;
 
 /**
- * What this shop signed the holes of a block at the last time: the next rebuild starts from it.
+ * What this shop signed the holes of a block at the last time: the next rebuild starts from it. Where barrels are told apart each hole goes by
+ * its barrel, in whatever block and at whatever cylinder that was signed.
  *
  * @param signed the last signature of each hole, by cylinder
  */
 record BlockRecord(Map<String, HoleLifeRow> signed) {
 
-    /** That of the block of an order; nothing for parts alone. */
+    /** That of the block or the barrels of an order; nothing for parts alone. */
     static BlockRecord of(OrderRow order) {
         Map<String, HoleLifeRow> signed = new HashMap<>();
-        if (order.block != null) {
-            HoleLifeRow.of(order.block).stream()
-                    .filter(life -> life.what == HoleLifeRow.What.FINISHED)
-                    .forEach(life -> signed.put(life.cylinder, life));
+        if (!order.barrels.isEmpty()) {
+            order.barrels.forEach((cylinder, barrel) ->
+                    signed(HoleLifeRow.ofBarrel(barrel)).forEach(life -> signed.put(cylinder, life)));
+        } else if (order.block != null) {
+            signed(HoleLifeRow.ofBlock(order.block)).forEach(life -> signed.put(life.cylinder, life));
+            // Which barrel sits there by now is not told.
+            signed.values().removeIf(life -> life.barrel != null);
         }
         return new BlockRecord(signed);
+    }
+
+    private static Stream<HoleLifeRow> signed(List<HoleLifeRow> life) {
+        return life.stream().filter(visit -> visit.what == HoleLifeRow.What.FINISHED);
     }
 
     /**

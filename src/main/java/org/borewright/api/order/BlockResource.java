@@ -8,6 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
 import java.util.Optional;
 import org.borewright.api.lookup.Named;
 import org.borewright.api.order.answer.BlockAnswer;
@@ -17,10 +18,11 @@ import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.store.Shelves;
 import org.borewright.measure.LengthUnit;
+import org.borewright.order.BlockKind;
 import org.borewright.order.store.BlockRow;
 import org.borewright.order.store.HoleLifeRow;
 
-/** The life of a block over all its orders. */
+/** The life of a block over all its orders, or of a barrel over all blocks. */
 @Path("/api/blocks")
 @Produces(MediaType.APPLICATION_JSON)
 public class BlockResource {
@@ -31,7 +33,7 @@ public class BlockResource {
         this.shelves = shelves;
     }
 
-    /** One block. */
+    /** One block, or one barrel: whatever bears the tag. */
     @GET
     @Path("/{block}")
     @Transactional
@@ -43,7 +45,8 @@ public class BlockResource {
                 .flatMap(BlockRow::bearing)
                 .orElseThrow(() -> new ProblemException(
                         Problem.of(ProblemType.UNKNOWN_BLOCK, "No block bears the tag \"" + tag + "\".")));
-        return BlockAnswer.of(
-                block, HoleLifeRow.of(block.tag), shelves.catalogue().shelf(block.engine), unit);
+        List<HoleLifeRow> life =
+                block.kind == BlockKind.BARREL ? HoleLifeRow.ofBarrel(block.tag) : HoleLifeRow.ofBlock(block.tag);
+        return BlockAnswer.of(block, life, shelves.catalogue().shelf(block.engine), unit);
     }
 }

@@ -8,6 +8,7 @@ import org.borewright.api.problem.NearNames;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.order.Awaited;
+import org.borewright.order.BlockKind;
 import org.borewright.order.Lacking;
 import org.borewright.order.Move;
 import org.borewright.order.OrderHold;
@@ -70,20 +71,40 @@ final class Refusals {
     }
 
     private static Problem ofBench(Refusal refusal) {
-        if (refusal instanceof Refusal.BlockInTheShop block) {
-            return said(
-                    ProblemType.BLOCK_TAKEN,
-                    "Block %s is in the shop for order %d, which has not ended.",
-                    block.block(),
-                    block.order());
-        } else if (refusal instanceof Refusal.BlockOfOtherEngine block) {
-            return said(ProblemType.BLOCK_TAKEN, "Block %s was tagged for engine %s.", block.block(), block.engine());
+        if (refusal instanceof Refusal.BlockTaken block) {
+            return taken(block);
         } else if (refusal instanceof Refusal.OfAnother other) {
             return otherJob(other);
         } else if (refusal instanceof Refusal.BenchHolds bench) {
             return held(bench);
         }
         throw new IllegalStateException("not said: " + refusal);
+    }
+
+    private static Problem taken(Refusal.BlockTaken block) {
+        String what = block.kind() == BlockKind.BARREL ? "Barrel " : "Block ";
+        if (block.why() instanceof Refusal.Taken.InTheShop shop) {
+            return taken(
+                    block,
+                    what + block.tag() + " is in the shop for order " + shop.order() + ", which has not ended.",
+                    "Finish or withdraw order " + shop.order() + ", or compare the tag.");
+        } else if (block.why() instanceof Refusal.Taken.OfEngine other) {
+            return taken(
+                    block,
+                    what + block.tag() + " was tagged for engine " + other.engine() + ".",
+                    "Compare the tag and the engine; what is new in the shop needs a tag of its own.");
+        } else {
+            return taken(
+                    block,
+                    block.tag() + " is the tag of a " + block.kind().label() + ".",
+                    "Compare the tag; what is new in the shop needs a tag of its own.");
+        }
+    }
+
+    private static Problem taken(Refusal.BlockTaken block, String reason, String wayOut) {
+        return Problem.of(Fault.of(ProblemType.BLOCK_TAKEN, block.pointer(), reason)
+                .sent(block.tag())
+                .wayOut(wayOut));
     }
 
     private static Problem otherJob(Refusal.OfAnother other) {

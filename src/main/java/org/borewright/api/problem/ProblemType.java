@@ -125,7 +125,7 @@ public enum ProblemType {
     BLOCK_TAKEN(
             409,
             "The block cannot be taken in",
-            "A block is in the shop for one order at a time, and belongs to one engine for its whole life.",
+            "A block or barrel is in the shop for one order at a time and belongs to one engine for its whole life; no tag is that of both.",
             "Finish or withdraw the other order, or compare the tag."),
     /** A question of the bench that is not about this job. */
     OTHER_JOB(

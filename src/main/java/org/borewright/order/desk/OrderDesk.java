@@ -5,9 +5,15 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.borewright.order.BlockKind;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.Move;
@@ -38,11 +44,33 @@ public class OrderDesk {
      * @param customer how the shop knows them
      * @param engine its code
      * @param block its tag; empty for parts alone
+     * @param barrels each with its tag; none where they are not told apart
      * @param notes anything
      * @param by who notes it
      */
     public record Opening(
-            OrderKind kind, String customer, String engine, Optional<String> block, String notes, String by) {}
+            OrderKind kind,
+            String customer,
+            String engine,
+            Optional<String> block,
+            List<Barrel> barrels,
+            String notes,
+            String by) {
+
+        /**
+         * A barrel.
+         *
+         * @param cylinder it sits at
+         * @param tag the shop's tag on it
+         * @param pointer to the tag in the question (RFC 6901)
+         */
+        public record Barrel(String cylinder, String tag, String pointer) {}
+
+        /** Copies the barrels. */
+        public Opening {
+            barrels = List.copyOf(barrels);
+        }
+    }
 
     /**
      * A quote that is to be given.
@@ -99,36 +127,70 @@ public class OrderDesk {
         move.ifPresent(wanted -> Turn.allowing(wanted, order));
     }
 
-    /** Notes a new order. @throws RefusedException if the block is in the shop already, or was tagged for another engine */
+    /** Notes a new order. @throws RefusedException if the block or a barrel cannot be taken in */
     public OrderRow receive(Opening opening) {
-        Optional<BlockRow> block = opening.block().map(tag -> free(tag, opening.engine()));
+        Map<String, BlockRow> tagged = free(opening);
         OrderRow order = new OrderRow();
         order.version = 1;
         order.kind = opening.kind();
         order.state = State.RECEIVED;
         order.customer = opening.customer();
         order.engine = opening.engine();
-        order.block = block.map(row -> row.tag).orElse(null);
+        order.block = opening.block().map(tag -> kept(tag, tagged)).orElse(null);
+        opening.barrels().forEach(barrel -> order.barrels.put(barrel.cylinder(), kept(barrel.tag(), tagged)));
         order.notes = opening.notes();
         order.openedAt = turn.now();
         order.openedOn = today();
         order.persistAndFlush();
-        block.ifPresent(row -> row.openOrder = order.number);
-        String says = opening.kind().label() + ", engine " + opening.engine()
-                + block.map(row -> ", block " + row.tag).orElse("");
-        turn.line(order, "receive", "", new Done(opening.by(), says, false));
+        tagged.values().forEach(row -> row.openOrder = order.number);
+        turn.line(order, "receive", "", new Done(opening.by(), says(order), false));
         return order;
     }
 
-    private static BlockRow free(String tag, String engine) {
-        BlockRow block = BlockRow.held(tag).orElseGet(() -> BlockRow.tagged(tag, engine));
-        if (block.openOrder != null) {
-            throw new RefusedException(new Refusal.BlockInTheShop(block.tag, block.openOrder));
+    /** A tag as it was first written. */
+    private static String kept(String told, Map<String, BlockRow> tagged) {
+        return Objects.requireNonNull(tagged.get(told), "a tag that was not held").tag;
+    }
+
+    private static String says(OrderRow order) {
+        return order.kind.label() + ", engine " + order.engine + (order.block == null ? "" : ", block " + order.block)
+                + (order.barrels.isEmpty()
+                        ? ""
+                        : ", barrels " + String.join(", ", new TreeMap<>(order.barrels).values()));
+    }
+
+    /** What bears the tags of an order that is to be noted, held and free, by its tag as it was told. */
+    private static Map<String, BlockRow> free(Opening opening) {
+        Map<String, Opening.Barrel> barrels = new HashMap<>();
+        opening.barrels().forEach(barrel -> barrels.put(barrel.tag(), barrel));
+        Map<String, BlockRow> free = new HashMap<>();
+        Stream.concat(barrels.keySet().stream(), opening.block().stream())
+                .sorted(BlockRow.IN_TURN)
+                .forEach(tag -> {
+                    Opening.Barrel barrel = barrels.get(tag);
+                    free.put(
+                            tag,
+                            barrel == null
+                                    ? free("/block", BlockKind.BLOCK, tag, opening.engine())
+                                    : free(barrel.pointer(), BlockKind.BARREL, tag, opening.engine()));
+                });
+        return free;
+    }
+
+    private static BlockRow free(String pointer, BlockKind kind, String tag, String engine) {
+        BlockRow bearer = BlockRow.held(tag).orElseGet(() -> BlockRow.tagged(tag, kind, engine));
+        Optional<Refusal.Taken> why = Optional.empty();
+        if (bearer.kind != kind) {
+            why = Optional.of(new Refusal.Taken.OfItsKind());
+        } else if (!bearer.engine.equals(engine)) {
+            why = Optional.of(new Refusal.Taken.OfEngine(bearer.engine));
+        } else if (bearer.openOrder != null) {
+            why = Optional.of(new Refusal.Taken.InTheShop(bearer.openOrder));
         }
-        if (!block.engine.equals(engine)) {
-            throw new RefusedException(new Refusal.BlockOfOtherEngine(block.tag, block.engine));
-        }
-        return block;
+        why.ifPresent(taken -> {
+            throw new RefusedException(new Refusal.BlockTaken(pointer, bearer.kind, bearer.tag, taken));
+        });
+        return bearer;
     }
 
     /** Keeps a survey and its answer. */

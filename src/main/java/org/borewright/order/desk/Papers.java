@@ -52,6 +52,7 @@ class Papers {
             HoleLifeRow row = new HoleLifeRow();
             row.block = order.block;
             row.cylinder = hole.cylinder();
+            row.barrel = order.barrels.get(hole.cylinder());
             row.orderNumber = order.number;
             row.orderVersion = order.version + 1;
             row.at = turn.now();

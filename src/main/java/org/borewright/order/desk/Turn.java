@@ -18,7 +18,7 @@ import org.borewright.order.store.ReservationRow;
 
 /**
  * Takes hold of an order, asks whether it may be moved, and moves it with a line in the journal. Locks are taken in one order everywhere:
- * orders by number, numbers of the shelf sorted, block, journal.
+ * orders by number, numbers of the shelf sorted, block and barrels by their tags, journal.
  */
 @ApplicationScoped
 class Turn {
@@ -104,8 +104,8 @@ class Turn {
         order.state = next;
         order.acceptedQuote = next.isAgreed() ? order.acceptedQuote : null;
         order.version++;
-        if (order.block != null && order.kind.allowed(next).isEmpty()) {
-            BlockRow.held(order.block).ifPresent(block -> block.openOrder = null);
+        if (order.kind.allowed(next).isEmpty()) {
+            order.tags().forEach(tag -> BlockRow.held(tag).ifPresent(block -> block.openOrder = null));
         }
         line(order, did, before, done);
         return order;

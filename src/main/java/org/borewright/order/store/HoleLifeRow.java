@@ -48,6 +48,9 @@ public class HoleLifeRow extends PanacheEntityBase {
 
     public String cylinder;
 
+    /** The tag of the barrel it is in; none where barrels were not told apart. */
+    public String barrel;
+
     public long orderNumber;
 
     /** The version of the order that it was written with; 0 where that was not noted. */
@@ -81,7 +84,7 @@ public class HoleLifeRow extends PanacheEntityBase {
 
     /** Of all of it. */
     String digest() {
-        return new Digest()
+        Digest all = new Digest()
                 .whole(id)
                 .text(block)
                 .text(cylinder)
@@ -95,12 +98,18 @@ public class HoleLifeRow extends PanacheEntityBase {
                 .maybe(largest)
                 .maybe(leftByMetal)
                 .maybe(leftByPistons)
-                .text(says)
-                .hex();
+                .text(says);
+        // None of holes measured before barrels had tags, whose lines were sealed without.
+        return (barrel == null ? all : all.text(barrel)).hex();
     }
 
-    /** The life of a block: all its holes, in the order things happened. */
-    public static List<HoleLifeRow> of(String block) {
-        return list("block", Sort.by("id"), block);
+    /** The life of a block with all its holes, in the order things happened. */
+    public static List<HoleLifeRow> ofBlock(String tag) {
+        return list("block", Sort.by("id"), tag);
+    }
+
+    /** The life of a barrel likewise, in whatever block and at whatever cylinder it sat. */
+    public static List<HoleLifeRow> ofBarrel(String tag) {
+        return list("barrel", Sort.by("id"), tag);
     }
 }

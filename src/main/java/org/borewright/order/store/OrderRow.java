@@ -2,26 +2,35 @@ package org.borewright.order.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.panache.common.Sort;
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
 import jakarta.persistence.LockModeType;
+import jakarta.persistence.MapKeyColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
 import org.borewright.order.journal.Digest;
 import org.borewright.order.journal.Matter;
+import org.hibernate.annotations.BatchSize;
 
 /** An order. */
 @Entity
@@ -46,8 +55,16 @@ public class OrderRow extends PanacheEntityBase {
 
     public String engine;
 
-    /** The shop's own tag on block or barrels; none for parts alone. */
+    /** The shop's own tag on the block, or on all barrels together; none for parts alone. */
     public String block;
+
+    /** The tag of the barrel at each cylinder; none where barrels are not told apart. */
+    @ElementCollection
+    @CollectionTable(name = "order_barrels", joinColumns = @JoinColumn(name = "order_number"))
+    @MapKeyColumn(name = "cylinder")
+    @Column(name = "tag")
+    @BatchSize(size = 100)
+    public Map<String, String> barrels = new HashMap<>();
 
     public String notes;
 
@@ -71,6 +88,13 @@ public class OrderRow extends PanacheEntityBase {
         return order;
     }
 
+    /** The tags of what is in the shop for it, in the order they are held. */
+    public List<String> tags() {
+        return Stream.concat(barrels.values().stream(), Stream.ofNullable(block))
+                .sorted(BlockRow.IN_TURN)
+                .toList();
+    }
+
     /**
      * What the line of a change speaks of, once the order has gone through it.
      *
@@ -86,6 +110,9 @@ public class OrderRow extends PanacheEntityBase {
     String digest(List<ReservationRow> held) {
         Digest all = new Digest().whole(number).whole(version).text(kind.name()).text(state.name());
         all.text(customer).text(engine).text(block).text(notes).time(openedAt).maybe(openedOn);
+        // None on orders noted before barrels had tags, whose lines were sealed without.
+        new TreeMap<>(barrels)
+                .forEach((cylinder, tag) -> all.text("barrel").text(cylinder).text(tag));
         all.maybe(acceptedQuote);
         // As a figure: how many decimals a text shows depends on them.
         all.maybe(heldUntil == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, heldUntil));

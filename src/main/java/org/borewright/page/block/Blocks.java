@@ -24,10 +24,11 @@ import org.borewright.api.order.BlockResource;
 import org.borewright.api.order.answer.BlockAnswer;
 import org.borewright.api.order.answer.BlockAnswer.LifeAnswer;
 import org.borewright.catalog.store.Shelves;
+import org.borewright.order.BlockKind;
 import org.borewright.order.store.BlockRow;
 import org.borewright.page.Page;
 
-/** The pages of blocks: found by tag, and the life of one. */
+/** The pages of blocks and barrels: found by tag, and the life of one. */
 @Path("/blocks")
 @Produces(Page.MEDIA_TYPE)
 public class Blocks {
@@ -45,7 +46,7 @@ public class Blocks {
     }
 
     /**
-     * The blocks that are known.
+     * The blocks and barrels that are known.
      *
      * @param tag how it begins, as far as it was typed
      * @param blocks the first that bear such a tag, by tag
@@ -55,7 +56,7 @@ public class Blocks {
     record BlocksPage(String tag, List<BlockRow> blocks, boolean isCut) implements TemplateInstance {}
 
     /**
-     * One block.
+     * One block or barrel.
      *
      * @param block as it is answered
      * @param holes its holes one by one
@@ -65,7 +66,7 @@ public class Blocks {
     record BlockPage(BlockAnswer block, List<HoleLife> holes, List<EngineAnswer.SizeAnswer> sizes)
             implements TemplateInstance {}
 
-    /** The blocks whose tag begins as typed; the life of the one block that bears it whole. */
+    /** The blocks and barrels whose tag begins as typed; the life of the one that bears it whole. */
     @GET
     @Transactional
     public Response search(@Context UriInfo called) {
@@ -88,15 +89,23 @@ public class Blocks {
                 shelves.catalogue().shelf(block.engine()).isPresent()
                         ? engines.known(block.engine(), Named.unitOf(called)).sizes()
                         : List.of();
-        return Page.of(new BlockPage(block, holes(block.life(), sizes), sizes));
+        return Page.of(new BlockPage(block, holes(block, sizes), sizes));
     }
 
-    private static List<HoleLife> holes(List<LifeAnswer> life, List<EngineAnswer.SizeAnswer> sizes) {
-        LifePicture.Scale scale = LifePicture.Scale.of(life, sizes);
+    private static List<HoleLife> holes(BlockAnswer block, List<EngineAnswer.SizeAnswer> sizes) {
+        LifePicture.Scale scale = LifePicture.Scale.of(block.life(), sizes);
         Map<String, List<LifeAnswer>> byHole =
-                life.stream().collect(groupingBy(LifeAnswer::cylinder, LinkedHashMap::new, toList()));
+                block.life().stream().collect(groupingBy(visit -> name(block, visit), LinkedHashMap::new, toList()));
         return byHole.entrySet().stream()
                 .map(hole -> new HoleLife(hole.getKey(), hole.getValue(), LifePicture.of(hole.getValue(), scale)))
                 .toList();
+    }
+
+    /** Where one barrel took the place of another at a cylinder, that is another hole. */
+    private static String name(BlockAnswer block, LifeAnswer visit) {
+        if (block.kind().equals(BlockKind.BARREL.label())) {
+            return "Barrel " + block.block();
+        }
+        return "Hole " + visit.cylinder() + (visit.barrel() == null ? "" : ", barrel " + visit.barrel());
     }
 }

@@ -36,12 +36,12 @@ class Opening {
 
     /** Whether a field belongs to the order, and not to the question. */
     static boolean isOfTheOrder(String name) {
-        return OF_THE_ORDER.contains(name);
+        return OF_THE_ORDER.contains(name) || name.startsWith("/barrels/");
     }
 
     /** @throws ProblemException where no order came of it */
     Response order(Form form, Question question) {
-        Form ordered = form.only(Opening::isOfTheOrder)
+        Form ordered = withBarrels(form.only(Opening::isOfTheOrder), question)
                 .with("/engine", question.engine().engine());
         Response received =
                 orders.receive(SentForm.making("/orders", under(ordered, "opened"), ordered.body()), ordered.body());
@@ -60,6 +60,18 @@ class Opening {
             }
         }
         return Page.seeOther("/orders/" + number);
+    }
+
+    /** With the names of the cylinders, which nobody types, beside the tags of their barrels where one is told. */
+    private static Form withBarrels(Form form, Question question) {
+        Form ordered = form;
+        if (question.holes().stream()
+                .anyMatch(hole -> !form.typed(hole.barrel()).isBlank())) {
+            for (Question.Hole hole : question.holes()) {
+                ordered = ordered.with(hole.barrelAt(), hole.cylinder());
+            }
+        }
+        return ordered;
     }
 
     private static SentForm sent(String number, String move, Form ordered, Response before) {

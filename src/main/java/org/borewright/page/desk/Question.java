@@ -47,6 +47,16 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
             return at() + "/cylinder";
         }
 
+        /** The field of the name again, in an order that tells the tag of its barrel. */
+        public String barrelAt() {
+            return "/barrels/" + index + "/cylinder";
+        }
+
+        /** The field of the tag of its barrel. */
+        public String barrel() {
+            return "/barrels/" + index + "/tag";
+        }
+
         /** The field of its one diameter. */
         public String diameter() {
             return "number:" + at() + "/diameter";

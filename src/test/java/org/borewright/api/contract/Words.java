@@ -52,6 +52,7 @@ import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Query;
+import org.borewright.order.BlockKind;
 import org.borewright.order.Move;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
@@ -127,6 +128,7 @@ final class Words {
 
     private static void ofOrders() {
         add("OrderKind", OrderKind.values(), OrderKind::label);
+        add("BlockKind", BlockKind.values(), BlockKind::label);
         add("OrderState", State.values(), State::label);
         add("OrderMove", Move.values(), Move::label);
         // Nobody makes it: the clock does.

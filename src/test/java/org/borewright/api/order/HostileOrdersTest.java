@@ -41,6 +41,9 @@ class HostileOrdersTest {
                 "/api/orders | {'customer': @, 'engine': 'HALVERN-131'}",
                 "/api/orders | {'customer': 'A', 'engine': @, 'block': 'HO-1'}",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @}",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-1', 'barrels': @}",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-1', 'barrels': [{'cylinder': @, 'tag': 'HO-B'}]}",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-1', 'barrels': [{'cylinder': '1', 'tag': @}]}",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'notes': @}",
                 "/api/orders | @",
                 "{quoted}/survey | {'engine': @}",
@@ -112,6 +115,7 @@ class HostileOrdersTest {
             value = {
                 "/api/orders | {'customer': @, 'engine': 'HALVERN-131', 'block': 'HO-3'} | /customer",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': @} | /block",
+                "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-3', 'barrels': [{'cylinder': '1', 'tag': @}]} | /barrels/0/tag",
                 "/api/orders | {'customer': 'A', 'engine': 'HALVERN-131', 'block': 'HO-3', 'notes': @} | /notes",
                 "{quoted}/notes | {'notes': @} | /notes",
                 "{quoted}/decline | {'reason': @} | /reason",

@@ -92,6 +92,29 @@ class BlocksTest {
         assertThat(given().urlEncodingEnabled(false).get(path).statusCode()).isEqualTo(status);
     }
 
+    /** A hole whose barrel is told apart is found from its block, from its order and by its own tag. */
+    @Test
+    void aBarrelHasItsOwnPageAndStandsOnThatOfItsBlockAndOrder() {
+        Orders order = Orders.quotedWithBarrel("PB-5");
+
+        String barrel = seen("/blocks/pb-5.1").asString();
+        assertThat(words(barrel))
+                .contains(" Barrel PB-5.1 ")
+                .contains("Barrel PB-5.1: ")
+                .contains("Visit 1, surveyed: 53.720 to 53.720.")
+                .contains(" PB-5, cylinder 1 1 ");
+        assertThat(barrel).contains("<a href=\"/blocks/PB-5\">PB-5</a>");
+        String block = seen("/blocks/PB-5").asString();
+        assertThat(words(block)).contains(" Block PB-5 ").contains("Hole 1, barrel PB-5.1: ");
+        assertThat(block).contains("<a href=\"/blocks/PB-5.1\">PB-5.1</a>");
+        String listed = words(seen("/blocks?tag=PB-5").asString());
+        assertThat(listed).contains(" PB-5 block HALVERN-131 ").contains(" PB-5.1 barrel HALVERN-131 ");
+        for (String page : List.of("", "/card")) {
+            assertThat(words(seen("/orders/" + order.number() + page).asString()))
+                    .contains(" Barrels 1: PB-5.1 ");
+        }
+    }
+
     private static Response seen(String path) {
         Response answer =
                 given().urlEncodingEnabled(false).header("Accept", "text/html").get(path);

@@ -69,11 +69,23 @@ class LifePictureTest {
 
     private static LifeAnswer visit(String what, long smallest, long largest) {
         return new LifeAnswer(
-                "1", 1, Instant.EPOCH, "Ada", what, "standard", shown(smallest), shown(largest), null, null, "");
+                "B-1",
+                "1",
+                null,
+                1,
+                Instant.EPOCH,
+                "Ada",
+                what,
+                "standard",
+                shown(smallest),
+                shown(largest),
+                null,
+                null,
+                "");
     }
 
     private static LifeAnswer unmeasured() {
-        return new LifeAnswer("1", 1, Instant.EPOCH, "Ada", "surveyed", null, null, null, null, null, "");
+        return new LifeAnswer("B-1", "1", null, 1, Instant.EPOCH, "Ada", "surveyed", null, null, null, null, null, "");
     }
 
     private static SizeAnswer size(String label, long least, boolean furtherWork) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param strokes two or four
  * @param layout how the cylinders stand
  * @param construction how the holes are made
+ * @param separateBarrels whether each hole is in a barrel of its own, that can be put on another engine
  * @param mayBeBored whether bar and hone may touch the wall
  * @param surface what the rings run on
  * @param torquePlate whether it is bored, honed and measured with a plate on, tightened as the head is
@@ -44,6 +45,7 @@ public record EngineAnswer(
         int strokes,
         String layout,
         String construction,
+        boolean separateBarrels,
         boolean mayBeBored,
         String surface,
         boolean torquePlate,
@@ -106,6 +108,7 @@ public record EngineAnswer(
                 engine.build().strokes().count(),
                 engine.build().layout().label(),
                 engine.build().construction().label(),
+                engine.hasSeparateBarrels(),
                 engine.build().construction().mayBeBored(),
                 engine.build().surface().label(),
                 engine.build().torquePlate(),

@@ -15,9 +15,10 @@ import org.borewright.order.store.HoleLifeRow;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The life of a block over all its orders.
+ * The life of a block over all its orders, or of one barrel over all blocks it sat in.
  *
  * @param block its tag
+ * @param kind block or barrel
  * @param engine its code
  * @param unit of all lengths
  * @param openOrder the order that it is in the shop for; absent where that has ended
@@ -25,12 +26,19 @@ import org.jspecify.annotations.Nullable;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record BlockAnswer(
-        String block, String engine, String unit, @Nullable Long openOrder, List<BlockAnswer.LifeAnswer> life) {
+        String block,
+        String kind,
+        String engine,
+        String unit,
+        @Nullable Long openOrder,
+        List<BlockAnswer.LifeAnswer> life) {
 
     /**
      * What one hole was on one day.
      *
+     * @param block the tag of the block it was in
      * @param cylinder its name
+     * @param barrel the tag of the barrel it is in; absent where barrels were not told apart
      * @param order the order it was in the shop for
      * @param at when
      * @param by who
@@ -44,7 +52,9 @@ public record BlockAnswer(
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record LifeAnswer(
+            String block,
             String cylinder,
+            @Nullable String barrel,
             long order,
             Instant at,
             String by,
@@ -58,7 +68,9 @@ public record BlockAnswer(
 
         static LifeAnswer of(HoleLifeRow row, Optional<Shelf> shelf, LengthUnit unit) {
             return new LifeAnswer(
+                    row.block,
                     row.cylinder,
+                    row.barrel,
                     row.orderNumber,
                     row.at,
                     row.by,
@@ -106,10 +118,11 @@ public record BlockAnswer(
         }
     }
 
-    /** A block and its holes, of an engine that the catalogue may have no longer. */
+    /** A block or barrel and its holes, of an engine that the catalogue may have no longer. */
     public static BlockAnswer of(BlockRow block, List<HoleLifeRow> life, Optional<Shelf> shelf, LengthUnit unit) {
         return new BlockAnswer(
                 block.tag,
+                block.kind.label(),
                 block.engine,
                 unit.symbol(),
                 block.openOrder,

@@ -3,7 +3,9 @@ package org.borewright.api.order.answer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import org.borewright.order.Move;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.ReservationRow;
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param customer how the shop knows them
  * @param engine its code
  * @param block the shop's tag; absent for parts alone
+ * @param barrels the tag of each, by the name of its cylinder; absent where they are not told apart
  * @param notes anything
  * @param openedAt when it was noted
  * @param openedOn the day
@@ -38,6 +41,7 @@ public record OrderAnswer(
         String customer,
         String engine,
         @Nullable String block,
+        @Nullable List<OrderAnswer.BarrelAnswer> barrels,
         String notes,
         Instant openedAt,
         LocalDate openedOn,
@@ -45,6 +49,21 @@ public record OrderAnswer(
         @Nullable Instant heldUntil,
         @Nullable List<OrderAnswer.HeldAnswer> held,
         @Nullable JudgementAnswer judgement) {
+
+    /**
+     * A barrel.
+     *
+     * @param cylinder it sits at
+     * @param tag the shop's tag on it
+     */
+    public record BarrelAnswer(String cylinder, String tag) {
+
+        static @Nullable List<BarrelAnswer> of(OrderRow row) {
+            List<BarrelAnswer> barrels = new ArrayList<>();
+            new TreeMap<>(row.barrels).forEach((cylinder, tag) -> barrels.add(new BarrelAnswer(cylinder, tag)));
+            return barrels.isEmpty() ? null : barrels;
+        }
+    }
 
     /**
      * What is put aside of one number.
@@ -89,6 +108,7 @@ public record OrderAnswer(
                 row.customer,
                 row.engine,
                 row.block,
+                BarrelAnswer.of(row),
                 row.notes,
                 row.openedAt,
                 row.openedOn,
@@ -109,6 +129,7 @@ public record OrderAnswer(
                 customer,
                 engine,
                 block,
+                barrels,
                 notes,
                 openedAt,
                 openedOn,

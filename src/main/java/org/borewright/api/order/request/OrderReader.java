@@ -9,6 +9,8 @@ import org.borewright.api.asked.EngineReader;
 import org.borewright.api.asked.Place;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.Engine;
+import org.borewright.catalog.Shelf;
 import org.borewright.catalog.store.Shelves;
 import org.borewright.order.OrderKind;
 import org.borewright.order.desk.OrderDesk;
@@ -40,7 +42,7 @@ public class OrderReader {
     /** A new order. */
     public OrderDesk.Opening opening(byte[] body, String by) {
         Faults faults = Faults.ofBody();
-        Place top = ShortBody.top(body, faults, "kind", "customer", "engine", "block", "notes");
+        Place top = ShortBody.top(body, faults, "kind", "customer", "engine", "block", "barrels", "notes");
         OrderKind kind = top.at("kind").isGiven()
                 ? top.at("kind")
                         .word(List.of(OrderKind.values()), OrderKind::label)
@@ -48,20 +50,23 @@ public class OrderReader {
                 : OrderKind.REBUILD;
         Optional<String> customer = kept(top.at("customer"), top.at("customer").text(), LONGEST_NAME);
         top.at("customer").need("It is not said for whom the order is.");
-        Optional<String> engine = EngineReader.read(top.at("engine"), shelves.catalogue())
-                .map(shelf -> shelf.engine().code());
+        Optional<Engine> engine =
+                EngineReader.read(top.at("engine"), shelves.catalogue()).map(Shelf::engine);
         Optional<String> block = block(top.at("block"), kind);
+        List<OrderDesk.Opening.Barrel> barrels = barrels(top.at("barrels"), kind, block, engine);
         String notes = notes(top.at("notes")).orElse("");
         faults.raise();
-        return new OrderDesk.Opening(kind, customer.orElseThrow(), engine.orElseThrow(), block, notes, by);
+        return new OrderDesk.Opening(
+                kind, customer.orElseThrow(), engine.orElseThrow().code(), block, barrels, notes, by);
     }
 
-    /** Whether a text can be the tag of a block. */
+    /** Whether a text can be the tag of a block or barrel. */
     public static boolean isTag(String text) {
         return TAG.matcher(text).matches();
     }
 
-    private static Optional<String> block(Place place, OrderKind kind) {
+    /** The tag that stands somewhere; notes a fault where it cannot be one. */
+    static Optional<String> tag(Place place) {
         Optional<String> tag = place.text().map(String::strip);
         if (tag.isPresent() && !isTag(tag.get())) {
             place.fault(
@@ -69,6 +74,20 @@ public class OrderReader {
                     "This cannot be a tag.",
                     "1 to 40 letters, digits, hyphens and dots, a letter or digit first");
         }
+        return tag;
+    }
+
+    private static List<OrderDesk.Opening.Barrel> barrels(
+            Place place, OrderKind kind, Optional<String> block, Optional<Engine> engine) {
+        if (place.isGiven() && kind == OrderKind.PARTS_ALONE) {
+            place.fault(ProblemType.WRONG_FORM, "An order for parts alone has no barrels in the shop.", "no tags");
+            return List.of();
+        }
+        return new BarrelsReader(block).read(place, engine);
+    }
+
+    private static Optional<String> block(Place place, OrderKind kind) {
+        Optional<String> tag = tag(place);
         if (kind == OrderKind.REBUILD) {
             place.need("The block has no tag: the life of its holes is kept by it.");
         } else if (tag.isPresent()) {

@@ -56,6 +56,12 @@ class EngineLookupTest {
         }
         assertThat(engine.path("mayBeBored").booleanValue())
                 .isEqualTo(!line.getField("construction").equals("plated"));
+        assertThat(engine.path("separateBarrels").booleanValue())
+                .isEqualTo(List.of("iron barrel", "sleeved aluminium barrel", "plated")
+                                .contains(line.getField("construction"))
+                        && linesOf("cylinders.csv", code).stream()
+                                .allMatch(hole ->
+                                        hole.getField("pitch_to_next_mm").isEmpty()));
         isLength(engine.at("/bore/nominal"), line.getField("bore_mm"));
         isLength(engine.at("/bore/asNew/least"), line.getField("new_bore_least_mm"));
         isLength(engine.at("/bore/asNew/greatest"), line.getField("new_bore_greatest_mm"));
