@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -43,6 +44,12 @@ final class Looks {
     /** Whether an answer says a sentence already, so that it need not stand a second time. */
     static boolean tells(String says, String sentence) {
         return says.contains(sentence.replaceAll("\\.$", ""));
+    }
+
+    /** Whether a ring gap is one of the rings that were sold: of a design with one set of rings no set is named. */
+    static boolean runs(Map<String, Object> gap, List<String> sold) {
+        Object set = gap.get("ringSet");
+        return set == null || sold.isEmpty() || sold.stream().anyMatch(set::equals);
     }
 
     /** A unit of length in a sentence, where "in" alone would be read as another word. */

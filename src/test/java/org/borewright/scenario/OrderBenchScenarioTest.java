@@ -116,25 +116,8 @@ class OrderBenchScenarioTest {
     /** Two sets of rings are made for the pistons of this single, and their gaps differ: the one that was sold is signed, not the other. */
     @Test
     void theRingsThatWereSoldRunOnThePistons() {
-        String piston = "\"engine\":\"BRIMSLEIGH-S34\",\"unit\":\"mm\",\"size\":\"+0.020 in\",\"temperature\":20,"
-                + "\"pistonTemperature\":20,\"gauge\":{\"name\":\"BG-1\"},\"deckFlatness\":0.01,"
-                + "\"pistons\":[{\"tag\":\"A\",\"number\":\"KV-BS34-020A\",\"diameter\":83.972,\"mass\":414}],";
-        String honed = "{" + piston
-                + "\"roomTemperature\":true,\"ringSet\":\"%s\",\"cylinders\":[{\"cylinder\":\"1\",\"tag\":\"A\","
-                + "\"grid\":{\"depths\":[15,50,85],\"axes\":[\"thrust\",\"pin\"],"
-                + "\"readings\":[[84.080,84.080],[84.089,84.088],[84.096,84.096]]}}]}";
-        Orders order = Orders.opened("BRIMSLEIGH-S34", "rebuild", "OB-" + ++tags);
-        order.does("survey", """
-                {"engine":"BRIMSLEIGH-S34","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},
-                 "deckFlatness":0.01,"skimmedBefore":0,"presentSize":{"size":"+0.010 in","knownFrom":"record"},
-                 "cylinders":[{"cylinder":"1","diameter":83.950}]}""").statusCode(200);
-        order.does("quotes", "{\"size\":\"+0.020 in\"}")
-                .statusCode(201)
-                .body("offer.parts.covers.flatten().number", hasItems("KV-BS34-020A", "KV-BS34-R020F"));
-        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
-        order.does("confirm", "{" + piston + "\"cylinders\":[{\"cylinder\":\"1\",\"diameter\":83.950}]}")
-                .statusCode(200);
+        Orders order = Orders.confirmedOfTwoRingSets("OB-" + ++tags);
+        String honed = Orders.HONED_OF_TWO_RING_SETS;
 
         order.does("finish", honed.formatted("KV-BS34-R020"))
                 .statusCode(409)

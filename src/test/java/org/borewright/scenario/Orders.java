@@ -33,6 +33,15 @@ public final class Orders {
              "cylinders":[{"cylinder":"1","tag":"A","grid":{"depths":[10,32,55],"axes":["thrust","pin"],
               "readings":[[54.150,54.149],[54.151,54.150],[54.152,54.150]]}}]}""";
 
+    private static final String PISTON_OF_TWO_RING_SETS = """
+            {"engine":"BRIMSLEIGH-S34","unit":"mm","size":"+0.020 in","temperature":20,"pistonTemperature":20,"gauge":{"name":"BG-1"},
+             "deckFlatness":0.01,"pistons":[{"tag":"A","number":"KV-BS34-020A","diameter":83.972,"mass":414}],""";
+
+    /** To be formatted with the ring set that runs on the piston. */
+    public static final String HONED_OF_TWO_RING_SETS = PISTON_OF_TWO_RING_SETS + """
+             "roomTemperature":true,"ringSet":"%s","cylinders":[{"cylinder":"1","tag":"A","grid":{"depths":[15,50,85],
+              "axes":["thrust","pin"],"readings":[[84.080,84.080],[84.089,84.088],[84.096,84.096]]}}]}""";
+
     private final long number;
     private int version;
 
@@ -91,6 +100,21 @@ public final class Orders {
         } finally {
             senders.shutdown();
         }
+    }
+
+    /** A single whose pistons two ring sets are made for, sold with KV-BS34-R020F, up to the confirmed piston. */
+    public static Orders confirmedOfTwoRingSets(String block) {
+        Orders order = opened("BRIMSLEIGH-S34", "rebuild", block);
+        order.does("survey", """
+                {"engine":"BRIMSLEIGH-S34","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},
+                 "deckFlatness":0.01,"skimmedBefore":0,"presentSize":{"size":"+0.010 in","knownFrom":"record"},
+                 "cylinders":[{"cylinder":"1","diameter":83.950}]}""").statusCode(200);
+        order.does("quotes", "{\"size\":\"+0.020 in\"}").statusCode(201);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        order.does("confirm", PISTON_OF_TWO_RING_SETS + "\"cylinders\":[{\"cylinder\":\"1\",\"diameter\":83.950}]}")
+                .statusCode(200);
+        return order;
     }
 
     public long number() {

@@ -7,6 +7,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.Optional;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.page.Page;
@@ -35,6 +36,7 @@ public class HoneSheet {
      * @param ringsOnly whether nothing is honed at all
      * @param size of the pistons that were sold; absent before the yes, and for rings only
      * @param plan the answer of the bench that was confirmed; absent before
+     * @param rings the ring sets that were sold: the gaps of others are nobody's concern
      */
     @CheckedTemplate(basePath = "page")
     record HonePage(
@@ -42,7 +44,9 @@ public class HoneSheet {
             boolean confirmed,
             boolean ringsOnly,
             @Nullable String size,
-            @Nullable Object plan) implements TemplateInstance {}
+            @Nullable Object plan,
+            List<String> rings)
+            implements TemplateInstance {}
 
     /** The sheet; before the pistons are confirmed there is none, and it says so. */
     @GET
@@ -56,6 +60,7 @@ public class HoneSheet {
                 folder.isConfirmed(),
                 folder.isRingsOnly(),
                 folder.size().orElse(null),
-                plan.orElse(null)));
+                plan.orElse(null),
+                folder.ringSets()));
     }
 }

@@ -34,7 +34,10 @@ record Honed(Answer plan, Form form, Optional<Answer> judged) {
                 .map(form -> form.only(name -> !name.equals("/date")));
         return new Honed(
                 plan,
-                sent.or(() -> paired.map(paper -> begun(cylinders, Recalled.of(paper), plan)))
+                sent.or(() -> paired.map(paper -> begun(cylinders, Recalled.of(paper), plan)
+                                .with(
+                                        "/ringSet",
+                                        folder.ringSets().stream().findFirst().orElse(""))))
                         .orElseGet(() -> Sheet.blank(cylinders)),
                 last.map(paper -> Answer.of(paper)));
     }

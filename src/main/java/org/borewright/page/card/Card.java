@@ -1,6 +1,7 @@
 package org.borewright.page.card;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.jspecify.annotations.Nullable;
@@ -29,8 +30,9 @@ record Card(
      * @param at when
      * @param by who
      * @param told the answer that was kept, figure for figure
+     * @param rings the ring sets that were sold: the gaps of others are nobody's concern
      */
-    record Confirmed(Instant at, String by, Map<String, Object> told) {}
+    record Confirmed(Instant at, String by, Map<String, Object> told, List<String> rings) {}
 
     /** When its pistons were confirmed, else when the order was opened: what it is printed as of. */
     Instant asOf() {

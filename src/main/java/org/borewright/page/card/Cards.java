@@ -3,6 +3,7 @@ package org.borewright.page.card;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import org.borewright.api.order.OrderResource;
 import org.borewright.api.order.answer.OrderAnswer;
@@ -55,7 +56,13 @@ class Cards {
             case CONFIRMED, FINISHED, RELEASED ->
                 PaperRow.last(order.number, PaperRow.Kind.BENCH)
                         .map(paper -> new Card.Confirmed(
-                                paper.at, paper.by, Told.of(paper.answer.getBytes(StandardCharsets.UTF_8))));
+                                paper.at,
+                                paper.by,
+                                Told.of(paper.answer.getBytes(StandardCharsets.UTF_8)),
+                                QuoteRow.of(order.number, order.acceptedQuote)
+                                        .map(quote ->
+                                                quote.ringSets.stream().sorted().toList())
+                                        .orElse(List.of())));
             case RECEIVED, SURVEYED, QUOTED, ACCEPTED, DECLINED, WITHDRAWN -> Optional.empty();
         };
     }

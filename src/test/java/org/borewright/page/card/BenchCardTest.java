@@ -144,6 +144,23 @@ class BenchCardTest {
         assertThat(page(order)).contains("Piston, measured B ", "Hone 54.149 ").doesNotContain("measured A ");
     }
 
+    /** Two sets of rings are made for the piston: the gaps of the one that was sold stand on card and hone sheet, and no other. */
+    @Test
+    void theGapsAreThoseOfTheRingsThatWereSold() {
+        Orders order = Orders.confirmedOfTwoRingSets("BC-RINGS");
+
+        assertThat(page(order)).contains("rings KV-BS34-R020F.").containsOnlyOnce("Ring gap, top");
+        assertThat(given().accept("text/html")
+                        .get("/orders/" + order.number() + "/hone")
+                        .asString())
+                .contains("KV-BS34-R020F")
+                .doesNotContain("KV-BS34-R020<");
+        assertThat(given().accept("text/html")
+                        .get("/orders/" + order.number() + "/finish")
+                        .asString())
+                .contains("<option value=\"KV-BS34-R020F\" selected>");
+    }
+
     @Test
     void theCodeLeadsBackToTheOrderFromThePageAndFromPaper() throws IOException {
         Orders order = confirmed();

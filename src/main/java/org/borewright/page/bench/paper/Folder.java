@@ -53,15 +53,27 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
 
     /** The numbers of the pistons that were sold for a hole, or that the owner brings, first the one that is covered first. */
     public List<String> pistonsFor(String cylinder) {
-        return offer.stream()
-                .flatMap(sold -> Stream.concat(sold.at("parts").items().stream(), Stream.of(sold.at("ownPistons"))))
-                .flatMap(line -> line.at("covers").items().stream())
-                .filter(covers ->
-                        covers.at("part").text().filter("piston"::equals).isPresent())
+        return sold("piston")
                 .filter(covers -> covers.at("cylinders").items().stream()
                         .anyMatch(name -> name.text().filter(cylinder::equals).isPresent()))
                 .flatMap(covers -> covers.at("number").text().stream())
                 .distinct()
                 .toList();
+    }
+
+    /** The numbers of the ring sets that were sold; none before the yes. */
+    public List<String> ringSets() {
+        return sold("ring set")
+                .flatMap(covers -> covers.at("number").text().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** What the lines of the offer cover, of one kind of part, and the owner's own beside it. */
+    private Stream<Answer> sold(String part) {
+        return offer.stream()
+                .flatMap(sold -> Stream.concat(sold.at("parts").items().stream(), Stream.of(sold.at("ownPistons"))))
+                .flatMap(line -> line.at("covers").items().stream())
+                .filter(covers -> covers.at("part").text().filter(part::equals).isPresent());
     }
 }
