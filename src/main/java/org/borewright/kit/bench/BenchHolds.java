@@ -67,7 +67,7 @@ public final class BenchHolds {
         holds.addAll(complete ? List.of() : ofPistons(pistons));
         holds.addAll(ofQueries(plans.stream().map(HolePlan::hole).toList()));
         holds.addAll(ofMasses(masses, complete));
-        add(holds, Reason.TARGET_NOT_PROVEN, plans, plan -> plan.isTargetOpen() ? plan.targets() : List.of());
+        add(holds, Reason.TARGET_NOT_PROVEN, plans, HolePlan::targets);
         add(holds, past, plans, plan -> plan.isPastWindow() ? plan.ended(Outcome.OUT) : List.of());
         add(holds, Reason.CHECK_OUT, plans, plan -> plan.isPastWindow() ? List.of() : plan.unmended());
         add(holds, Reason.CHECK_UNKNOWN, plans, plan -> plan.ended(Outcome.UNKNOWN));

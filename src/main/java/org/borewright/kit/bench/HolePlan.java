@@ -70,12 +70,7 @@ public record HolePlan(
         return ended(Outcome.OUT).stream().anyMatch(check -> check.rule() == Rule.CLEARANCE_GREATEST);
     }
 
-    /** Whether the gauges cannot prove the target. */
-    boolean isTargetOpen() {
-        return !targets().isEmpty();
-    }
-
-    /** What of the target is not proven. */
+    /** What of the target the gauges cannot prove. */
     List<Check> targets() {
         return ended(Outcome.TOO_CLOSE).stream().filter(HolePlan::isOfTarget).toList();
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongPredicate;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.borewright.measure.Length;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.matching.KuhnMunkresMinimalWeightBipartitePerfectMatching;
@@ -94,18 +95,17 @@ final class Pairing {
                 .toList();
     }
 
-    /** The least worst deviation with which as many holes as ever find a piston, and as few as ever are cut. */
+    /** The least worst deviation with which as many holes as ever find a piston, and as few as ever are cut; 0 where none finds any. */
     private long leastWorst() {
-        long[] rising = Arrays.stream(deviations)
-                .flatMapToLong(Arrays::stream)
-                .filter(weight -> weight < FORBIDDEN)
+        long[] rising = LongStream.concat(
+                        LongStream.of(0), Arrays.stream(deviations).flatMapToLong(Arrays::stream))
                 .map(weight -> weight % CUT)
                 .sorted()
                 .distinct()
                 .toArray();
         int low = 0;
-        int high = Math.max(0, rising.length - 1);
-        long left = rising.length == 0 ? 0 : leftAndCut(rising[high]);
+        int high = rising.length - 1;
+        long left = leftAndCut(rising[high]);
         while (low < high) {
             int middle = (low + high) / 2;
             if (leftAndCut(rising[middle]) == left) {
@@ -114,7 +114,7 @@ final class Pairing {
                 low = middle + 1;
             }
         }
-        return rising.length == 0 ? 0 : rising[low];
+        return rising[low];
     }
 
     /** How many holes are left alone and how many are cut, in one figure in which the former come first. */

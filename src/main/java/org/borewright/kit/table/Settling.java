@@ -147,10 +147,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
 
     /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */
     private static Optional<Reading> height(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
-        boolean isUnplaced = hole.survey().findings().stream()
-                .anyMatch(
-                        finding -> finding.height().isEmpty() && !finding.cut().equals(Length.ZERO));
-        return hole.at20() instanceof Grid grid && isUnplaced && fate.work() == Work.REBORE
+        return hole.at20() instanceof Grid grid && fate.work() == Work.REBORE
                 ? Optional.of(grid.depths().stream()
                                 .filter(height -> hole.cleanUpAt(height, bore, temperature)
                                                 .at(fate.finish(), bore.honeStock())
@@ -186,14 +183,10 @@ public record Settling(SizeRow row, List<Reading> readings) {
                             .at(hole.name())));
         }
         Length barSize = finish.minus(bore.honeStock());
-        Optional<Length> worst = hole.cleanUp().worst();
-        boolean lacksOnlyTheGuard = probed.isPresent()
-                && worst.filter(needed -> needed.isLessThan(barSize)).isPresent();
-        return lacksOnlyTheGuard
-                ? Reading.proving(CleanUpCheck.byBar(worst.orElseThrow(), barSize, hole.ofReading())
-                                .at(hole.name()))
-                        .or(() -> probe(bore, temperature, hole, finish))
-                : probe(bore, temperature, hole, finish);
+        return probed.flatMap(reach -> hole.cleanUp().worst())
+                .flatMap(needed -> Reading.proving(
+                        CleanUpCheck.byBar(needed, barSize, hole.ofReading()).at(hole.name())))
+                .or(() -> probe(bore, temperature, hole, finish));
     }
 
     /** The probe that would settle a finish; empty when the wall cannot lie so near to any axis, or was probed from the bar's own. */

@@ -121,7 +121,7 @@ public record SizeRow(
 
     /**
      * The row of a size that serves, of two makers' pistons the one whose kit can be completed, then the one that takes out less metal: the
-     * shelf decides the day, not the hole; then the one with the better kit. Empty when none of the size serves.
+     * shelf decides the day, not the hole; then the one with the better kit, for what serves has one. Empty when none of the size serves.
      */
     public static Optional<SizeRow> bestAt(Size size, List<SizeRow> table) {
         return table.stream()
@@ -129,7 +129,6 @@ public record SizeRow(
                 .min(Comparator.comparing((SizeRow row) ->
                                 row.kit().filter(Kit::isComplete).isEmpty())
                         .thenComparing(row -> row.choice().orElseThrow().finish())
-                        .thenComparing(row -> row.kit().isEmpty())
                         .thenComparing(row -> row.kit().orElseThrow(), KitFinder.PREFERENCE));
     }
 }

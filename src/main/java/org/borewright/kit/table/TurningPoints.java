@@ -47,7 +47,7 @@ public final class TurningPoints {
         this.bore = fits.shelf().engine().bore();
         this.request = request;
         this.holes = holes;
-        this.open = open(table, request.present().reliable());
+        this.open = table.stream().filter(SizeRow::isOpen).toList();
         this.worn = new WornHoles(fits.shelf().engine(), request.present());
         this.rereading = new Rereading(
                 bore, request.measuring(), request.present().reliable().map(fits::smallestHole));
@@ -107,14 +107,6 @@ public final class TurningPoints {
                 .filter(row -> isCertain(row, reread, pistons(row, hole)))
                 .map(SizeRow::size)
                 .findFirst();
-    }
-
-    /** The rows that nothing but the wear stands against, none below what the holes are now. */
-    private static List<SizeRow> open(List<SizeRow> table, Optional<Size> now) {
-        return table.stream()
-                .filter(SizeRow::isOpen)
-                .filter(row -> now.isEmpty() || row.size().compareTo(now.get()) >= 0)
-                .toList();
     }
 
     private static boolean areOthersCertain(SizeRow row, int hole) {
