@@ -8,8 +8,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.borewright.catalog.Strokes;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.request.Condition;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
@@ -53,6 +55,26 @@ class BenchCautionsTest {
         bench.gauge = gauge(Gauge.Kind.BORE_GAUGE, mm("0.005"), 0);
 
         assertThat(of(List.of(), TwinBench.ofPistons())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-, false", "70.470, true"})
+    void oneDiameterOfAHoleIsCautionedOf(String diameter, boolean told) {
+        assertThat(bench.plan(List.of(), "-", diameter).cautions().contains(Caution.SINGLE_DIAMETER))
+                .isEqualTo(told);
+    }
+
+    /** Finished for 70.445: 70.505 runs as it is, 70.430 is too tight. */
+    @ParameterizedTest
+    @CsvSource({"WORN, -, true", "FINISHED, 70.505, false", "FINISHED, 70.430, true"})
+    void portsAreCautionedOfWhereAHoleIsCut(Condition condition, String diameter, boolean told) {
+        bench.condition = condition;
+        bench.shop.strokes = Strokes.TWO;
+
+        assertThat(bench.plan(bench.pistons("P-050", "70.445", "70.445"), diameter, "70.506")
+                        .cautions()
+                        .contains(Caution.PORTS))
+                .isEqualTo(told);
     }
 
     private List<Caution> of(List<PistonReading> pistons, Measuring with) {

@@ -45,6 +45,12 @@ class BenchHoldsTest {
     }
 
     @Test
+    void everyReasonHasWordsAndAWayOutOfItsOwn() {
+        assertThat(Reason.values()).extracting(Reason::label).doesNotHaveDuplicates();
+        assertThat(Reason.values()).extracting(Reason::wayOut).doesNotHaveDuplicates();
+    }
+
+    @Test
     void whatStandsAgainstTheSizeIsNamedOnce() {
         bench.shop.construction = Construction.PLATED;
 

@@ -53,6 +53,11 @@ class BenchPlanTest {
                 .contains(new Limits(mm("70.4845").plus(together), mm("70.5445").minus(together)));
     }
 
+    @Test
+    void noTwoReadinessesAreToldAlike() {
+        assertThat(Readiness.values()).extracting(Readiness::label).doesNotHaveDuplicates();
+    }
+
     /** The bar stops for the smallest piston of 70.440; the window is what the largest of 70.450 and the smallest leave. */
     @Test
     void withoutPistonsThePlanIsProvisionalAndLosesNothing() {

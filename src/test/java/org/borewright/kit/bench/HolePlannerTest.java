@@ -150,6 +150,25 @@ class HolePlannerTest {
         assertThat(plan.holes()).extracting(HolePlan::work).containsOnly(work);
         assertThat(plan.holds().stream().anyMatch(hold -> hold.reason() == Reason.CHECK_OUT))
                 .isEqualTo(held);
+        assertThat(plan.holes().get(0).checks().stream()
+                        .anyMatch(check -> check.place().equals("honed clean")))
+                .isNotEqualTo(held);
+    }
+
+    /** One piston for two holes, each at its target or to be cut to it: a hole not measured is cut if it is worn, and not if it is finished. */
+    @ParameterizedTest
+    @CsvSource({
+        "WORN,     70.110, -,      A, -",
+        "WORN,     -,      70.110, A, -",
+        "FINISHED, -,      70.505, A, -",
+        "FINISHED, 70.430, -,      -, A"
+    })
+    void aHoleThatIsNotMeasuredIsCutWhereItIsWorn(
+            Condition condition, String first, String second, String one, String other) {
+        bench.condition = condition;
+
+        assertThat(tags(bench.plan(bench.pistons("P-050", "70.445"), first, second)))
+                .containsExactly(one, other);
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -50,6 +51,17 @@ class NextSizeTest {
                         first.equals("70.510")
                                 ? List.of()
                                 : List.of(next.isPresent() ? Reason.PAST_WINDOW : Reason.PAST_LAST_SIZE));
+    }
+
+    /** 70.545 is proven too large for a piston of 70.438, and not for one of 70.440: what is next is a larger size all the same. */
+    @Test
+    void theSizeInHandIsNoNextSize() {
+        bench.condition = Condition.FINISHED;
+
+        assertThat(bench.plan(bench.pistons("P-050", "70.438", "70.438"), "70.545", "70.505")
+                        .next()
+                        .map(larger -> larger.size().label()))
+                .contains("+0.75");
     }
 
     /** All skims together may take 0.3 mm: beyond them no gasket serves any larger size either. */

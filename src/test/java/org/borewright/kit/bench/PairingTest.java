@@ -38,6 +38,7 @@ class PairingTest {
                 // equal worst and total both ways: hole 1 takes the lower
                 "1 2 / 1 2 | 1 2",
                 "3 1 2 / 3 1 2 / 0 0 3 | 2 3 1",
+                "3 2 1 / 2 2 1 | 2 3",
                 // hands: each hole its own
                 ". 3 / 9 . | 2 1",
                 // one of two left pistons stays over, and the right hole stays empty
@@ -46,6 +47,9 @@ class PairingTest {
                 // fewer pistons than holes: the least deviation, then the first hole
                 "3 / 2 / 2 | - 1 -",
                 "0 / 0 / 0 | 1 - -",
+                // hole 1 keeps the piston it has while those after it are asked
+                ". 0 / 1 0 / 1 1 | 2 1 -",
+                ". 1 / 1 . / 0 0 | 2 - 1",
                 // more pistons than holes
                 "3 2 1 | 3",
                 "2 2 2 / 1 1 1 | 1 2",
@@ -91,11 +95,23 @@ class PairingTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"24, 1", "1, 24"})
+    void asManyAsCanBePairedExactlyAre(int holes, int pistons) {
+        assertThat(Pairing.of(alike(holes, pistons)))
+                .hasSize(holes)
+                .startsWith(Optional.of(0))
+                .filteredOn(Optional::isPresent)
+                .hasSize(1);
+    }
+
+    @ParameterizedTest
     @CsvSource({"25, 1", "1, 25"})
     void moreThanCanBePairedExactlyIsRefused(int holes, int pistons) {
-        List<List<Optional<Deviation>>> all = Collections.nCopies(
-                holes, Collections.nCopies(pistons, Optional.of(new Deviation(Length.ZERO, false))));
-        assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(all));
+        assertThatIllegalArgumentException().isThrownBy(() -> Pairing.of(alike(holes, pistons)));
+    }
+
+    private static List<List<Optional<Deviation>>> alike(int holes, int pistons) {
+        return Collections.nCopies(holes, Collections.nCopies(pistons, Optional.of(new Deviation(Length.ZERO, false))));
     }
 
     private static List<List<Optional<Deviation>>> matrix(String text) {

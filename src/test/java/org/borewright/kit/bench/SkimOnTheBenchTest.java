@@ -9,10 +9,12 @@ import org.borewright.catalog.Strokes;
 import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
+import org.borewright.fit.Rule;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.request.Deck;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +39,19 @@ class SkimOnTheBenchTest {
         assertThat(plan().holds())
                 .extracting(BenchHold::reason)
                 .isEqualTo(held ? List.of(Reason.SIZE_BLOCKED) : List.of());
+    }
+
+    /** 1.9 mm between piston and head as made. */
+    @Test
+    void aSkimThatBringsThePistonTooNearTheHeadIsShownWithItsChecks() {
+        bench.deck = TwinBench.skimmed("0.1", Optional.of(Length.ZERO));
+        bench.shop.pistonToHead = new Limits(mm("1.9"), mm("2.4"));
+
+        assertThat(plan().holds())
+                .filteredOn(hold -> hold.reason() == Reason.SIZE_BLOCKED)
+                .flatExtracting(BenchHold::checks)
+                .extracting(Check::rule)
+                .contains(Rule.PISTON_TO_HEAD_LEAST);
     }
 
     /** 0.05 mm at the most, U 0.010: proven flat to 0.040, proven not from 0.060 on; then a skim of what was found and U makes it flat. */

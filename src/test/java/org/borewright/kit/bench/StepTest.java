@@ -11,6 +11,7 @@ import org.borewright.catalog.Hand;
 import org.borewright.catalog.RodEnd;
 import org.borewright.catalog.Strokes;
 import org.borewright.kit.TwinShop;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -45,5 +46,10 @@ class StepTest {
                 .containsExactlyElementsOf(Arrays.stream(Step.values())
                         .filter(step -> !OF_SOME.contains(step))
                         .toList());
+    }
+
+    @Test
+    void everyStepIsASentenceOfItsOwn() {
+        assertThat(Step.values()).extracting(Step::text).doesNotHaveDuplicates().allMatch(text -> text.endsWith("."));
     }
 }

@@ -8,9 +8,12 @@ import java.util.Optional;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.MassRange;
 import org.borewright.kit.bench.BenchHold.Reason;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The numbers allow 200 to 201 g bare; the set may differ by 2 g. */
 class WeighedTest {
@@ -54,6 +57,20 @@ class WeighedTest {
                 .extracting(Check::rule, Check::outcome)
                 .containsExactly(Rule.MASS_SPREAD, outcome);
         assertThat(plan.readiness()).isEqualTo(Readiness.PROVISIONAL);
+    }
+
+    /** It is not that the others were not weighed. */
+    @ParameterizedTest
+    @EnumSource(Weighed.class)
+    void oneAloneHasNothingToBeSetAgainst(Weighed weighed) {
+        assertThat(weighed.spread(List.of(Optional.empty()), List.of(new MassRange(200_000, 201_000)), 2_000)
+                        .outcome())
+                .isEqualTo(Outcome.NOT_CHECKED);
+    }
+
+    @Test
+    void theWordsAreTyped() {
+        assertThat(Weighed.values()).extracting(Weighed::label).containsExactly("bare", "with pin and clips");
     }
 
     private PistonReading piston(String tag, Long milligrams) {

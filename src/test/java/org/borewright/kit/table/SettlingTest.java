@@ -7,11 +7,13 @@ import static org.borewright.kit.TwinShop.survey;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling.Reading;
 import org.borewright.kit.table.Settling.What;
 import org.borewright.measure.Length;
+import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grids;
@@ -37,6 +39,10 @@ class SettlingTest {
         "70.010 / 70.060 / 70.020, SCORED 0.01 -, , ",
         // 70.060 + 0.16 at the best: +0.25 is out, +0.50 certain
         "70.010 / 70.060 / 70.020, SCORED 0.08 -, , ",
+        // nor where it lies counts where the wear alone may be too much: 2·70.080 − 70 + 0.04 = 70.200
+        "70.080 / 70.080 / 70.080, SCORED 0.01 -, PROBE_WALL, ",
+        // the bar leaves a better surface than any that it finds
+        "70.010 / 70.100 / 70.020, FINISH_POOR - -, PROBE_WALL, ",
         // it takes nothing out, and its height tells nothing
         "70.010 / 70.100 / 70.020, BROKEN_FIN 0.02 -, PROBE_WALL, ",
         "70.010 / 70.100 / 70.020, SCORED 0.00 -, PROBE_WALL, ",
@@ -52,6 +58,25 @@ class SettlingTest {
                         .flatMap(reading -> reading.heights().stream())
                         .toList())
                 .isEqualTo(words(heights).stream().map(TwinShop::mm).toList());
+    }
+
+    /** Finished for a piston of 69.940 to 69.950, of which the smaller bears 70.040: 70.042 is too close to call. */
+    @ParameterizedTest
+    @CsvSource({"STAIN, MEASURE_PISTONS", "FINISH_POOR, PUT_RIGHT_FIRST"})
+    void aHoleThatIsLeftIsSettledByItsPistonOnceItsSurfaceIs(Finding.Kind kind, What next) {
+        Finding seen = new Finding(kind, Optional.empty(), Optional.empty());
+        List<CylinderSurvey> holes = List.of(survey("1", "70.042", seen), survey("2", "70.010"));
+        Match match = shop.ask(shop.request(Condition.FINISHED, "", holes));
+
+        assertThat(Settling.at(
+                                shop.shelf().engine().bore(),
+                                Temperature.REFERENCE,
+                                match.surveyed(),
+                                match.table().get(0))
+                        .orElseThrow()
+                        .readings())
+                .extracting(Reading::what)
+                .containsExactly(next);
     }
 
     /** A reading far off its neighbours is asked for again, before anything else. */

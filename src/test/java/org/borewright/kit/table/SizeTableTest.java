@@ -105,9 +105,21 @@ class SizeTableTest {
     }
 
     /** Outside 78.000 as made the wall bears +1.00: (78.000 − 71.050)/2 − 0.02 = 3.455; a sleeve of 75.593 bears no more than +0.50. */
-    @ParameterizedTest(name = "sleeve of {0}: {1} left after standard")
-    @CsvSource({", 4", "75.593, 2"})
-    void aSleeveFittedSinceTakesRebuildsWithIt(Length outside, int left) {
+    @ParameterizedTest(name = "sleeves of {0} and {1}: {2} left after standard")
+    @CsvSource({", , 4", "75.593, , 2", "75.593, 75.593, 2"})
+    void aSleeveFittedSinceTakesRebuildsWithIt(Length first, Length second, int left) {
+        List<CylinderSurvey> holes = List.of(sleeved("1", "70.110", first), sleeved("2", "70.020", second));
+
+        assertThat(shop.ask(shop.request(Condition.WORN, "standard", holes))
+                        .table()
+                        .get(0)
+                        .left()
+                        .orElseThrow()
+                        .byMetal())
+                .isEqualTo(left);
+    }
+
+    private static CylinderSurvey sleeved(String cylinder, String diameter, Length outside) {
         Wall wall = new Wall(
                 Optional.empty(),
                 Optional.empty(),
@@ -115,15 +127,7 @@ class SizeTableTest {
                 Optional.ofNullable(outside),
                 Optional.empty(),
                 outside != null);
-        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
-
-        assertThat(shop.ask(shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.020"))))
-                        .table()
-                        .get(0)
-                        .left()
-                        .orElseThrow()
-                        .byMetal())
-                .isEqualTo(left);
+        return new CylinderSurvey(cylinder, new SingleDiameter(mm(diameter)), wall, List.of());
     }
 
     @Test
@@ -171,6 +175,19 @@ class SizeTableTest {
         assertThat(half.kit()).isEmpty();
         assertThat(half.gasket().orElseThrow().gaskets().kit().number()).hasToString("GK-1");
         assertThat(half.gasket().orElseThrow().fits()).isFalse();
+    }
+
+    /** GK-1 stands first, but cannot be had. */
+    @Test
+    void theGasketsOfARowAreThoseOfItsKit() {
+        shop.gaskets.add(TwinShop.gasket("GK-2", "73"));
+        shop.offer("GK-2", "30", 5);
+        shop.lastOf("GK-1", 0);
+
+        SizeRow half = shop.worn("standard", "70.110", "70.020").table().get(2);
+
+        assertThat(half.gaskets().get(0).gaskets().kit().number()).hasToString("GK-1");
+        assertThat(half.gasket().orElseThrow().gaskets().kit().number()).hasToString("GK-2");
     }
 
     private List<String> labels() {

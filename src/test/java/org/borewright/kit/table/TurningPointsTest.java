@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Readings of a 70.000 mm twin that would change its size, worked by hand: 2·D − 70.000 + 0.040 + 2U ≤ finish − 0.050, so that D may be
@@ -128,12 +129,13 @@ class TurningPointsTest {
         assertThat(told(shop.worn("+0.25", first, second))).isEqualTo(points);
     }
 
-    /** The second maker's +0.25 finishes at 70.240 and bears 70.069 7: a size that serves already is no smaller one. */
-    @Test
-    void anotherMakersPistonsOfTheSameSizeTurnNothing() {
+    /** The second maker's +0.25 finishes at 70.240 and bears 70.069 7: a size that serves already is no smaller one, nor a larger. */
+    @ParameterizedTest
+    @ValueSource(strings = {"70.072", "70.060"})
+    void anotherMakersPistonsOfTheSameSizeTurnNothing(String first) {
         TwoMakers makers = new TwoMakers(shop, "0.240", "40");
 
-        assertThat(told(makers.ask(shop.request(Condition.WORN, "standard", TwinShop.surveys("70.072", "70.050")))))
+        assertThat(told(makers.ask(shop.request(Condition.WORN, "standard", TwinShop.surveys(first, "70.050")))))
                 .isEqualTo("1 above 70.0747 +0.50; 2 above 70.0747 +0.50");
     }
 

@@ -52,6 +52,11 @@ class FinishTest {
         assertThat(finish.cautions()).contains(Caution.TWO_AXES);
     }
 
+    @Test
+    void noTwoJudgementsAreToldAlike() {
+        assertThat(Judgement.values()).extracting(Judgement::label).doesNotHaveDuplicates();
+    }
+
     /** Tolerance 70.440 to 70.450: the clearance is proven, the piston is not. */
     @Test
     void aPistonTooCloseToCallIsNotSignedFor() {
