@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
@@ -127,6 +129,41 @@ class TurningPointsTest {
         shop.rings.add(new RingSet(TwinShop.no("R-034"), "DESIGN-1", "+0.34", mm("70.34"), List.of(larger)));
 
         assertThat(told(shop.worn("+0.25", first, second))).isEqualTo(points);
+    }
+
+    /** The hone of +0.25 bears hole 2 wherever its wall lies, but not hole 1: a nearer wall brings +0.50, and no less. */
+    @Test
+    void aSizeThatAnotherHoleIsTooLargeForIsNotBrought() {
+        Wall wall = TwinShop.probed(new Wall.Reach(mm("35.207"), false));
+        CylinderSurvey second = new CylinderSurvey("2", new SingleDiameter(mm("70.232")), wall, List.of());
+
+        assertThat(told(shop.ask(
+                        shop.request(Condition.WORN, "+0.25", List.of(TwinShop.survey("1", "70.245"), second)))))
+                .isEqualTo("1 above 70.4397 +1.00; 1 at most 70.2397 +0.25; "
+                        + "2 above 35.3247 +1.00; 2 at most 35.1997 +0.50");
+    }
+
+    /** Never bored, with a second grade that is 0.05 larger and bears 70.045 3 to 70.084 7; between it and the smaller one lies a gap. */
+    @Test
+    void theLimitOfASmallerGradeThatIsPassedAlreadyTurnsNothing() {
+        shop.construction = Construction.PLATED;
+        shop.pistons.set(0, TwinShop.piston("P-STD", "standard", "0", Optional.of("A")));
+        Piston small = shop.pistons.get(0);
+        PistonShape shape = small.shape();
+        PistonShape larger = new PistonShape(
+                shape.diameter().plus(mm("0.05")),
+                shape.nominalBore(),
+                shape.clearance(),
+                shape.crown(),
+                shape.grooves(),
+                shape.pinSeat(),
+                shape.clipSeat(),
+                shape.mass());
+        shop.pistons.add(new Piston(
+                TwinShop.no("P-STD-B"), small.design(), small.size(), small.hand(), Optional.of("B"), larger));
+        shop.offer("P-STD-B", "40", 10);
+
+        assertThat(told(shop.worn("standard", "70.060", "70.010"))).isEqualTo("1 above 70.0847 -; 2 above 70.0347 -");
     }
 
     /** The second maker's +0.25 finishes at 70.240 and bears 70.069 7: a size that serves already is no smaller one, nor a larger. */
