@@ -64,6 +64,39 @@ class HoldsMatchTest {
                 .isEqualTo(held);
     }
 
+    /** The bar comes to 70.950 at +1.00, the last size: as far as the probed wall, it cannot be told; beside it the wall need not be probed. */
+    @Test
+    void aProbedWallThatIsTooCloseIsReadAgainAndNotProbedAgain() {
+        TwinShop shop = new TwinShop();
+        Wall wall = TwinShop.probed(new Wall.Reach(mm("35.475"), true));
+        CylinderSurvey close = TwinShop.survey("1", "70.900").with(wall);
+
+        Match match =
+                shop.ask(shop.request(Condition.WORN, "standard", List.of(close, TwinShop.survey("2", "70.300"))));
+
+        assertThat(match.ruling().holds())
+                .extracting(Hold::reason, Hold::cylinders)
+                .containsExactly(tuple(Hold.Reason.READING_TOO_CLOSE, List.of("1")));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aFindingWithoutADepthIsNamedWhereItStandsInTheWay(Condition condition) {
+        TwinShop shop = new TwinShop();
+        String diameter = condition == Condition.WORN ? "70.300" : "70.250";
+
+        Match match = shop.ask(shop.request(
+                condition,
+                "standard",
+                List.of(TwinShop.survey("1", diameter, found(Finding.Kind.SCORED)), TwinShop.survey("2", diameter))));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(match.ruling().holds())
+                .filteredOn(hold -> hold.reason() == Hold.Reason.DEPTH_NOT_MEASURED)
+                .extracting(Hold::cylinders)
+                .containsExactly(List.of("1"));
+    }
+
     @ParameterizedTest
     @EnumSource
     void aluminiumAndALooseSleeveArePutRightEachInItsOwnWay(Condition condition) {
