@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,9 @@ class ContractParametersTest {
 
     private static final Contract CONTRACT = Contract.read();
     private static final String KNOWN = "known here: ";
+
+    /** What the service answers does not depend on what is planted in the contract: the same is asked once. */
+    private static final Map<Asked, Answer> ANSWERS = new HashMap<>();
 
     @Test
     void theNamesAreThoseThatTheServiceKnows() {
@@ -90,11 +94,8 @@ class ContractParametersTest {
     /** What the service says it knows, when it is asked for something else. */
     private static Set<String> known(Operation operation) {
         Asked right = right(operation);
-        String limit = right.and("nobody-knows=1")
-                .answer()
-                .json()
-                .at("/errors/0/limit")
-                .asText();
+        String limit =
+                answer(right.and("nobody-knows=1")).json().at("/errors/0/limit").asText();
         assertThat(limit).startsWith(KNOWN);
         TreeSet<String> known =
                 Arrays.stream(limit.replace(KNOWN, "").split(", ")).collect(Collectors.toCollection(TreeSet::new));
@@ -103,7 +104,11 @@ class ContractParametersTest {
     }
 
     private static boolean isFine(Asked asked) {
-        return asked.answer().status() < 300;
+        return answer(asked).status() < 300;
+    }
+
+    private static Answer answer(Asked asked) {
+        return ANSWERS.computeIfAbsent(asked, Asked::answer);
     }
 
     /** The right request without any parameter. */
@@ -183,7 +188,7 @@ class ContractParametersTest {
         }
 
         private void isUsual(String value) {
-            if (!told(with(value)).equals(told(right.answer()))) {
+            if (!told(with(value)).equals(told(answer(right)))) {
                 found.add("%s: %s is not the usual value".formatted(name, value));
             }
         }
@@ -193,9 +198,7 @@ class ContractParametersTest {
         }
 
         private Answer with(String value) {
-            return right.at(right.path())
-                    .and(name + "=" + Provoked.escaped(value))
-                    .answer();
+            return answer(right.at(right.path()).and(name + "=" + Provoked.escaped(value)));
         }
     }
 }
