@@ -42,7 +42,7 @@ final class KitAssembly {
                 missing.add(missing(needs.get(i), Math.toIntExact(search.obtainable(i, 0))));
             }
         }
-        Cover cover = search.only(coverable).best();
+        Cover cover = (missing.isEmpty() ? search : search.only(coverable)).best();
         return new Kit(
                 outfit, gaskets, needs, lines(cover, coverable), cover.surplus(coverable), missing, cover.total());
     }
