@@ -67,7 +67,7 @@ public record Hold(
         /** A reading that may be a slip. */
         READINGS_QUERIED(
                 "A reading may be a slip, and nothing is computed from that cylinder's grid.",
-                "Read the places named again: correct what was a slip, or say with readingsChecked that they were read again and stand."),
+                "Read the places named again: correct what was a slip, or say (readingsChecked) that they were read again and stand."),
         /** No diameter at all. */
         NOT_MEASURED("Nothing was measured in a cylinder.", "Measure it: three depths by two axes at the least."),
         /** A defect without a depth. */

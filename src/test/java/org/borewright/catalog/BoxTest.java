@@ -35,6 +35,13 @@ class BoxTest {
         assertThatIllegalArgumentException().isThrownBy(() -> pack(contents)).withMessage("box PACK-1 holds nothing");
     }
 
+    /** What catalog-data/README.md promises whoever packs the boxes. */
+    @Test
+    void thereIsAMostOfBoxesThatAreTriedTogether() {
+        assertThat(Box.mostWays()).isEqualTo(50_000);
+        assertThat(Box.mostPacks()).isEqualTo(10);
+    }
+
     @Test
     void anEmptyBoxIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> pack(Map.of())).withMessage("box PACK-1 holds nothing");

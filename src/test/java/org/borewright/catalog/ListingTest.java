@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.borewright.catalog.load.Delivery;
 import org.borewright.catalog.store.Stocktaking;
+import org.borewright.kit.TwinShop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,15 +18,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is known of a number: what it is, where it is used, which boxes hold it. The two engines of the small catalogue. */
 class ListingTest {
 
-    private static final Catalogue SMALL = small();
+    private final Catalogue small = small();
 
     private static Catalogue small() {
         Delivery delivery = Delivery.from(Path.of("src/test/resources/catalog-small"));
         return Stocktaking.of(delivery.rows(), delivery.revision(), Instant.EPOCH);
     }
 
-    private static Listing listing(String number) {
-        return SMALL.listing(new PartNumber(number)).orElseThrow();
+    private Listing listing(String number) {
+        return small.listing(new PartNumber(number)).orElseThrow();
     }
 
     private static String uses(Listing listing) {
@@ -79,7 +81,7 @@ class ListingTest {
         Withdrawal withdrawal = new Withdrawal(never, Withdrawal.State.NEVER_MADE, Optional.empty(), "listed");
 
         Catalogue catalogue = Catalogue.of(
-                SMALL.revision(), Instant.EPOCH, SMALL.shelves().values(), Map.of(never, withdrawal), SMALL.offers());
+                small.revision(), Instant.EPOCH, small.shelves().values(), Map.of(never, withdrawal), small.offers());
 
         Listing listing = catalogue.listing(never).orElseThrow();
         assertThat(listing.withdrawal()).contains(withdrawal);
@@ -87,9 +89,43 @@ class ListingTest {
         assertThat(listing.uses()).isEmpty();
     }
 
+    private static String usesIn(TwinShop shop, String number) {
+        Catalogue catalogue = Catalogue.of(
+                new Revision("test-fit", "test-offers"),
+                Instant.EPOCH,
+                List.of(shop.shelf()),
+                shop.withdrawals,
+                new Offers(shop.offers));
+        return uses(catalogue.listing(TwinShop.no(number)).orElseThrow());
+    }
+
+    /** As where the rings of two sizes are gapped from one set. */
+    @Test
+    void aNumberOfTwoSizesIsUsedAtBothSmallerFirst() {
+        TwinShop shop = new TwinShop();
+        RingSet half = shop.rings.get(2);
+        shop.rings.add(new RingSet(half.number(), half.design(), "+0.25", half.nominalBore(), half.rings()));
+
+        assertThat(usesIn(shop, "R-050")).isEqualTo("TWIN-1 +0.25; TWIN-1 +0.50");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "P-050 1 R-050 1, TWIN-1 +0.50",
+        "R-075 1 P-050 1 PIN-1 1, TWIN-1 +0.50; TWIN-1 +0.75",
+        "PIN-1 1 CLIP-1 2, TWIN-1 any size",
+        "NOBODYS-1 4, ''",
+    })
+    void aBoxIsUsedAtTheSizesOfWhatIsInIt(String contents, String uses) {
+        TwinShop shop = new TwinShop();
+        shop.box("BOX-1", Box.Kind.CYLINDER_BOX, contents, "70", 2);
+
+        assertThat(usesIn(shop, "BOX-1")).isEqualTo(uses);
+    }
+
     @Test
     void everyNumberThatIsOfferedIsListed() {
-        assertThat(SMALL.listings().keySet())
-                .containsAll(SMALL.offers().byNumber().keySet());
+        assertThat(small.listings().keySet())
+                .containsAll(small.offers().byNumber().keySet());
     }
 }

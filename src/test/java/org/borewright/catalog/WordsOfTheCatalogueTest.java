@@ -26,6 +26,11 @@ class WordsOfTheCatalogueTest {
                         Construction.values(),
                         Construction::label,
                         "block, dry sleeve, wet liner, iron barrel, sleeved aluminium barrel, plated, bare aluminium-silicon"),
+                words(
+                        Construction.values(),
+                        Construction::renewal,
+                        "a sleeve fitted in the hole, another sleeve, another liner, another barrel, or a sleeve fitted in this one, "
+                                + "another sleeve, another barrel, or a new plating, another block, or an iron sleeve"),
                 words(Hand.values(), Hand::label, "any, left, right, front, rear"),
                 words(
                         Layout.values(),

@@ -40,6 +40,16 @@ class SettingRingTest {
                 .isEqualTo(atReference);
     }
 
+    /** The other way about: in iron at 26 °C, 80.000 mm at 20 °C shows 80.005 472 less the 0.005 520 that the ring had grown. */
+    @ParameterizedTest
+    @CsvSource({"26, 79.999952", "20, 80.000000"})
+    void aHoleShowsLessByWhatTheRingHadGrown(BigDecimal celsius, Length read) {
+        Temperature warm = Temperature.parse(celsius, Scale.CELSIUS);
+        SettingRing ring = new SettingRing(Length.parseMillimetres("80.000"), warm, SettingRing.STEEL);
+        assertThat(new Expansion(11.4e-6, 0).asRead(Length.parseMillimetres("80.000"), ring.growth(), warm))
+                .isEqualTo(read);
+    }
+
     @ParameterizedTest
     @CsvSource({"0", "-0.000001"})
     void aRingWithoutASizeIsRefused(Length size) {

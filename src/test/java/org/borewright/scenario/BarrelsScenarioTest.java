@@ -81,6 +81,10 @@ class BarrelsScenarioTest {
                 .body("life[1].largest.nm", equalTo(61_807_000))
                 .body("openOrder", equalTo((int) second.number()));
         life("-X").body("life.barrel.unique()", contains(sign + "-a", sign + "-b", sign + "-c", sign + "-d"));
+        given().get("/api/orders?block=" + sign + "-B")
+                .then()
+                .body("orders.number", contains((int) first.number(), (int) second.number()));
+        given().get("/api/orders?block=" + sign + "-E").then().body("orders.number", contains((int) second.number()));
         second.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
         life("-b").body("openOrder", nullValue());
     }

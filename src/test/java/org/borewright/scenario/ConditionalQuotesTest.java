@@ -31,6 +31,8 @@ class ConditionalQuotesTest {
              "cylinders":[{"cylinder":"1","diameter":61.450},{"cylinder":"2","diameter":61.440},
               {"cylinder":"3","diameter":61.445},""" + HOLE + "]}";
 
+    private static final String HALF = "{\"size\":\"+0.50\"}";
+
     private static final String OWN = "{\"size\":\"+0.50\",\"ownPistons\":\"KELVARN-TF4\"}";
 
     private static final String SET = pistons("NORHEIM-TF4", "NH-TF4-050", "+0.50", 61.765, ",\"mass\":173");
@@ -43,12 +45,18 @@ class ConditionalQuotesTest {
         return order;
     }
 
-    private static Orders acceptedWithOwn() {
-        Orders order = surveyed(WORN);
-        order.does("quotes", OWN).statusCode(201);
-        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
+    /** An order whose quote was accepted, with all its parts on the shelf. */
+    private static Orders accepted(String survey, String quote) {
+        Orders order = surveyed(survey);
+        accept(order, 1, quote);
         return order;
+    }
+
+    private static void accept(Orders order, int number, String quote) {
+        order.does("quotes", quote).statusCode(201);
+        order.does("accept", "{\"quote\":%d,\"mayWait\":true}".formatted(number))
+                .statusCode(200);
+        order.receivesAll();
     }
 
     private static String pistons(String design, String number, String size, double diameter, String mass) {
@@ -70,7 +78,7 @@ class ConditionalQuotesTest {
         Orders order = surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"));
 
         order.does("quotes", "{}").statusCode(409).body("type", equalTo("/problems/nothing-to-quote"));
-        order.does("quotes", "{\"size\":\"+0.50\"}")
+        order.does("quotes", HALF)
                 .statusCode(201)
                 .body("offer.conditional", equalTo(true))
                 .body("offer.conditions", hasItem("Cylinder 4 was not measured."))
@@ -96,10 +104,7 @@ class ConditionalQuotesTest {
     @Test
     void aSleeveThatNobodyMeasuredIsMeasuredBeforeTheFirstCut() {
         String sleeved = WORN.replace(HOLE, HOLE.replace("}", ",\"sleevedBefore\":true}"));
-        Orders order = surveyed(sleeved);
-        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
-        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
+        Orders order = accepted(sleeved, HALF);
 
         order.does("confirm", SET)
                 .statusCode(409)
@@ -111,19 +116,14 @@ class ConditionalQuotesTest {
                         "did-not-clean-up",
                         sleeved.replace("\"sleevedBefore\":true", "\"sleevedBefore\":true,\"sleeveOutside\":68.0"))
                 .statusCode(200);
-        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
-        order.does("accept", "{\"quote\":2,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
+        accept(order, 2, HALF);
         order.does("confirm", SET).statusCode(200).body("state", equalTo("confirmed"));
     }
 
     /** The barrel that was away is measured when it comes: with the confirmation, for the price stands as it was. */
     @Test
     void aHoleThatNobodyMeasuredIsMeasuredBeforeTheFirstCut() {
-        Orders order = surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"));
-        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
-        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
+        Orders order = accepted(WORN.replace(",\"diameter\":61.450}]", "}]"), HALF);
 
         order.does("confirm", SET)
                 .statusCode(409)
@@ -146,10 +146,7 @@ class ConditionalQuotesTest {
     /** A deck that is out of flat stays so until somebody skims it, and whoever confirms need not remember it. */
     @Test
     void theDeckIsAsTheSurveyFoundItUntilItIsSkimmed() {
-        Orders order = surveyed(WORN.replace("\"deckFlatness\":0.01", "\"deckFlatness\":0.12"));
-        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201);
-        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
-        order.receivesAll();
+        Orders order = accepted(WORN.replace("\"deckFlatness\":0.01", "\"deckFlatness\":0.12"), HALF);
 
         order.does("confirm", SET).statusCode(409).body("detail", containsString("deck"));
         order.does("confirm", SET.replaceFirst("\\{", "{\"deckSkim\":0.15,"))
@@ -191,7 +188,7 @@ class ConditionalQuotesTest {
 
     @Test
     void theOwnersPistonsAreMeasuredAndWeighedBeforeTheyAreConfirmed() {
-        Orders order = acceptedWithOwn();
+        Orders order = accepted(WORN, OWN);
 
         order.does("confirm", pistons("KELVARN-TF4", "KV-TF4-100", "+1.00", 62.225, ",\"mass\":160"))
                 .statusCode(409)

@@ -174,7 +174,7 @@ final class Refusals {
     private static Problem tooFew(Refusal.TooFew few) {
         boolean canWait = !few.mayWait() && few.lacking().stream().allMatch(Lacking::canBeHad);
         String way = canWait
-                ? "If the customer waits for what is missing, accept with mayWait true; else quote anew."
+                ? "If the customer waits for what is missing, say so with the yes (mayWait); else quote anew."
                 : "Survey or quote anew: other boxes may be had.";
         String each = few.lacking().stream()
                 .map(part -> String.format(

@@ -114,7 +114,7 @@ public enum ProblemType {
             409,
             "The shelf has too few",
             "Parts are put aside all or nothing. Each number of which too few are left is listed with what is left.",
-            "Quote anew, or accept with mayWait where the customer waits for what can be had."),
+            "Quote anew, or say with the yes that the customer waits for what can be had (mayWait)."),
     /** Parts that were ordered and are not here. */
     PARTS_TO_COME(
             409,

@@ -70,7 +70,7 @@ public record BenchHold(
         /** A reading of a hole may be a slip. */
         READINGS_QUERIED(
                 "A reading may be a slip, and nothing is computed from its hole.",
-                "Read the queried places again: correct the reading, or say with readingsChecked that it was read again and stands."),
+                "Read the queried places again: correct the reading, or say (readingsChecked) that it was read again and stands."),
         /** Of another design, size or hand. */
         WRONG_PISTON(
                 "A piston is not made for this place.",

@@ -63,12 +63,7 @@ final class CoverSearch {
                 .allMatch(needed::contains);
     }
 
-    /** Whether the needs can be covered at all. */
-    boolean isPossible() {
-        return isPossibleWithin(Integer.MAX_VALUE);
-    }
-
-    /** Whether one of the needs can, by its place among them. */
+    /** Whether one of the needs can be covered at all, by its place among them. */
     boolean isPossible(int need) {
         return isPossible(need, Integer.MAX_VALUE);
     }

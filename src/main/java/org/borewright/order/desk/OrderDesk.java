@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.borewright.order.BlockKind;
 import org.borewright.order.Errand;
@@ -156,7 +155,7 @@ public class OrderDesk {
         return order.kind.label() + ", engine " + order.engine + (order.block == null ? "" : ", block " + order.block)
                 + (order.barrels.isEmpty()
                         ? ""
-                        : ", barrels " + String.join(", ", new TreeMap<>(order.barrels).values()));
+                        : ", barrels " + String.join(", ", order.barrelsInTurn().values()));
     }
 
     /** What bears the tags of an order that is to be noted, held and free, by its tag as it was told. */

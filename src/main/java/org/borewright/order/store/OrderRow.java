@@ -24,7 +24,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.order.OrderKind;
 import org.borewright.order.State;
@@ -88,6 +90,14 @@ public class OrderRow extends PanacheEntityBase {
         return order;
     }
 
+    /** The tag of the barrel at each cylinder as one counts: 2 before 10. */
+    public SortedMap<String, String> barrelsInTurn() {
+        SortedMap<String, String> sorted =
+                new TreeMap<>(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()));
+        sorted.putAll(barrels);
+        return sorted;
+    }
+
     /** The tags of what is in the shop for it, in the order they are held. */
     public List<String> tags() {
         return Stream.concat(barrels.values().stream(), Stream.ofNullable(block))
@@ -131,7 +141,7 @@ public class OrderRow extends PanacheEntityBase {
      * @param state where they stand
      * @param engine its code
      * @param customer exactly as noted
-     * @param block its tag, whatever its case
+     * @param block its tag or that of one of its barrels, whatever its case
      * @param from the first day
      * @param to the last day
      * @param after the number they follow
@@ -145,28 +155,35 @@ public class OrderRow extends PanacheEntityBase {
             Optional<LocalDate> to,
             long after) {
 
-        private Map<String, Object> conditions() {
-            Map<String, Object> conditions = new LinkedHashMap<>();
-            conditions.put("number > :after", after);
-            state.ifPresent(value -> conditions.put("state = :state", value));
-            engine.ifPresent(value -> conditions.put("engine = :engine", value));
-            customer.ifPresent(value -> conditions.put("customer = :customer", value));
-            block.ifPresent(value -> conditions.put(
-                    "block = :block",
-                    BlockRow.bearing(value).map(row -> row.tag).orElse(value)));
-            from.ifPresent(value -> conditions.put("openedOn >= :from", value));
-            to.ifPresent(value -> conditions.put("openedOn <= :to", value));
-            return conditions;
+        private Map<String, Object> values() {
+            Map<String, Object> values = new LinkedHashMap<>();
+            values.put("after", after);
+            state.ifPresent(value -> values.put("state", value));
+            engine.ifPresent(value -> values.put("engine", value));
+            customer.ifPresent(value -> values.put("customer", value));
+            block.ifPresent(value -> values.put(
+                    "block", BlockRow.bearing(value).map(row -> row.tag).orElse(value)));
+            from.ifPresent(value -> values.put("from", value));
+            to.ifPresent(value -> values.put("to", value));
+            return values;
+        }
+
+        private static String condition(String name) {
+            return switch (name) {
+                case "after" -> "number > :after";
+                case "block" -> "(block = :block or :block in elements(barrels))";
+                case "from" -> "openedOn >= :from";
+                case "to" -> "openedOn <= :to";
+                default -> name + " = :" + name;
+            };
         }
     }
 
     /** So many orders at the most, by number. */
     public static List<OrderRow> sought(Sought sought, int most) {
-        Map<String, Object> named = new LinkedHashMap<>();
-        sought.conditions()
-                .forEach((condition, value) -> named.put(condition.substring(condition.indexOf(':') + 1), value));
-        String query = String.join(" and ", sought.conditions().keySet());
-        return OrderRow.<OrderRow>find(query, Sort.by("number"), named)
+        Map<String, Object> values = sought.values();
+        String query = values.keySet().stream().map(Sought::condition).collect(Collectors.joining(" and "));
+        return OrderRow.<OrderRow>find(query, Sort.by("number"), values)
                 .page(0, most)
                 .list();
     }

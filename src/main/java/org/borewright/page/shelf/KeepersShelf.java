@@ -51,7 +51,8 @@ public class KeepersShelf {
      * @param engines that can be
      * @param stock places of the shelf
      * @param groups the same, size by size; one without a label where no engine was chosen
-     * @param arrivals what arrived last, the latest first
+     * @param imported what the last import brought
+     * @param arrivals what arrived since, the latest first
      */
     @CheckedTemplate(basePath = "page")
     record ShelfPage(
@@ -59,6 +60,7 @@ public class KeepersShelf {
             List<Engine> engines,
             StockAnswer stock,
             List<Group> groups,
+            Imported imported,
             List<JournalAnswer.LineAnswer> arrivals)
             implements TemplateInstance {}
 
@@ -96,6 +98,7 @@ public class KeepersShelf {
                 shelves.catalogue().engines(),
                 stock,
                 engine.map(code -> groups(code, stock)).orElse(List.of(new Group("", stock.places()))),
+                Imported.of(shelves.catalogue()),
                 JournalAnswer.of(0, JournalRow.last("arrive", ARRIVALS_SHOWN)).lines()));
     }
 

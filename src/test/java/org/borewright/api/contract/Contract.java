@@ -116,6 +116,14 @@ record Contract(JsonNode document) {
         return operations;
     }
 
+    /** One of them, by its name. */
+    Operation operation(String name) {
+        return operations().stream()
+                .filter(operation -> operation.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** A schema of this contract, ready to judge: JSON Schema 2020-12 with its formats. */
     Schema judge(JsonNode schema) {
         ObjectNode whole = JSON.createObjectNode();

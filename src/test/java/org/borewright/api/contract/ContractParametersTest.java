@@ -139,11 +139,7 @@ class ContractParametersTest {
 
     /** The right request of the file, whatever is planted in the contract. */
     private static Asked right(Operation operation) {
-        return CONTRACT.operations().stream()
-                .filter(real -> real.name().equals(operation.name()))
-                .findFirst()
-                .map(Provoked::right)
-                .orElseThrow();
+        return Provoked.right(CONTRACT.operation(operation.name()));
     }
 
     /**

@@ -77,9 +77,7 @@ class ContractStatusesTest {
     private static List<Answer> answers(Operation operation) {
         return ANSWERS.computeIfAbsent(
                 operation.name(),
-                name -> CONTRACT.operations().stream()
-                        .filter(real -> real.name().equals(name))
-                        .flatMap(real -> Provoked.of(real).stream())
+                name -> Provoked.of(CONTRACT.operation(name)).stream()
                         .map(Asked::answer)
                         .toList());
     }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,8 +81,24 @@ class KeepersShelfTest {
                 .contains("Of these none is left, or orders wait for them.", " HV131-B08 ")
                 .contains("stock HV131-GK")
                 .contains("3 arrived, " + Orders.left("HV131-GK") + " left Ada")
-                .contains("Only the revision in force is kept");
-        assertThat(page).contains(given().get("/api/stock?limit=1").jsonPath().getString("revision.fit"));
+                .contains(given().get("/api/stock?limit=1").jsonPath().getString("revision.fit"));
+    }
+
+    /** The shelf was empty: what came is what is in the files. */
+    @Test
+    void itTellsWhatTheLastImportChanged() throws IOException {
+        assertThat(words("/shelf"))
+                .contains("so all of it was new: " + named("engines.csv", 0) + " engines and the numbers below")
+                .contains(" piston 0 " + named("pistons.csv", 0) + " ring set 0 " + named("ring_sets.csv", 0) + " ");
+    }
+
+    /** How many things a file of the catalogue names in a column. */
+    private static long named(String file, int column) throws IOException {
+        return Files.readAllLines(Path.of("catalog-data", file)).stream()
+                .skip(1)
+                .map(line -> line.split(",", -1)[column])
+                .distinct()
+                .count();
     }
 
     @Test

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import org.borewright.order.Move;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.ReservationRow;
@@ -60,7 +59,7 @@ public record OrderAnswer(
 
         static @Nullable List<BarrelAnswer> of(OrderRow row) {
             List<BarrelAnswer> barrels = new ArrayList<>();
-            new TreeMap<>(row.barrels).forEach((cylinder, tag) -> barrels.add(new BarrelAnswer(cylinder, tag)));
+            row.barrelsInTurn().forEach((cylinder, tag) -> barrels.add(new BarrelAnswer(cylinder, tag)));
             return barrels.isEmpty() ? null : barrels;
         }
     }
