@@ -89,8 +89,10 @@ public class Desk {
         }
     }
 
+    /** In the unit that it steps in. */
     private EngineAnswer engine(String code) {
-        return engines.known(code, LengthUnit.MILLIMETRE);
+        EngineAnswer engine = engines.known(code, LengthUnit.MILLIMETRE);
+        return engine.steps().equals(LengthUnit.INCH.symbol()) ? engines.known(code, LengthUnit.INCH) : engine;
     }
 
     private Question question(String code, Form form) {
