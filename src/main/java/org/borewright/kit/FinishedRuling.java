@@ -16,6 +16,7 @@ import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
+import org.borewright.measure.survey.NotMeasured;
 
 /**
  * Rules on finished holes: one size whose clearance windows hold them all, nearest to target. Holes that differ are held, with their groups
@@ -34,10 +35,11 @@ final class FinishedRuling {
     /** The ruling, before the checks of the size it names are asked. */
     Ruling rule(Optional<Size> asked) {
         List<Hold> holds = new ArrayList<>(Hold.toPutRight(holes));
-        List<Hold> queries = Hold.onQueries(holes);
-        if (!queries.isEmpty()) {
-            holds.addAll(queries);
-            return Ruling.without(Verdict.HOLD, holds);
+        List<Hold> unread = new ArrayList<>(Hold.onQueries(holes));
+        Hold.where(Hold.Reason.NOT_MEASURED, holes, hole -> hole.at20() instanceof NotMeasured)
+                .ifPresent(unread::add);
+        if (!unread.isEmpty()) {
+            return Ruling.without(Verdict.HOLD, all(holds, unread));
         }
         Optional<SizeRow> wanted = asked.flatMap(size -> SizeRow.bestAt(size, table));
         if (asked.isPresent() && wanted.isEmpty()) {

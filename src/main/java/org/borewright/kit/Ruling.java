@@ -19,9 +19,9 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> w
         holds = List.copyOf(holds);
     }
 
-    /** A size without a hold serves; with one it is held. */
+    /** On a size, with what holds so far. */
     static Ruling on(SizeRow row, List<Hold> holds) {
-        return new Ruling(holds.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(row), Optional.empty(), holds);
+        return without(Verdict.HOLD, List.of()).with(row, holds);
     }
 
     static Ruling without(Verdict verdict, List<Hold> holds) {
@@ -33,7 +33,7 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> w
         return holds.stream().anyMatch(hold -> hold.reason() == reason);
     }
 
-    /** The same size with these holds. */
+    /** The same on this size with these holds: without one it serves. */
     Ruling with(SizeRow named, List<Hold> all) {
         return new Ruling(all.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(named), wouldServe, all);
     }

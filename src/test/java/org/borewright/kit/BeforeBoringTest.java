@@ -50,6 +50,8 @@ class BeforeBoringTest {
         "-, 70.300, -, -, NOT_MEASURED 1",
         "-, 70.300, 70.310, -, ''",
         "-, 70.300, -, 70.310, NOT_MEASURED 1",
+        // as the other hole was read in the survey
+        "-, 70.300, 70.300, -, ''",
         "-, -, 70.310, -, NOT_MEASURED 1 2",
         "-, -, 70.310, 70.310, ''",
         // smaller than any standard hole
@@ -101,6 +103,16 @@ class BeforeBoringTest {
         assertThat(open.get(0).checks())
                 .isNotEmpty()
                 .allMatch(check -> check.rule().title().contains("wall"));
+    }
+
+    /** At +0.75 less than 2.5 mm would be left, and +0.50 was sold. */
+    @Test
+    void theWallAtAnotherSizeIsNoMatter() {
+        shop.wall = new WallShape(
+                Optional.of(mm("75.590")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+        Match match = shop.worn("standard", "70.110", "70.020");
+
+        assertThat(BeforeBoring.of(match, sold(match), measured("-", "-"))).isEmpty();
     }
 
     /** What the shelf lacks the desk has found or not before it took the customer's yes. */

@@ -180,6 +180,38 @@ class FinishedHolesMatchTest {
         assertThat(between.toGo()).contains(new FinishedHole.Gap(size("+0.25", "0.25"), mm("0.150")));
     }
 
+    /** A size of 0.04 mm runs from 70.030 on, so that 70.0325 belongs to two: the pistons named are those of the one it fits best. */
+    @Test
+    void aHoleOfTwoSizesNamesThePistonsOfOne() {
+        TwinShop shop = new TwinShop();
+        shop.sizes.add(1, size("+0.04", "0.04"));
+        shop.pistons.add(TwinShop.piston("P-004", "+0.04", "0.04", Optional.empty()));
+
+        FinishedHole hole = shop.finished("70.0325", "70.010")
+                .finishedHoles(Condition.FINISHED)
+                .get(0);
+
+        assertThat(hole.size()).contains(size("standard", "0"));
+        assertThat(hole.others()).containsExactly(size("+0.04", "0.04"));
+        assertThat(hole.pistons())
+                .extracting(piston -> piston.number().text())
+                .containsExactly("P-STD");
+    }
+
+    /** Beyond the largest oversize a hole has no size, whatever was made; and of a size that was never made none belongs to it. */
+    @Test
+    void aHoleBelongsToSizesThatTheEngineBearsAndThatWereMade() {
+        TwinShop shop = new TwinShop();
+        shop.largestOversize = mm("0.5");
+        shop.pistons.removeIf(piston -> piston.size().equals("+0.25"));
+
+        List<FinishedHole> holes = shop.finished("70.760", "70.260").finishedHoles(Condition.FINISHED);
+
+        assertThat(holes).allMatch(hole -> hole.size().isEmpty());
+        assertThat(holes.get(0).toGo()).isEmpty();
+        assertThat(holes.get(1).toGo()).contains(new FinishedHole.Gap(size("+0.50", "0.50"), mm("0.240")));
+    }
+
     private static Size size(String label, String oversize) {
         return new Size(label, mm(oversize), false);
     }

@@ -220,9 +220,55 @@ class HoldsMatchTest {
                 "",
                 List.of(TwinShop.survey("1", "70.010", of1), TwinShop.survey("2", "70.260", of2))));
 
-        assertThat(match.ruling().holds().stream()
-                        .map(hold -> hold.reason() + " " + String.join(" ", hold.cylinders())))
-                .containsExactly(holds.split(" (?=[A-Z])", -1));
+        assertThat(said(match)).containsExactly(holds.split(" (?=[A-Z])", -1));
+    }
+
+    /**
+     * What is seized is cut out, and 70.8135 + 2 × 0.09 + 0.005 lies within U of 71.000, the last size. Another finding of no depth is named
+     * beside it, and each in its own hole.
+     */
+    @ParameterizedTest(name = "{0} {1} in the other: {2}")
+    @CsvSource({
+        "STAIN, 70.4307, READING_TOO_CLOSE 1",
+        "SCORED, 70.4307, DEPTH_NOT_MEASURED 2 READING_TOO_CLOSE 1",
+    })
+    void aCutThatComesTooCloseToTheLastSizeIsReadAgain(Finding.Kind other, String diameter, String holds) {
+        Finding seized = new Finding(Finding.Kind.SEIZED, Optional.of(mm("0.09")), Optional.empty());
+        TwinShop shop = new TwinShop();
+
+        Match match = shop.ask(shop.request(
+                Condition.FINISHED,
+                "",
+                List.of(TwinShop.survey("1", "70.8135", seized), TwinShop.survey("2", diameter, found(other)))));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(said(match)).containsExactly(holds.split(" (?=[A-Z])", -1));
+    }
+
+    /** Beside another that fits, and beside one that is larger than any piston runs in. */
+    @ParameterizedTest
+    @CsvSource({"70.010", "71.100", "-"})
+    void aFinishedHoleThatNobodyMeasuredHasNoSize(String other) {
+        Match match = new TwinShop().finished("-", other);
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(TwinShop.named(match)).isEqualTo("-");
+        assertThat(said(match)).containsExactly(other.equals("-") ? "NOT_MEASURED 1 2" : "NOT_MEASURED 1");
+    }
+
+    /** A wall that is never bored needs no size when new: what runs in it is asked of it as it is. 69.993 lies within U of the least clearance. */
+    @Test
+    void aWallThatIsNotBoredNeedNoSizeWhenNew() {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+
+        assertThat(said(shop.worn("unknown", "69.993", "70.010"))).containsExactly("CLEARANCE_TOO_CLOSE 1");
+    }
+
+    private static List<String> said(Match match) {
+        return match.ruling().holds().stream()
+                .map(hold -> hold.reason() + " " + String.join(" ", hold.cylinders()))
+                .toList();
     }
 
     private static Finding found(Finding.Kind kind) {

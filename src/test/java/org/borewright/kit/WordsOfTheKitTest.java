@@ -18,6 +18,7 @@ import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.table.Settling;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -66,6 +67,12 @@ class WordsOfTheKitTest {
                                 + "probe the wall from the bar's own axis: it settles the size if it lies within this of it; "
                                 + "measure the pistons and pair them: a measured piston takes the place of its tolerance; "
                                 + "measure again with a gauge of a smaller uncertainty"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"CLEARANCE_TOO_CLOSE, clearance too close", "NOT_MEASURED, not measured", "NEVER_CUT, never cut"})
+    void aHoldIsNamedInPlainWords(Hold.Reason reason, String words) {
+        assertThat(reason.label()).isEqualTo(words);
     }
 
     private static <T> Arguments words(T[] values, Function<T, String> label, String inOrder) {
