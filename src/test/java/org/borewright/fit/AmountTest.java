@@ -35,6 +35,13 @@ class AmountTest {
         assertThat(Amount.ratioRoundedDown(ratio)).isEqualTo(new Amount(millionths, Quantity.RATIO));
     }
 
+    /** No other quantity is, however large. */
+    @ParameterizedTest
+    @CsvSource({"9223372036854775807, RATIO, true", "9223372036854775806, RATIO, false", "9223372036854775807, LENGTH, false"})
+    void aRatioIsEndlessWhereNoRoomIsLeft(long units, Quantity quantity, boolean endless) {
+        assertThat(new Amount(units, quantity).isEndless()).isEqualTo(endless);
+    }
+
     @ParameterizedTest
     @CsvSource({"0.9, 900000", "0.9000000001, 900001", "1, 1000000", "1.0000000001, 1000001", "0.25, 250000"})
     void aShareGoesUpToTheNextTenThousandthOfAPerCent(double share, long units) {

@@ -14,6 +14,7 @@ import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Grids;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -78,5 +79,13 @@ class ChokedShapeTest {
 
     private static Length thousandths(String text) {
         return Length.parseMillimetres(new BigDecimal(text).movePointLeft(3).toPlainString());
+    }
+
+    @Test
+    void aChokeIsNotKnownFromOneDepth() {
+        assertThat(FinishedShape.check(Grids.grid("70.000 70.000"), Uncertainty.NONE, Optional.of(CHOKE)))
+                .first()
+                .extracting(Check::rule, Check::outcome)
+                .containsExactly(Rule.CHOKE_LEAST, Outcome.UNKNOWN);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,6 +25,12 @@ class CommonPracticeTest {
             Map.entry("believed above", CommonPractice.believedAbove()),
             Map.entry("far from neighbours", CommonPractice.farFromNeighbours()),
             Map.entry("clearly oval", CommonPractice.clearlyOval()));
+
+    /** From 5 to 35 °C. */
+    @Test
+    void aRoomThatPeopleWorkInIsNotFarFromTwentyDegrees() {
+        assertThat(CommonPractice.roomWithinKelvins()).isEqualTo(15);
+    }
 
     /** True of the trade without a single source; every one a default. */
     @ParameterizedTest

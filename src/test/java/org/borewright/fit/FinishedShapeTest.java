@@ -3,6 +3,7 @@ package org.borewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.fit.Shapes.mm;
 
+import java.util.List;
 import java.util.Optional;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Expansion;
@@ -12,6 +13,12 @@ import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
 import org.borewright.measure.survey.BoreShape.Form;
 import org.borewright.measure.survey.Grids;
+import org.borewright.measure.survey.QueriedGrid;
+import org.borewright.measure.survey.Query;
+import org.borewright.measure.survey.Reading;
+import org.borewright.measure.survey.SingleDiameter;
+import org.borewright.measure.survey.Survey;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -64,5 +71,21 @@ class FinishedShapeTest {
         assertThat(FinishedShape.check(Grids.grid(rows), Optional.of(Uncertainty.NONE), Optional.empty(), mm("40")))
                 .extracting(check -> check.outcome().name())
                 .containsExactly(outcomes.split(" "));
+    }
+
+    /** What to do differs: a queried place is read again, and of a single diameter more is read. */
+    @Test
+    void aShapeThatIsNotKnownSaysWhatToRead() {
+        Reading odd = Grids.grid("70.310 70.000").reading(0, 0).orElseThrow();
+        QueriedGrid queried = new QueriedGrid(List.of(Query.of(Query.Kind.STRAY, List.of(odd), List.of(odd))));
+
+        assertThat(ways(queried)).containsOnly(QueriedGrid.READ_AGAIN);
+        assertThat(ways(new SingleDiameter(mm("70.000")))).containsOnly(ShapeShown.TOO_LITTLE_READ);
+    }
+
+    private static List<String> ways(Survey survey) {
+        return FinishedShape.check(survey, Optional.of(Uncertainty.NONE), Optional.empty(), mm("40")).stream()
+                .map(check -> ((Unchecked) check).reason())
+                .toList();
     }
 }

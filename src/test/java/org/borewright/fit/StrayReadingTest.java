@@ -51,6 +51,18 @@ class StrayReadingTest {
         assertThat(places(grid(rows))).isEqualTo(queried);
     }
 
+    /** Of two axes the neighbour at the depth is the same on either side, and is told once. */
+    @Test
+    void whatLiesBesideIsToldOnce() {
+        Query query = StrayReading.in(grid("70.010 70.011 / 70.310 70.012 / 70.013 70.014")).get(0);
+
+        assertThat(query.beside().stream().map(Reading::diameter))
+                .containsExactlyInAnyOrder(
+                        Length.parseMillimetres("70.010"),
+                        Length.parseMillimetres("70.012"),
+                        Length.parseMillimetres("70.013"));
+    }
+
     /** No slip among them: heavy wear as the trade draws it. */
     @ParameterizedTest(name = "{1}")
     @CsvSource(textBlock = """

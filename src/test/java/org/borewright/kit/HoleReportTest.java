@@ -2,12 +2,15 @@ package org.borewright.kit;
 
 import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.shape.Choke;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -105,6 +108,22 @@ class HoleReportTest {
         assertThat(told(match.holes().get(0), Rule.FINISHED_TAPER)).isEqualTo(outcome);
         assertThat(told(match.holes().get(0), Rule.FINISHED_OUT_OF_ROUND)).isEqualTo(outcome);
         assertThat(told(match.holes().get(1), Rule.FINISHED_TAPER)).isEqualTo("IN");
+    }
+
+    /** A wall that was honed wider below by the maker's choke, 0.010 to 0.030 mm, has no taper by that. */
+    @Test
+    void aWornChokeIsNoTaper() {
+        shop.construction = Construction.PLATED;
+        shop.choke = Optional.of(new Choke(new Limits(TwinShop.mm("0.010"), TwinShop.mm("0.030"))));
+        String choked = "70.001 70.001 / 70.006 70.006 / 70.011 70.011 / 70.016 70.016 / 70.021 70.02";
+
+        Match match = shop.ask(shop.request(
+                Condition.WORN, "standard", List.of(hole("1", choked + "1"), hole("2", choked + "2"))));
+
+        assertThat(match.holes().get(0).checks())
+                .filteredOn(check -> check.rule() == Rule.SERVICE_TAPER)
+                .extracting(Check::place, Check::outcome)
+                .containsExactly(tuple("beyond its choke", Outcome.IN));
     }
 
     @Test

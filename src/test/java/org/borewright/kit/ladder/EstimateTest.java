@@ -22,14 +22,18 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.ServiceWear;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.TwoMakers;
 import org.borewright.kit.bill.Job;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentPiston;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -240,6 +244,53 @@ class EstimateTest {
                                 TwinShop.mm("0.100"))
                         .outcome())
                 .isEqualTo(Outcome.IN);
+    }
+
+    /** Of +0.25 three larger sizes are left while new rings alone go in. */
+    @Test
+    void newRingsLeaveWhatThePresentSizeLeaves() {
+        Shelf shelf = shop.shelf();
+        Estimate estimate = Estimate.of(
+                FitTable.of(shelf),
+                new KitFinder(shelf, new Offers(shop.offers)),
+                shop.request(Condition.WORN, "+0.25", surveys("-", "-")));
+
+        assertThat(estimate.branches().get(0).left().map(RebuildsLeft::byMetal)).contains(3);
+    }
+
+    /** Rings for the pistons that are in it, though those of another maker would cost less. */
+    @Test
+    void newRingsAreThoseOfTheMakerThatIsKnown() {
+        TwoMakers makers = new TwoMakers(shop, "0.25", "40");
+        shop.offer("R2-025", "5", 10);
+        AsFound first = new AsFound(
+                new PresentPiston(
+                        makers.shelf().parts().designs().stream().findFirst(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        PresentPiston.NOT_TOLD.measuring()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        MatchRequest stamped = shop.request(Condition.WORN, "+0.25", surveys("-", "-"));
+
+        assertThat(rings(makers, Requests.seen(stamped, List.of(first, first)))).containsExactly("R-025");
+        assertThat(rings(makers, stamped)).containsExactly("R2-025");
+    }
+
+    private List<String> rings(TwoMakers makers, MatchRequest request) {
+        Shelf shelf = makers.shelf();
+        return Estimate.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(shop.offers)), request)
+                .branches()
+                .get(0)
+                .job()
+                .flatMap(Job::kit)
+                .orElseThrow()
+                .lines()
+                .stream()
+                .map(line -> line.box().number().text())
+                .filter(number -> number.startsWith("R"))
+                .toList();
     }
 
     @Test

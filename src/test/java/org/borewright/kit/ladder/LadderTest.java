@@ -12,6 +12,7 @@ import org.borewright.catalog.Withdrawal;
 import org.borewright.kit.Match;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.TwoMakers;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
@@ -145,6 +146,31 @@ class LadderTest {
                 Optional.empty());
         return Requests.seen(
                 shop.request(Condition.WORN, "standard", TwinShop.surveys(hole, "70.020")), List.of(found, found));
+    }
+
+    /** Rings of standard are no longer made: the way at the present size is told as what it is, and no rebore in its place. */
+    @Test
+    void theWayAtThePresentSizeIsNamedWhateverStandsAgainstIt() {
+        shop.withdraw("R-STD", Withdrawal.State.NEVER_MADE);
+
+        Rung present = ladder(shop.worn("standard", "69.989", "69.989")).get(1);
+
+        assertThat(present.way()).isEqualTo(Way.HONE_ONLY);
+        assertThat(present.row().map(row -> row.size().label())).contains("standard");
+        assertThat(present.open()).isNotEmpty();
+    }
+
+    /** Where none of a size serves, the maker with least against it. */
+    @Test
+    void ofTwoMakersTheOneWithLessAgainstItIsNamed() {
+        TwoMakers makers = new TwoMakers(shop, "0.25", "40");
+        shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
+        MatchRequest request = shop.request(Condition.WORN, "+0.25", TwinShop.surveys("70.360", "70.360"));
+
+        Rung present = Ladder.of(shop.shelf().engine(), request, makers.ask(request)).get(1);
+
+        assertThat(present.row().flatMap(SizeRow::choice).map(choice -> choice.design().code()))
+                .contains("DESIGN-2");
     }
 
     @Test
