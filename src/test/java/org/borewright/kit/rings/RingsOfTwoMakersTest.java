@@ -1,10 +1,17 @@
 package org.borewright.kit.rings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.mm;
 
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Piston;
+import org.borewright.fit.shape.Crown;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.hole.Hole;
+import org.borewright.measure.Length;
+import org.junit.jupiter.api.Test;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
@@ -67,8 +74,41 @@ class RingsOfTwoMakersTest {
                 .isEqualTo(rings);
     }
 
+    /** The second maker's crown stands 2 mm higher, so that no gasket leaves it room: rings that would cost less are of no use. */
+    @Test
+    void ringsOfPistonsThatNoGasketLeavesRoomAreSupposedLast() {
+        shop.offer("R2-025", "5", 10);
+        Piston high = shop.pistons.get(5);
+        PistonShape shape = high.shape();
+        shop.pistons.set(
+                5,
+                new Piston(
+                        high.number(),
+                        high.design(),
+                        high.size(),
+                        high.hand(),
+                        high.grade(),
+                        new PistonShape(
+                                shape.diameter(),
+                                shape.nominalBore(),
+                                shape.clearance(),
+                                new Crown(mm("36"), Length.ZERO, 0),
+                                shape.grooves(),
+                                shape.pinSeat(),
+                                shape.clipSeat(),
+                                shape.mass())));
+        Shelf shelf = makers.shelf();
+        MatchRequest request = request(Optional.empty());
+        KitFinder kits = new KitFinder(shelf, new Offers(shop.offers));
+        List<Hole> holes = makers.ask(request).surveyed();
+
+        assertThat(number(RingsOnly.supposing(FitTable.of(shelf), kits, request, holes)))
+                .isEqualTo("R-025");
+    }
+
     private static String number(Optional<RingsOnly> rings) {
-        return rings.flatMap(RingsOnly::rings).map(set -> set.number().text()).orElse("-");
+        return rings.map(found -> found.rings().map(set -> set.number().text()).orElse("no set"))
+                .orElse("-");
     }
 
     private MatchRequest request(Optional<PistonDesign> design) {

@@ -111,6 +111,30 @@ class RingsOnlyTest {
         return String.join(", ", rings.open());
     }
 
+    /** The ring set itself, what its kit is short of, or gaskets that leave the pistons their room; nothing where rings only is ruled out. */
+    @ParameterizedTest(name = "{0} {1}: {2}")
+    @CsvSource({
+        "R-STD, to be had, ''",
+        "R-STD, never made, no ring set of the present size that fits this piston is supplied",
+        "R-STD, the last, 'ring set R-STD (needed 2, on the shelf 1)'",
+        "GK-1, too low, no gasket kit fits this size",
+        "R-STD, never made and the wall cracked, ''",
+    })
+    void whatCannotBeHadForItIsNamed(String part, String state, String lacking) {
+        switch (state) {
+            case "never made" -> shop.withdraw(part, Withdrawal.State.NEVER_MADE);
+            case "the last" -> shop.lastOf(part, 1);
+            case "too low" -> shop.pistonToHead = new Limits(mm("5"), mm("6"));
+            case "never made and the wall cracked" -> {
+                shop.withdraw(part, Withdrawal.State.NEVER_MADE);
+                findings = List.of(new Finding(Finding.Kind.CRACKED, Optional.empty(), Optional.empty()));
+            }
+            default -> {}
+        }
+
+        assertThat(ask().lacking()).isEqualTo(lacking.isEmpty() ? List.of() : List.of(lacking));
+    }
+
     @Test
     void ringsOnThePresentPistonsWillDoWhereEveryConditionIsMet() {
         RingsOnly rings = ask();

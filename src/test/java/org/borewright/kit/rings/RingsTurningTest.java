@@ -30,6 +30,7 @@ import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.Wall;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -71,6 +72,52 @@ class RingsTurningTest {
         findings = List.of(new Finding(found, Optional.empty(), Optional.empty()));
 
         assertThat(points(ask("70.060", "70.058"))).isEmpty();
+    }
+
+    /**
+     * The largest lies where the skirt runs, and the piston of the first hole is small: 69.920 + 0.140 less the uncertainty of both gauges. In
+     * the second the same diameter would do.
+     */
+    @Test
+    void theLimitIsThatOfThePistonInTheHole() {
+        String rows = " 70.035 / 70.052 70.045 / 70.050 70.040";
+        Match match = shop.ask(Requests.seen(
+                shop.request(
+                        Condition.WORN,
+                        "standard",
+                        List.of(
+                                new CylinderSurvey("1", grid("70.040" + rows), Wall.UNKNOWN, List.of()),
+                                new CylinderSurvey("2", grid("70.041" + rows), Wall.UNKNOWN, List.of()))),
+                List.of(asFound("69.920"), asFound("69.935"))));
+
+        assertThat(points(match).map(RingsTurningTest::inWords)).containsExactly("1 above 70.053322 possible", "2 above 70.068322 possible");
+    }
+
+    /** At +0.75, in an engine that bears +0.30: readings are believed up to 70.020 + 0.30 + 0.50, and what rings only bears lies beyond. */
+    @Test
+    void aLimitBeyondAllThatIsBelievedIsNotNamed() {
+        shop.largestOversize = mm("0.30");
+        AsFound found = new AsFound(
+                new PresentPiston(
+                        Optional.of(shop.shelf().parts().designs().get(0)),
+                        Optional.of(shop.pistons.get(3)),
+                        Optional.of(mm("70.685")),
+                        new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE))),
+                Optional.of(AsFound.Grooves.GOOD),
+                Optional.of(AsFound.Ridge.OFF),
+                Optional.of(AsFound.Glaze.BROKEN));
+        String rows = " 70.790 / 70.785 70.780 / 70.780 70.775";
+        Match match = shop.ask(Requests.seen(
+                shop.request(
+                        Condition.WORN,
+                        "+0.75",
+                        List.of(
+                                new CylinderSurvey("1", grid("70.810" + rows), Wall.UNKNOWN, List.of()),
+                                new CylinderSurvey("2", grid("70.809" + rows), Wall.UNKNOWN, List.of()))),
+                List.of(found, found)));
+
+        assertThat(match.ringsOnly().orElseThrow().certainty()).isEqualTo(Certainty.CERTAIN);
+        assertThat(points(match)).isEmpty();
     }
 
     /** Larger than every other of its hole, so that it is the one reading that is moved. */
@@ -119,11 +166,15 @@ class RingsTurningTest {
     }
 
     private AsFound asFound() {
+        return asFound("69.930");
+    }
+
+    private AsFound asFound(String diameter) {
         return new AsFound(
                 new PresentPiston(
                         Optional.of(shop.shelf().parts().designs().get(0)),
                         Optional.of(shop.pistons.get(0)),
-                        Optional.of(mm("69.930")),
+                        Optional.of(mm(diameter)),
                         new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE))),
                 Optional.of(AsFound.Grooves.GOOD),
                 Optional.of(AsFound.Ridge.OFF),
