@@ -33,7 +33,8 @@ final class EstimateSentence {
                                 " The deck is not proven flat, so a skim of " + shown(skim, unit) + " is reckoned in.")
                         .orElse("")
                 + (priced.isEmpty() ? "" : " " + priced(priced.get(0), on))
-                + (priced.size() < 2 ? "" : " " + priced(priced.get(priced.size() - 1), on));
+                + (priced.size() < 2 ? "" : " " + priced(priced.get(priced.size() - 1), on))
+                + (priced.size() < 3 ? "" : " What lies between them stands in the list of ways.");
     }
 
     private static String priced(Branch branch, LocalDate on) {
