@@ -37,7 +37,11 @@ class AmountTest {
 
     /** No other quantity is, however large. */
     @ParameterizedTest
-    @CsvSource({"9223372036854775807, RATIO, true", "9223372036854775806, RATIO, false", "9223372036854775807, LENGTH, false"})
+    @CsvSource({
+        "9223372036854775807, RATIO, true",
+        "9223372036854775806, RATIO, false",
+        "9223372036854775807, LENGTH, false"
+    })
     void aRatioIsEndlessWhereNoRoomIsLeft(long units, Quantity quantity, boolean endless) {
         assertThat(new Amount(units, quantity).isEndless()).isEqualTo(endless);
     }

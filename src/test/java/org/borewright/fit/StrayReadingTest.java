@@ -54,7 +54,8 @@ class StrayReadingTest {
     /** Of two axes the neighbour at the depth is the same on either side, and is told once. */
     @Test
     void whatLiesBesideIsToldOnce() {
-        Query query = StrayReading.in(grid("70.010 70.011 / 70.310 70.012 / 70.013 70.014")).get(0);
+        Query query = StrayReading.in(grid("70.010 70.011 / 70.310 70.012 / 70.013 70.014"))
+                .get(0);
 
         assertThat(query.beside().stream().map(Reading::diameter))
                 .containsExactlyInAnyOrder(

@@ -109,7 +109,11 @@ class BeforeBoringTest {
     @Test
     void theWallAtAnotherSizeIsNoMatter() {
         shop.wall = new WallShape(
-                Optional.of(mm("75.590")), Optional.of(mm("2.5")), Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.of(mm("75.590")),
+                Optional.of(mm("2.5")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         Match match = shop.worn("standard", "70.110", "70.020");
 
         assertThat(BeforeBoring.of(match, sold(match), measured("-", "-"))).isEmpty();

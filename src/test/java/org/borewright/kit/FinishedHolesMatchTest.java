@@ -193,9 +193,7 @@ class FinishedHolesMatchTest {
 
         assertThat(hole.size()).contains(size("standard", "0"));
         assertThat(hole.others()).containsExactly(size("+0.04", "0.04"));
-        assertThat(hole.pistons())
-                .extracting(piston -> piston.number().text())
-                .containsExactly("P-STD");
+        assertThat(hole.pistons()).extracting(piston -> piston.number().text()).containsExactly("P-STD");
     }
 
     /** Beyond the largest oversize a hole has no size, whatever was made; and of a size that was never made none belongs to it. */

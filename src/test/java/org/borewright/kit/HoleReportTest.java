@@ -102,8 +102,8 @@ class HoleReportTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({ROUND + ", IN", ROUND_ABOVE + ", NOT_CHECKED", OVAL_ABOVE + ", OUT"})
     void aShapeIsProvenByWhatWasRead(String rows, String outcome) {
-        Match match =
-                shop.ask(shop.request(Condition.FINISHED, "", List.of(hole("1", rows), hole("2", ROUND + " / 70.010 70.011"))));
+        Match match = shop.ask(
+                shop.request(Condition.FINISHED, "", List.of(hole("1", rows), hole("2", ROUND + " / 70.010 70.011"))));
 
         assertThat(told(match.holes().get(0), Rule.FINISHED_TAPER)).isEqualTo(outcome);
         assertThat(told(match.holes().get(0), Rule.FINISHED_OUT_OF_ROUND)).isEqualTo(outcome);
@@ -117,8 +117,8 @@ class HoleReportTest {
         shop.choke = Optional.of(new Choke(new Limits(TwinShop.mm("0.010"), TwinShop.mm("0.030"))));
         String choked = "70.001 70.001 / 70.006 70.006 / 70.011 70.011 / 70.016 70.016 / 70.021 70.02";
 
-        Match match = shop.ask(shop.request(
-                Condition.WORN, "standard", List.of(hole("1", choked + "1"), hole("2", choked + "2"))));
+        Match match = shop.ask(
+                shop.request(Condition.WORN, "standard", List.of(hole("1", choked + "1"), hole("2", choked + "2"))));
 
         assertThat(match.holes().get(0).checks())
                 .filteredOn(check -> check.rule() == Rule.SERVICE_TAPER)

@@ -167,9 +167,12 @@ class LadderTest {
         shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
         MatchRequest request = shop.request(Condition.WORN, "+0.25", TwinShop.surveys("70.360", "70.360"));
 
-        Rung present = Ladder.of(shop.shelf().engine(), request, makers.ask(request)).get(1);
+        Rung present =
+                Ladder.of(shop.shelf().engine(), request, makers.ask(request)).get(1);
 
-        assertThat(present.row().flatMap(SizeRow::choice).map(choice -> choice.design().code()))
+        assertThat(present.row()
+                        .flatMap(SizeRow::choice)
+                        .map(choice -> choice.design().code()))
                 .contains("DESIGN-2");
     }
 

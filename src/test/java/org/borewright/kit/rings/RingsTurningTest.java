@@ -90,7 +90,8 @@ class RingsTurningTest {
                                 new CylinderSurvey("2", grid("70.041" + rows), Wall.UNKNOWN, List.of()))),
                 List.of(asFound("69.920"), asFound("69.935"))));
 
-        assertThat(points(match).map(RingsTurningTest::inWords)).containsExactly("1 above 70.053322 possible", "2 above 70.068322 possible");
+        assertThat(points(match).map(RingsTurningTest::inWords))
+                .containsExactly("1 above 70.053322 possible", "2 above 70.068322 possible");
     }
 
     /** At +0.75, in an engine that bears +0.30: readings are believed up to 70.020 + 0.30 + 0.50, and what rings only bears lies beyond. */

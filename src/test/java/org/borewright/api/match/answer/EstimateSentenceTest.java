@@ -35,7 +35,8 @@ class EstimateSentenceTest {
                 shop.request(Condition.WORN, "standard", TwinShop.surveys("-", "-")));
 
         assertThat(EstimateSentence.of(STAMP, estimate, TwinShop.DAY, LengthUnit.MILLIMETRE))
-                .endsWith("what the holes read decides. " + says
-                        + " Rebore to +0.50 would come to 326.00 EUR, out on 2026-03-05. What lies between them stands in the list of ways.");
+                .endsWith(
+                        "what the holes read decides. " + says
+                                + " Rebore to +0.50 would come to 326.00 EUR, out on 2026-03-05. What lies between them stands in the list of ways.");
     }
 }
