@@ -131,6 +131,24 @@ class BarrelsScenarioTest {
                 .body("barrels.tag", contains(sign + "-d", sign + "-c", sign + "-b", sign + "-a"));
     }
 
+    @Test
+    void notesOnAnOrderThatEndedDoNotFreeTheBarrelsThatANewerOneHas() {
+        Orders first = Orders.noted(opened("-X", "-a", "-b", "-c", "-d"));
+        first.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
+        Orders second = Orders.noted(opened("-Y", "-b", "-e", "-f", "-g"));
+
+        first.does("notes", "{\"notes\":\"bought it back\"}").statusCode(200);
+
+        life("-b").body("openOrder", equalTo((int) second.number()));
+        life("-a").body("openOrder", nullValue());
+        opened("-Z", "-h", "-b", "-i", "-j")
+                .then()
+                .statusCode(409)
+                .body("type", equalTo("/problems/block-taken"))
+                .body("detail", containsString("order " + second.number()))
+                .body("errors.pointer", contains("/barrels/1/tag"));
+    }
+
     /** Else the life of a block and that of a barrel would be one. */
     @Test
     void aTagIsThatOfABlockOrOfABarrel() {

@@ -328,6 +328,24 @@ class OrderScenarioTest {
                 .statusCode(409);
     }
 
+    /** What is noted on an order that ended is no second end of it. */
+    @Test
+    void notesOnAnOrderThatEndedDoNotFreeTheBlockThatANewerOneHas() {
+        Orders first = Orders.opened("rebuild", tag);
+        first.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
+        Orders second = Orders.opened("rebuild", tag);
+
+        first.does("notes", "{\"notes\":\"bought it back\"}").statusCode(200);
+
+        given().get("/api/blocks/" + tag).then().body("openOrder", equalTo((int) second.number()));
+        Orders.post("/api/orders", null, Orders.key(), """
+                        {"customer":"Another","engine":"HALVERN-131","block":"%s"}""".formatted(tag))
+                .then()
+                .statusCode(409)
+                .body("type", equalTo("/problems/block-taken"))
+                .body("detail", containsString("order " + second.number()));
+    }
+
     @Test
     void theSameRequestWithTheSameKeyIsDoneOnce() {
         Orders order = Orders.quoted(tag);

@@ -101,14 +101,20 @@ class Turn {
     /** Writes down what was done with an order that was taken, and where it stands now. */
     OrderRow note(OrderRow order, State next, String did, Done done) {
         String before = standing(order);
+        boolean ends = order.state != next && order.kind.allowed(next).isEmpty();
         order.state = next;
         order.acceptedQuote = next.isAgreed() ? order.acceptedQuote : null;
         order.version++;
-        if (order.kind.allowed(next).isEmpty()) {
-            order.tags().forEach(tag -> BlockRow.held(tag).ifPresent(block -> block.openOrder = null));
+        if (ends) {
+            order.tags().forEach(tag -> leaves(order, tag));
         }
         line(order, did, before, done);
         return order;
+    }
+
+    /** A block or barrel is free with the end of its order; one that another order has by then stays with that. */
+    private static void leaves(OrderRow order, String tag) {
+        BlockRow.held(tag).filter(row -> order.number.equals(row.openOrder)).ifPresent(row -> row.openOrder = null);
     }
 
     /**
