@@ -11,6 +11,9 @@ public final class DateReader {
     private static final LocalDate EARLIEST = LocalDate.of(2000, 1, 1);
     private static final LocalDate LATEST = LocalDate.of(2099, 12, 31);
 
+    /** The days that are read, in words. */
+    public static final String RANGE = EARLIEST + " to " + LATEST;
+
     private DateReader() {}
 
     /** The day; empty when it is not given, or is none. */
@@ -31,10 +34,14 @@ public final class DateReader {
     }
 
     private static boolean inRange(Place place, LocalDate date) {
-        boolean inRange = !date.isBefore(EARLIEST) && !date.isAfter(LATEST);
-        if (!inRange) {
-            place.fault(ProblemType.BAD_DATE, "The date is out of range.", EARLIEST + " to " + LATEST);
+        if (!isInRange(date)) {
+            place.fault(ProblemType.BAD_DATE, "The date is out of range.", RANGE);
         }
-        return inRange;
+        return isInRange(date);
+    }
+
+    /** Whether such a day is read, in a body or elsewhere. */
+    public static boolean isInRange(LocalDate date) {
+        return !date.isBefore(EARLIEST) && !date.isAfter(LATEST);
     }
 }

@@ -158,6 +158,36 @@ class HostileOrdersTest {
         }
     }
 
+    /** A table of orders holds no such day: it is refused before it is looked for, to a program and to a person. */
+    @ParameterizedTest(name = "{0}={1}")
+    @CsvSource({
+        "from, %2B999999999-12-31",
+        "to, %2B999999999-12-31",
+        "from, -999999999-01-01",
+        "to, -5000-01-01",
+        "from, 0000-01-01",
+        "from, 1999-12-31",
+        "to, 2100-01-01",
+    })
+    void aDayOutOfAllReasonIsRefusedWithItsLimits(String parameter, String day) {
+        String query = "orders?" + parameter + "=" + day;
+        Response answer = given().urlEncodingEnabled(false).get("/api/" + query);
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(400);
+        assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/bad-parameter");
+        assertThat(answer.jsonPath().getString("errors[0].pointer")).isEqualTo(parameter);
+        assertThat(answer.jsonPath().getString("errors[0].limit")).isEqualTo("2000-01-01 to 2099-12-31");
+
+        Response page = given().urlEncodingEnabled(false).accept("text/html").get("/" + query);
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.asString()).contains("The date is out of range.", "2000-01-01 to 2099-12-31");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"from=2000-01-01&to=2099-12-31", "from=2099-12-31", "to=2000-01-01"})
+    void theFirstDayAndTheLastAreLookedFor(String days) {
+        assertThat(given().get("/api/orders?" + days).statusCode()).isEqualTo(200);
+    }
+
     /** Notes may have lines. */
     @Test
     void linesOfNotesAreKept() {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.borewright.api.asked.DateReader;
 import org.borewright.api.guard.Parameters;
 import org.borewright.order.State;
 import org.borewright.order.store.OrderRow;
@@ -65,7 +66,7 @@ public record OrderQuery(OrderRow.Sought sought, int limit) {
     }
 
     private static Optional<LocalDate> day(Parameters parameters, String name) {
-        return parameters.text(name).flatMap(text -> {
+        Optional<LocalDate> day = parameters.text(name).flatMap(text -> {
             try {
                 return Optional.of(LocalDate.parse(text));
             } catch (DateTimeParseException noDay) {
@@ -73,5 +74,10 @@ public record OrderQuery(OrderRow.Sought sought, int limit) {
                 return Optional.empty();
             }
         });
+        Optional<LocalDate> read = day.filter(DateReader::isInRange);
+        if (day.isPresent() && read.isEmpty()) {
+            parameters.fault(name, "The date is out of range.", DateReader.RANGE);
+        }
+        return read;
     }
 }
