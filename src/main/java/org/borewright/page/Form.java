@@ -40,6 +40,10 @@ public record Form(Map<String, String> fields) {
 
     private static final Pattern DASH = Pattern.compile("[-–—]");
     private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]?");
+
+    /** Twice as deep as any place in a body. */
+    private static final int MOST_STEPS = 12;
+
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     /** Keeps the order of the form. */
@@ -52,13 +56,13 @@ public record Form(Map<String, String> fields) {
         return new Form(Map.of());
     }
 
-    /** Reads what a browser sent. @throws ProblemException if an escape in it is none */
+    /** Reads what a browser sent. @throws ProblemException if an escape in it is none, or a name leads deeper than any body goes */
     public static Form read(String sent) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (String field : sent.split("&", -1)) {
             int end = field.indexOf('=');
             if (end > 0) {
-                fields.put(unescaped(field.substring(0, end)), unescaped(field.substring(end + 1)));
+                fields.put(shallow(unescaped(field.substring(0, end))), unescaped(field.substring(end + 1)));
             }
         }
         return new Form(fields);
@@ -70,6 +74,13 @@ public record Form(Map<String, String> fields) {
         } catch (IllegalArgumentException noEscape) {
             throw notOurs();
         }
+    }
+
+    private static String shallow(String name) {
+        if (name.chars().filter(letter -> letter == '/').count() > MOST_STEPS) {
+            throw notOurs();
+        }
+        return name;
     }
 
     /** The same form with one field filled in. */

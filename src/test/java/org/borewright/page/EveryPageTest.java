@@ -295,6 +295,17 @@ class EveryPageTest {
         assertThat(page.asString()).containsIgnoringCase(says);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/desk/OSTRAVEL-4", "/bench/survey", "/orders/999999/accept"})
+    void aFieldOfAThousandStepsIsRefusedAndNoFaultOfOurs(String path) {
+        Response page = given().header("Accept", A_BROWSER)
+                .contentType(Form.MEDIA_TYPE)
+                .body("known=bores&by=Ada&key=12345678&version=1&/engine=OSTRAVEL-4&" + "/a".repeat(1_100) + "=1")
+                .post(path);
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.asString()).contains("This is not a form of these pages.");
+    }
+
     private static Response seen(String path) {
         return given().urlEncodingEnabled(false).header("Accept", A_BROWSER).get(path);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.borewright.api.problem.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +50,19 @@ class FormTest {
     @ValueSource(strings = {"/a=1&/a/b=2", "/a/b=1&/a/0=2", "/a/0=1&/a/b=2", "/0=1", "/a=%zz", "%=1"})
     void whatIsNoFormOfOursIsRefused(String sent) {
         assertThatThrownBy(() -> Form.read(sent).body()).isInstanceOf(ProblemException.class);
+    }
+
+    @Test
+    void aPlaceDeeperThanAnyBodyGoesIsRefusedAndNoneOfTheirsIsSo() {
+        assertThat(new String(Form.read("/a".repeat(12) + "=1").body(), StandardCharsets.UTF_8))
+                .isEqualTo("{\"a\":".repeat(12) + "\"1\"" + "}".repeat(12));
+        for (String sent : List.of(
+                "/a".repeat(13) + "=1",
+                "number:" + "/a".repeat(1_100) + "=1",
+                "%2Fa".repeat(1_100) + "=1",
+                "/0".repeat(100_000) + "=1")) {
+            assertThatThrownBy(() -> Form.read(sent).body()).isInstanceOf(ProblemException.class);
+        }
     }
 
     @Test
