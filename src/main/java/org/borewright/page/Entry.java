@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Problem;
+import org.borewright.api.problem.ProblemType;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,17 @@ public record Entry(Form form, Optional<Problem> refused) {
     /** A form that was refused. */
     public static Entry of(Form form, Problem refused) {
         return new Entry(form, Optional.of(refused));
+    }
+
+    /**
+     * A form about an order that was refused. Where the order had changed its page says so, and the form goes on for the order as it stands;
+     * refused for anything else it stays for the order as it was known, so that nobody passes over a change that they were not told of.
+     *
+     * @param version that the order has by now
+     */
+    public static Entry of(Form form, Problem refused, int version) {
+        boolean toldOfIt = refused.type() == ProblemType.ORDER_CHANGED;
+        return of(toldOfIt ? form.with("version", Integer.toString(version)) : form, refused);
     }
 
     /** The status of a page that shows it. */

@@ -159,7 +159,8 @@ public class Confirming {
             }
             return page(folder, Entry.of(form), planned(of, asked));
         } catch (ProblemException refused) {
-            return page(folder, Entry.of(folder.asItStands(form), refused.problem()), plannedStill(of, asked));
+            Entry entry = Entry.of(form, refused.problem(), folder.order().version());
+            return page(folder, entry, plannedStill(of, asked));
         }
     }
 

@@ -129,7 +129,10 @@ public class Finishing {
             return page(
                     folder,
                     honed,
-                    Entry.of(folder.asItStands(form), sheet.inWords(refused.problem())),
+                    Entry.of(
+                            form,
+                            sheet.inWords(refused.problem()),
+                            folder.order().version()),
                     Optional.empty());
         }
     }

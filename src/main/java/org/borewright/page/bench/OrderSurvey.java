@@ -121,7 +121,10 @@ public class OrderSurvey {
             return sheets.page(
                     task(folder, occasion),
                     engine,
-                    Entry.of(folder.asItStands(form), sheet.inWords(refused.problem())),
+                    Entry.of(
+                            form,
+                            sheet.inWords(refused.problem()),
+                            folder.order().version()),
                     Optional.empty());
         }
     }

@@ -5,10 +5,10 @@ import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.OrderResource;
 import org.borewright.api.problem.ProblemException;
-import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
 import org.borewright.page.SentForm;
@@ -56,7 +56,7 @@ class Opening {
                         sent(number, "quotes", ordered, surveyed),
                         "{\"alternatives\":true}".getBytes(StandardCharsets.UTF_8));
             } catch (ProblemException refused) {
-                return pages.shown(number, Entry.of(ordered, refused.problem()));
+                return pages.shown(number, ordered, Optional.of(refused.problem()));
             }
         }
         return Page.seeOther("/orders/" + number);

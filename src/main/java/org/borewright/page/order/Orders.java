@@ -23,6 +23,7 @@ import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.OrdersAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.order.answer.QuoteAnswer;
+import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.measure.LengthUnit;
 import org.borewright.page.Entry;
@@ -69,7 +70,7 @@ public class Orders {
      * One order.
      *
      * @param order how it stands
-     * @param entry what was typed to move it
+     * @param entry what was typed to move it, and the version that its forms are for
      * @param quotes given so far, the first first
      * @param papers kept with it
      * @param journal what happened to it
@@ -97,7 +98,7 @@ public class Orders {
     @GET
     @Path("/{order}")
     public Response order(@PathParam("order") String order) {
-        return shown(order, Entry.of(Form.empty()));
+        return shown(order, Form.empty(), Optional.empty());
     }
 
     /** A quote on paper. */
@@ -118,13 +119,15 @@ public class Orders {
             moves.move(move, new SentForm(order, move, form), form.body());
             return Page.seeOther("/orders/" + order);
         } catch (ProblemException refused) {
-            return shown(order, Entry.of(form, refused.problem()));
+            return shown(order, form, Optional.of(refused.problem()));
         }
     }
 
     /** The page of an order, with what was refused of it. */
-    public Response shown(String order, Entry entry) {
+    public Response shown(String order, Form form, Optional<Problem> refused) {
         OrderAnswer found = orders.order(order);
+        Form known = form.typed("version").isBlank() ? form.with("version", Integer.toString(found.version())) : form;
+        Entry entry = refused.map(why -> Entry.of(known, why, found.version())).orElseGet(() -> Entry.of(known));
         List<QuoteAnswer> quotes = orders.quotes(order);
         return Page.of(
                 entry.status(),

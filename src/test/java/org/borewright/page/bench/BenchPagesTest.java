@@ -137,6 +137,77 @@ class BenchPagesTest {
                 .contains("name=\"truth:/mayWait\" value=\"true\" checked");
     }
 
+    /** A blank name is no news of what somebody else did meanwhile: that is told when the form is sent with a name. */
+    @Test
+    void aFormRefusedForABlankNameStaysForTheOrderAsItWasKnown() {
+        long order = quotedTwice();
+        Map<String, String> form = new LinkedHashMap<>(Map.of("number:/quote", "1", "by", " ", "version", "4"));
+        form.put("key", UUID.randomUUID().toString());
+        sent("/api/orders/" + order + "/notes", 4, "{\"notes\":\"wants it black\"}")
+                .then()
+                .statusCode(200);
+
+        Response refused = posted("/orders/" + order + "/accept", form);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.asString()).contains(version(4)).doesNotContain(version(5));
+
+        form.put("by", "Ada");
+        Response late = posted("/orders/" + order + "/accept", form);
+        assertThat(late.statusCode()).isEqualTo(412);
+        assertThat(late.asString())
+                .contains("is at version 5 by now", version(5))
+                .doesNotContain(version(4));
+    }
+
+    /** Likewise of the sheets: each move with the order where it is allowed. */
+    @Test
+    void aSheetRefusedForABlankNameStaysForTheOrderAsItWasKnown() {
+        for (String part : List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")) {
+            while (Orders.left(part) == 0) {
+                Orders.arrive(part, 1).statusCode(200);
+            }
+        }
+        long order = opened();
+        staysAsKnown(order, "survey", "send", 1);
+        sent("/api/orders/" + order + "/survey", 2, Orders.SINGLE_WORN).then().statusCode(200);
+        sent("/api/orders/" + order + "/quotes", 3, "{}").then().statusCode(201);
+        sent("/api/orders/" + order + "/accept", 4, "{\"quote\":1}").then().statusCode(200);
+        staysAsKnown(order, "confirm", "confirm", 5);
+        staysAsKnown(order, "did-not-clean-up", "send", 6);
+        sent("/api/orders/" + order + "/confirm", 7, Orders.PISTON_IN_HAND)
+                .then()
+                .statusCode(200);
+        staysAsKnown(order, "finish", "sign", 8);
+        // Others find their parts on this shelf.
+        sent("/api/orders/" + order + "/withdraw", 9, "{\"reason\":\"called off\"}")
+                .then()
+                .statusCode(200);
+    }
+
+    /** Opened at a version, sent without a name when somebody had noted something, and again with one. */
+    private static void staysAsKnown(long order, String move, String then, int version) {
+        String path = "/orders/" + order + "/" + move;
+        Map<String, String> form = filledIn(path);
+        form.put("then", then);
+        form.put("by", " ");
+        sent("/api/orders/" + order + "/notes", version, "{\"notes\":\"wants it black\"}")
+                .then()
+                .statusCode(200);
+
+        Response refused = posted(path, form);
+        assertThat(refused.statusCode()).as(move).isEqualTo(422);
+        assertThat(refused.asString()).as(move).contains(version(version)).doesNotContain(version(version + 1));
+
+        form.put("by", "Ada");
+        Response late = posted(path, form);
+        assertThat(late.statusCode()).as(move).isEqualTo(412);
+        assertThat(late.asString()).as(move).contains(version(version + 1)).doesNotContain(version(version));
+    }
+
+    private static String version(int version) {
+        return "name=\"version\" value=\"" + version + "\"";
+    }
+
     /** What the order has open stands beside the pairing, before anybody is refused: nothing is ready that could not be confirmed. */
     @Test
     void thePistonsOfTheOwnerAreQuotedOnThePageAndNotReadyBeforeTheyAreWeighed() {

@@ -21,7 +21,7 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
         papers = List.copyOf(papers);
     }
 
-    /** A form for the order as it stands, whatever it was when the form was opened: whoever sends it has seen what changed. */
+    /** A form that is opened anew, for the order as it stands. */
     public Form asItStands(Form form) {
         return form.with("version", Integer.toString(order.version()));
     }
