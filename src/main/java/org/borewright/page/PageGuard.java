@@ -4,6 +4,7 @@ import io.vertx.core.http.HttpServerRequest;
 import io.vertx.core.http.HttpServerResponse;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -11,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.net.URI;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
 import org.borewright.api.guard.Unreached;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemDocument;
@@ -29,18 +31,26 @@ final class PageGuard {
             "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src 'self' data:;"
                     + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /** What changes nothing, and may be asked from anywhere. */
+    private static final List<String> LOOKING = List.of(HttpMethod.GET, HttpMethod.HEAD);
+
+    private static final Pattern OF_THE_API = Pattern.compile("/*api(/.*)?", Pattern.DOTALL);
+
+    /** Whatever type the body is said to have: one of wildcards is taken for that of a form. */
     @ServerRequestFilter(preMatching = true)
     void takeOwnFormsAlone(ContainerRequestContext asked) {
-        String type = asked.getHeaderString(HttpHeaders.CONTENT_TYPE);
-        if (type != null
-                && type.regionMatches(true, 0, Form.MEDIA_TYPE, 0, Form.MEDIA_TYPE.length())
-                && !isOfOurs(asked)) {
+        if (isForAPage(asked) && !LOOKING.contains(asked.getMethod()) && !isOfOurs(asked)) {
             throw new ProblemException(new Problem(
                     ProblemType.BAD_REQUEST,
                     403,
                     "The form was sent from a page of another site; open the page here and send its own form.",
                     List.of()));
         }
+    }
+
+    /** A change by the API needs a header of ours, which no browser sends for another site unasked. */
+    private static boolean isForAPage(ContainerRequestContext asked) {
+        return !OF_THE_API.matcher(asked.getUriInfo().getPath()).matches();
     }
 
     /** A browser tells where a form came from in the one header, an older one or one without encryption in the other. */

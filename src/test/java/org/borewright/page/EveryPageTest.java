@@ -226,6 +226,50 @@ class EveryPageTest {
         assertThat(answer.statusCode()).isEqualTo(403);
     }
 
+    /** A type of wildcards is taken for that of a form; a body of none comes no further than the door. */
+    @ParameterizedTest(name = "{0} from {1}")
+    @CsvSource({
+        "application/*, cross-site, 403",
+        "*/*, cross-site, 403",
+        "text/plain, cross-site, 403",
+        "multipart/form-data; boundary=b, same-site, 403",
+        "application/json, cross-site, 403",
+        ", cross-site, 415",
+        "application/*, same-origin, 404",
+        "text/plain, same-origin, 415",
+    })
+    void noPageOfSomebodyElseSendsUsAnythingWhateverItsTypeIsSaidToBe(String type, String site, int status)
+            throws Exception {
+        HttpRequest.Builder asked = HttpRequest.newBuilder(service.resolve("/orders/999999/withdraw"))
+                .header("Sec-Fetch-Site", site)
+                .POST(HttpRequest.BodyPublishers.ofString("by=Ada&key=12345678&version=1&/reason=none"));
+        if (type != null) {
+            asked.header("Content-Type", type);
+        }
+        assertThat(HttpClient.newHttpClient()
+                        .send(asked.build(), HttpResponse.BodyHandlers.ofString())
+                        .statusCode())
+                .isEqualTo(status);
+    }
+
+    /** A program asks from where it likes: a change needs a key, which no browser sends for another site unasked. */
+    @Test
+    void theApiAnswersWhateverPageAsksIt() {
+        for (String method : List.of("GET", "HEAD")) {
+            assertThat(given().header("Sec-Fetch-Site", "cross-site")
+                            .request(method, "/orders")
+                            .statusCode())
+                    .as(method)
+                    .isEqualTo(200);
+        }
+        assertThat(given().header("Sec-Fetch-Site", "cross-site")
+                        .contentType(ContentType.JSON)
+                        .body("{\"engine\":\"BRIMSLEIGH-S34\",\"stamp\":\"020\"}")
+                        .post("/api/estimate")
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
     @Test
     void whatATypistBringsIsNeverTakenForAPieceOfThePage() {
         assertThat(seen("/?words=%3Cscript%3Ealert(1)%3C/script%3E%22%27").asString())
