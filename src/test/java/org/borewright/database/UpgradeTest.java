@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -45,6 +46,28 @@ class UpgradeTest {
                             "4 SURVEYED, no quote, ends, 1 aside, 0 to come",
                             "5 CONFIRMED, quote 1, stays, 1 aside, 0 to come",
                             "6 WITHDRAWN, no quote, stays, 0 aside, 0 to come");
+        }
+    }
+
+    /** Else every line of the journal is read for the page of the shelf. */
+    @Test
+    void theLastArrivalsAreFoundByAnIndex() throws SQLException {
+        Flyway.configure()
+                .dataSource(URL, USER, "")
+                .schemas("found_arrivals")
+                .load()
+                .migrate();
+        try (Connection tables = DriverManager.getConnection(URL, USER, "")) {
+            String journal = tables.getMetaData().storesUpperCaseIdentifiers() ? "JOURNAL" : "journal";
+            List<String> columns = new ArrayList<>();
+            try (ResultSet row = tables.getMetaData().getIndexInfo(null, "found_arrivals", journal, false, false)) {
+                while (row.next()) {
+                    if (row.getString("INDEX_NAME").equalsIgnoreCase("journal_by_deed")) {
+                        columns.add(row.getString("COLUMN_NAME").toLowerCase(Locale.ROOT));
+                    }
+                }
+            }
+            assertThat(columns).containsExactly("did", "position");
         }
     }
 
