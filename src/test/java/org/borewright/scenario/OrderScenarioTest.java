@@ -310,6 +310,30 @@ class OrderScenarioTest {
                 .body("lines[3].after", equalTo("withdrawn, version 4: came back"));
     }
 
+    /** An order may be noted without any, and come to have none again; a reason is always said. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "  \\n "})
+    void notesCanBeTakenAwayAgain(String none) {
+        Orders order = Orders.noted(Orders.post("/api/orders", null, Orders.key(), """
+                {"kind":"parts alone","customer":"Another","engine":"HALVERN-131","notes":"%s"}""".formatted(none)));
+        order.seen().body("notes", equalTo(""));
+        order.does("notes", "{\"notes\":\"leaks at the base\"}").statusCode(200);
+
+        order.does("notes", "{\"notes\":\"" + none + "\"}").statusCode(200).body("notes", equalTo(""));
+
+        order.does("withdraw", "{\"reason\":\"" + none + "\"}").statusCode(422);
+        order.does("notes", "{\"notes\":\"" + "x".repeat(1_501) + "\"}")
+                .statusCode(422)
+                .body("errors[0].limit", equalTo("at most 1500 characters"));
+        given().queryParam("order", order.number())
+                .get("/api/journal")
+                .then()
+                .body("lines.did", contains("receive", "write notes", "write notes"))
+                .body("lines[2].before", equalTo("received, version 2: leaks at the base"))
+                .body("lines[2].after", equalTo("received, version 3"));
+        journalIsWhole();
+    }
+
     @Test
     void aBlockIsInTheShopForOneOrderAtATime() {
         Orders first = Orders.opened("rebuild", tag);

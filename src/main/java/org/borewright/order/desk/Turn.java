@@ -28,7 +28,7 @@ class Turn {
      *
      * @param by who made it
      * @param was what stood before in its place: notes, what was put aside; empty where the line says nothing of it
-     * @param says what came of it
+     * @param says what came of it; empty likewise
      * @param movesStock whether other parts can be had from the shelf than before
      * @param wrote whether papers, quotes or holes were written with it
      */
@@ -129,10 +129,14 @@ class Turn {
                 "order " + order.number,
                 Optional.of(order.number),
                 did,
-                done.was().isEmpty() ? before : before + ": " + done.was(),
-                standing(order) + ": " + done.says(),
+                saying(before, done.was()),
+                saying(standing(order), done.says()),
                 done.movesStock(),
                 Optional.of(order.matter(done.wrote()))));
+    }
+
+    private static String saying(String standing, String says) {
+        return says.isEmpty() ? standing : standing + ": " + says;
     }
 
     /** Writes a line. It holds the head of the journal, and nothing that others may hold is taken after it. */

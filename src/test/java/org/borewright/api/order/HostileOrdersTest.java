@@ -66,6 +66,9 @@ class HostileOrdersTest {
     void aHostileValueIsRefused(String path, String body) {
         Place place = place(path);
         for (String hostile : HOSTILE) {
+            if (path.endsWith("/notes") && hostile.equals("\"\"")) {
+                continue; // No notes are fine.
+            }
             String sent = body.replace('\'', '"').replace("@", hostile);
             Response answer = place.asking().body(sent).post(place.path);
             assertThat(answer.statusCode())

@@ -98,12 +98,17 @@ public class OrderReader {
 
     /** Why an order ends. */
     public String reason(byte[] body) {
-        return ShortBody.only(body, "reason", "It is not said why.", "\"why\"", OrderReader::notes);
+        return ShortBody.only(body, "reason", "It is not said why.", "\"why\"", OrderReader::reason);
     }
 
-    /** Other notes. */
+    /** Other notes; none where those before are to go. */
     public String notes(byte[] body) {
-        return ShortBody.only(body, "notes", "There are no notes.", "\"what is to be noted\"", OrderReader::notes);
+        return ShortBody.only(
+                body,
+                "notes",
+                "It is not said what is to stand in the notes.",
+                "\"what is to be noted\"",
+                OrderReader::notes);
     }
 
     /** The customer's yes. */
@@ -143,8 +148,16 @@ public class OrderReader {
         });
     }
 
-    private static Optional<String> notes(Place place) {
+    private static Optional<String> reason(Place place) {
         return kept(place, place.lines(), LONGEST_NOTES);
+    }
+
+    private static Optional<String> notes(Place place) {
+        Optional<String> text = place.lines().map(String::strip);
+        if (text.isPresent() && text.get().length() > LONGEST_NOTES) {
+            place.fault(ProblemType.WRONG_FORM, "This text is too long.", "at most " + LONGEST_NOTES + " characters");
+        }
+        return text.filter(said -> said.length() <= LONGEST_NOTES);
     }
 
     /** A text of one character at the least. */
