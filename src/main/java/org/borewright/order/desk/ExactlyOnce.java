@@ -44,7 +44,7 @@ public class ExactlyOnce {
      * The answer to a request: of the work, or of the time before.
      *
      * @param key the sender's own name for it
-     * @param fingerprint of all that was sent
+     * @param fingerprint of what was asked for and where, without the version that it was meant for
      * @param work done inside of the transaction
      * @return empty when the key was used for something else
      * @throws RefusedException as the work does, or if others were in the way each time

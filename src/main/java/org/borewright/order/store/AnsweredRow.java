@@ -14,7 +14,7 @@ public class AnsweredRow extends PanacheEntityBase {
     @Id
     public String requestKey;
 
-    /** Of method, path and body. */
+    /** Of path, parameters and body; not of the version that the request was meant for. */
     public String fingerprint;
 
     public Instant at;

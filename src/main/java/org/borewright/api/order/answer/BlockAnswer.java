@@ -42,7 +42,7 @@ public record BlockAnswer(
      * @param order the order it was in the shop for
      * @param at when
      * @param by who
-     * @param what surveyed or finished
+     * @param what surveyed, did not clean up or finished
      * @param size of its pistons; absent where nobody knew
      * @param smallest diameter at 20 °C; absent where it was not measured
      * @param largest likewise
