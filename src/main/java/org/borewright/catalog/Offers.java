@@ -22,4 +22,11 @@ public record Offers(Map<PartNumber, Offer> byNumber) {
     public Optional<Offer> of(PartNumber number) {
         return Optional.ofNullable(byNumber.get(number));
     }
+
+    /** The same with so many more on the shelf of some numbers; one that is not sold by itself stays out. */
+    public Offers withMore(Map<PartNumber, Integer> onHand) {
+        Map<PartNumber, Offer> more = new TreeMap<>(byNumber);
+        onHand.forEach((number, count) -> more.computeIfPresent(number, (same, offer) -> offer.withMore(count)));
+        return new Offers(more);
+    }
 }

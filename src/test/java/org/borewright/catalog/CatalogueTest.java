@@ -51,6 +51,20 @@ class CatalogueTest {
     }
 
     @Test
+    void whatLiesMoreOnTheShelfForSomebodyIsNoMoreForOthers() {
+        Offers offers = catalogue.offers();
+        Offer piston = offers.of(TwinShop.no("P-050")).orElseThrow();
+
+        Offers theirs = offers.withMore(Map.of(piston.number(), 2, TwinShop.no("P-051"), 1));
+
+        assertThat(theirs.of(piston.number()))
+                .contains(new Offer(piston.number(), piston.price(), piston.onHand() + 2, piston.leadDays()));
+        assertThat(theirs.of(TwinShop.no("P-051"))).isEmpty();
+        assertThat(theirs.of(TwinShop.no("P-025"))).isEqualTo(offers.of(TwinShop.no("P-025")));
+        assertThat(offers.of(piston.number())).contains(piston);
+    }
+
+    @Test
     void aGaugeIsFoundByItsNameAndOneWithoutIsInNoRegister() {
         Gauge third = named(Optional.of("BG-3"));
         Catalogue registered = catalogue.registering(List.of(third, named(Optional.empty())));

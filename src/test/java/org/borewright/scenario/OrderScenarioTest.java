@@ -262,6 +262,39 @@ class OrderScenarioTest {
                 .body("offer.sum.parts.amount", equalTo(90.10f));
     }
 
+    /** Nobody else gets it: the order itself finds it on the shelf when it is surveyed and quoted anew, and no other order does. */
+    @Test
+    void whatIsPutAsideForAnOrderIsOnTheShelfForThatOrderAlone() {
+        takeAllBut(1);
+        Orders first = accepted();
+        Orders second = Orders.quoted("OS-" + ++tags);
+
+        first.does("did-not-clean-up", Orders.SINGLE_WORN).statusCode(200);
+        paper(first, lastPaper(first))
+                .body("answer.bill.lines.number", hasItem(BOX))
+                .body("answer.bill.lines.availability", everyItem(equalTo("in stock")));
+        first.does("quotes", "{}")
+                .statusCode(201)
+                .body("offer.parts.number", hasItem(BOX))
+                .body("offer.parts.availability", everyItem(equalTo("in stock")))
+                .body("offer.sum.parts.amount", equalTo(90.10f));
+        second.does("quotes", "{}")
+                .statusCode(201)
+                .body("offer.parts.findAll { it.number == '" + BOX + "' && it.availability == 'in stock' }", empty());
+        first.does("accept", "{\"quote\":2}")
+                .statusCode(200)
+                .body("held.find { it.number == '" + BOX + "' }.putAside", equalTo(1));
+
+        assertThat(Orders.left(BOX)).isZero();
+        journalIsWhole();
+    }
+
+    private static int lastPaper(Orders order) {
+        List<Integer> papers =
+                given().get("/api/orders/" + order.number() + "/papers").jsonPath().getList("id");
+        return papers.get(papers.size() - 1);
+    }
+
     /** Signed at 54.149 … 54.152: the wear of the next visit is reckoned from 54.149, not from the smallest hole of the size. */
     @Test
     void theNextRebuildStartsFromWhatWasSigned() {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.borewright.api.match.answer.Stencils;
 import org.borewright.catalog.Offers;
+import org.borewright.catalog.PartNumber;
 import org.borewright.kit.bill.KitFinder;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
@@ -29,6 +30,12 @@ public record Workbench(
     /** The same for an owner who brings these pistons. */
     public Workbench withOwn(Choice pistons) {
         return new Workbench(fits.with(pistons), offers, kits.withOwn(pistons), json, new ConcurrentHashMap<>());
+    }
+
+    /** The same for somebody for whom so many more of some numbers lie on the shelf than for all others. */
+    public Workbench withMore(Map<PartNumber, Integer> onHand) {
+        Offers theirs = offers.withMore(onHand);
+        return new Workbench(fits, theirs, new KitFinder(fits.shelf(), theirs), json, new ConcurrentHashMap<>());
     }
 
     /** Whether it is laid out for just these; another table or other offers with the same content are another revision's. */

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
-import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.OfferDocument;
@@ -40,14 +39,12 @@ import org.borewright.order.store.QuoteRow;
 class Quoting {
 
     private final Surveying surveying;
-    private final Workbenches workbenches;
     private final OrderDesk desk;
     private final OrderSettings settings;
     private final Counter counter;
 
-    Quoting(Surveying surveying, Workbenches workbenches, OrderDesk desk, OrderSettings settings, Counter counter) {
+    Quoting(Surveying surveying, OrderDesk desk, OrderSettings settings, Counter counter) {
         this.surveying = surveying;
-        this.workbenches = workbenches;
         this.desk = desk;
         this.settings = settings;
         this.counter = counter;
@@ -61,7 +58,7 @@ class Quoting {
         Optional<Choice> own = asked.own();
         MatchRequest told = surveyed.request().on(today);
         MatchRequest request = own.map(Choice::size).map(told::asking).orElse(told);
-        Workbench shop = workbenches.of(surveyed);
+        Workbench shop = surveying.bench(order.number, surveyed);
         Workbench bench = own.map(shop::withOwn).orElse(shop);
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);
         List<Proposal> proposals = Proposal.of(request, estimate).stream()

@@ -3,12 +3,15 @@ package org.borewright.api.order;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
+import org.borewright.catalog.PartNumber;
 import org.borewright.kit.Match;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Deck;
@@ -21,6 +24,7 @@ import org.borewright.order.desk.Paper;
 import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
+import org.borewright.order.store.ReservationRow;
 
 /** Takes in surveys: the question of a match, answered as a match, and kept with the order. */
 @ApplicationScoped
@@ -60,7 +64,7 @@ class Surveying {
         OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, body);
         needEngine(order, asked.fits().shelf().engine().code());
-        Workbench bench = workbenches.of(asked);
+        Workbench bench = bench(order.number, asked);
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
         return new Surveyed(
@@ -74,6 +78,19 @@ class Surveying {
         OrderRow order = OrderRow.findById(number);
         String request = PaperRow.last(number, PaperRow.Kind.SURVEY).orElseThrow().request;
         return recalled(order, request.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * What answers a question of an order: nobody else gets what is put aside for it, so for the order itself it lies on the shelf. It is
+     * counted after the shelf was, so what goes back meanwhile is not counted twice.
+     */
+    Workbench bench(long order, Asked asked) {
+        Workbench ofAll = workbenches.of(asked);
+        Map<PartNumber, Integer> own = new TreeMap<>();
+        ReservationRow.of(order).stream()
+                .filter(row -> row.putAside > 0)
+                .forEach(row -> own.put(new PartNumber(row.number), row.putAside));
+        return own.isEmpty() ? ofAll : ofAll.withMore(own);
     }
 
     /** A survey of an order answered anew, of a deck as it is by now, and with the pistons of the owner where they are to go in. */
