@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
@@ -114,6 +115,61 @@ class RingsOnlyScenarioTest {
                                 + " For new rings alone: clearance in service, cylinder 1: not known."
                                 + " For new rings alone: glaze of the wall, cylinder 1: not known."));
         order.does("confirm", SMOKES).statusCode(200).body("state", equalTo("confirmed"));
+    }
+
+    /** As little metal as will restore it: none, where all conditions are met; whoever wants the rebore asks for it. */
+    @Test
+    void whereRingsOnlyIsCertainThatIsWhatIsQuotedUnlessAnotherWayIsAskedFor() {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-4");
+        order.does("survey", SMOKES).statusCode(200);
+
+        order.does("quotes", "{\"alternatives\":true}")
+                .statusCode(201)
+                .body("says", startsWith("rings only, "))
+                .body("offer.way", equalTo("rings only"))
+                .body("offer.size", nullValue())
+                .body("offer.parts.number", equalTo(List.of("KV-DS1-R000", "KV-DS1-C", "DLS1-GK")))
+                .body("offer.alternatives.way", hasItem("rebore"))
+                .body("offer.alternatives.way", not(hasItem("rings only")));
+        order.does("quotes", "{\"way\":\"rebore\",\"size\":\"+0.50\"}")
+                .statusCode(201)
+                .body("offer.way", equalTo("rebore"));
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201).body("offer.size", equalTo("+0.50"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'\"glaze\":\"broken\"', '\"glaze\":null'",
+        "'\"condition\"', '\"askedSize\":\"+0.50\",\"condition\"'",
+    })
+    void whereItIsOnlyPossibleOrALargerSizeWasAskedForTheSizeIsQuoted(String told, String instead) {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-5-" + instead.length());
+        order.does("survey", SMOKES.replace(told, instead)).statusCode(200);
+
+        order.does("quotes", "{}")
+                .statusCode(201)
+                .body("offer.way", equalTo("rebore"))
+                .body("offer.size", equalTo("+0.50"));
+    }
+
+    /** Whoever asks for nothing on the page gets what the survey says. */
+    @Test
+    void thePageOfAnOrderQuotesRingsOnlyTooWhereThatIsCertain() {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-6");
+        order.does("survey", SMOKES).statusCode(200);
+        String page = "/orders/" + order.number();
+
+        given().redirects()
+                .follow(false)
+                .header("Accept", "text/html")
+                .header("Sec-Fetch-Site", "same-origin")
+                .contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                .formParams("key", Orders.key(), "version", "2", "by", "Ada", "/way", "", "/size", "")
+                .post(page + "/quotes")
+                .then()
+                .statusCode(303);
+
+        given().accept("text/html").get(page).then().body(containsString("<td>rings only, "));
     }
 
     /** Whether a body is that of a match or of the bench rests on the yes: where none stands, that is said, and no fault is found in the body. */

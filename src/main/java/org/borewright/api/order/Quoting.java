@@ -67,7 +67,7 @@ class Quoting {
                         .orElse(proposal))
                 .toList();
         Proposal chosen = asked.choosing()
-                .among(proposals, estimate.match())
+                .among(proposals, request, estimate.match())
                 .orElseThrow(() -> nothing(order, proposals, estimate.match()));
         OfferDocument document = OfferDocument.of(
                 new OfferDocument.Basis(

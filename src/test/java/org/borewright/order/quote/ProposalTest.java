@@ -76,7 +76,7 @@ class ProposalTest {
         Estimate estimate = estimate(request);
 
         Proposal chosen = new Choosing(Optional.empty(), Optional.empty())
-                .among(Proposal.of(request, estimate), estimate.match())
+                .among(Proposal.of(request, estimate), request, estimate.match())
                 .orElseThrow();
 
         assertThat(chosen.size()).isEqualTo(estimate.match().ruling().row().map(row -> row.size()));
@@ -154,13 +154,13 @@ class ProposalTest {
         List<Proposal> all = Proposal.of(request, estimate);
         Size quarter = shop.shelf().size("+0.25").orElseThrow();
 
-        assertThat(new Choosing(Optional.empty(), Optional.empty()).among(all, estimate.match()))
+        assertThat(new Choosing(Optional.empty(), Optional.empty()).among(all, request, estimate.match()))
                 .isEmpty();
-        assertThat(new Choosing(Optional.empty(), Optional.of(quarter)).among(all, estimate.match()))
+        assertThat(new Choosing(Optional.empty(), Optional.of(quarter)).among(all, request, estimate.match()))
                 .get()
                 .extracting(Proposal::way)
                 .isEqualTo("rebore");
-        assertThat(new Choosing(Optional.of("rings only"), Optional.of(quarter)).among(all, estimate.match()))
+        assertThat(new Choosing(Optional.of("rings only"), Optional.of(quarter)).among(all, request, estimate.match()))
                 .isEmpty();
     }
 
@@ -176,7 +176,7 @@ class ProposalTest {
         Estimate estimate = estimate(request);
 
         Proposal chosen = new Choosing(Optional.empty(), Optional.empty())
-                .among(Proposal.of(request, estimate), estimate.match())
+                .among(Proposal.of(request, estimate), request, estimate.match())
                 .orElseThrow();
         PistonsSold pistons = chosen.sold(shop.shelf().parts()).orElseThrow();
 
@@ -225,7 +225,7 @@ class ProposalTest {
                 .map(proposal -> proposal.with(own, estimate.match()))
                 .toList();
         Proposal chosen = new Choosing(Optional.empty(), Optional.of(own.size()))
-                .among(all, estimate.match())
+                .among(all, request, estimate.match())
                 .orElseThrow();
 
         assertThat(names(proposals(request))).doesNotContain("+0.50");
