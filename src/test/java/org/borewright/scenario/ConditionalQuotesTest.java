@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
@@ -231,6 +232,42 @@ class ConditionalQuotesTest {
                 .does("quotes", OWN.replace("+0.50", "standard"))
                 .statusCode(409)
                 .body("type", equalTo("/problems/nothing-to-quote"));
+    }
+
+    /** Nobody is told to ask for one of the ways named where none is: a specialist is the way out. */
+    @ParameterizedTest
+    @CsvSource({"{}", "{\"way\":\"rebore\"}"})
+    void aCrackedHoleIsReferredToASpecialistAndNoWayIsNamed(String asked) {
+        surveyed(WORN.replace(HOLE, HOLE.replace("}", ",\"findings\":[{\"kind\":\"cracked\"}]}")))
+                .does("quotes", asked)
+                .statusCode(409)
+                .body("type", equalTo("/problems/nothing-to-quote"))
+                .body(
+                        "detail",
+                        endsWith("says \"refer to a specialist\". A cylinder is beyond machining: cylinder 4."
+                                + " There is no way that a price can be named for."))
+                .body("wayOut", equalTo("No kit: ask a specialist about a sleeve, or find another block."));
+    }
+
+    /** What holds has its way out, beside the ways that there are. */
+    @Test
+    void whereNoSizeIsProvenTheReadingThatIsWantingIsTheWayOut() {
+        surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"))
+                .does("quotes", "{}")
+                .statusCode(409)
+                .body("detail", containsString("Nothing was measured in a cylinder: cylinder 4. A price can be named for: "))
+                .body(
+                        "wayOut",
+                        equalTo("Measure it: three depths by two axes at the least. Or ask for one of the ways named."));
+    }
+
+    @Test
+    void whereNothingHoldsTheWaysThatThereAreAreTheWayOut() {
+        surveyed(WORN)
+                .does("quotes", "{\"way\":\"sleeve\"}")
+                .statusCode(409)
+                .body("detail", containsString("A price can be named for: "))
+                .body("wayOut", equalTo("Ask for one of the ways named, or survey anew."));
     }
 
     @ParameterizedTest

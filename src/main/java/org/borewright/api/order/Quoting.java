@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
+import org.borewright.api.match.answer.HoldAnswer;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.OfferDocument;
@@ -18,12 +19,12 @@ import org.borewright.api.problem.ProblemException;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.catalog.Parts;
 import org.borewright.catalog.Size;
-import org.borewright.kit.Hold;
 import org.borewright.kit.Match;
 import org.borewright.kit.bill.Kit;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.measure.LengthUnit;
 import org.borewright.order.Errand;
 import org.borewright.order.OrderKind;
 import org.borewright.order.desk.OrderDesk;
@@ -68,7 +69,7 @@ class Quoting {
                 .toList();
         Proposal chosen = asked.choosing()
                 .among(proposals, request, estimate.match())
-                .orElseThrow(() -> nothing(order, proposals, estimate.match()));
+                .orElseThrow(() -> nothing(order, proposals, estimate.match(), surveyed.unit()));
         OfferDocument document = OfferDocument.of(
                 new OfferDocument.Basis(
                         settings.shopName(), order.engine, surveyed.catalogue().revision(), settings.terms(), today),
@@ -122,18 +123,31 @@ class Quoting {
                 + (proposal.own().isPresent() ? " with the owner's own pistons" : "");
     }
 
-    private static ProblemException nothing(OrderRow order, List<Proposal> proposals, Match match) {
-        String holds = match.ruling().holds().stream()
-                .map(Hold::says)
-                .map(hold -> " " + hold)
-                .collect(Collectors.joining());
+    /** The ways named are those that there are; where there is none, what holds is all that can be done about. */
+    private static ProblemException nothing(
+            OrderRow order, List<Proposal> proposals, Match match, LengthUnit unit) {
+        List<HoldAnswer> holds = match.ruling().holds().stream()
+                .map(hold -> HoldAnswer.of(hold, unit))
+                .toList();
+        String says = holds.stream().map(hold -> " " + hold.says()).collect(Collectors.joining());
         String ways = proposals.isEmpty()
-                ? " No way has all its parts."
+                ? " There is no way that a price can be named for."
                 : proposals.stream()
                         .map(Quoting::named)
                         .collect(Collectors.joining(", ", " A price can be named for: ", "."));
         String detail = "The survey of order " + order.number + " says \""
-                + match.ruling().verdict().label() + "\"." + holds + ways;
-        return new ProblemException(Problem.of(ProblemType.NOTHING_TO_QUOTE, detail));
+                + match.ruling().verdict().label() + "\"." + says + ways;
+        return new ProblemException(
+                Problem.of(ProblemType.NOTHING_TO_QUOTE, detail, wayOut(holds, !proposals.isEmpty())));
+    }
+
+    private static String wayOut(List<HoldAnswer> holds, boolean waysNamed) {
+        if (holds.isEmpty()) {
+            return waysNamed
+                    ? "Ask for one of the ways named, or survey anew."
+                    : "Find the parts elsewhere, or ask again once they can be had.";
+        }
+        return holds.stream().map(HoldAnswer::next).distinct().collect(Collectors.joining(" "))
+                + (waysNamed ? " Or ask for one of the ways named." : "");
     }
 }

@@ -145,7 +145,7 @@ public enum ProblemType {
             409,
             "There is nothing to quote",
             "A price is named for a way whose parts can all be had: the one that the survey names, or one that is asked for.",
-            "Ask for one of the ways named, or survey anew."),
+            "Ask for one of the ways named; where there is none, settle what holds and survey anew."),
     /** An order that somebody changed meanwhile. */
     ORDER_CHANGED(
             412,
