@@ -255,10 +255,15 @@ class ConditionalQuotesTest {
         surveyed(WORN.replace(",\"diameter\":61.450}]", "}]"))
                 .does("quotes", "{}")
                 .statusCode(409)
-                .body("detail", containsString("Nothing was measured in a cylinder: cylinder 4. A price can be named for: "))
+                .body(
+                        "detail",
+                        containsString(
+                                "cylinders 1, 2, 3. A price can be named for: rebore to +0.25, rebore to +0.50."))
                 .body(
                         "wayOut",
-                        equalTo("Measure it: three depths by two axes at the least. Or ask for one of the ways named."));
+                        equalTo(
+                                "Measure it: three depths by two axes at the least."
+                                        + " Probe how far the worn wall stands off the axis. Or ask for one of the ways named."));
     }
 
     @Test

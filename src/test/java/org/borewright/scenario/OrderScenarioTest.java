@@ -6,6 +6,7 @@ import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
@@ -18,6 +19,7 @@ import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import org.borewright.api.order.print.PdfText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -289,9 +291,45 @@ class OrderScenarioTest {
         journalIsWhole();
     }
 
+    /** Whoever holds both papers must not add them. A second price for the same survey is another offer, and stands in place of none. */
+    @Test
+    void aQuoteAfterAHoleDidNotCleanUpSaysWhichOneItStandsInPlaceOf() {
+        Orders order = Orders.quoted(tag);
+        order.does("quotes", "{\"size\":\"+0.50\"}").statusCode(201).body("offer.inPlaceOf", nullValue());
+        order.does("accept", "{\"quote\":2}").statusCode(200);
+        order.does("did-not-clean-up", Orders.SINGLE_WORN.replace("53.720", "53.900"))
+                .statusCode(200);
+
+        order.does("quotes", "{}")
+                .statusCode(201)
+                .body("says", endsWith(", in place of quote 2"))
+                .body("offer.inPlaceOf", equalTo(2))
+                .body("offer.conditional", equalTo(false));
+
+        assertThat(onPaper(order, 3)).contains("This quote stands in place of quote 2.");
+        assertThat(onPaper(order, 2)).doesNotContain("in place of");
+        given().accept("text/html")
+                .get("/orders/" + order.number())
+                .then()
+                .body(containsString(", in place of quote 2</td>"));
+        order.does("accept", "{\"quote\":3,\"mayWait\":true}").statusCode(200);
+        order.does("did-not-clean-up", Orders.SINGLE_WORN.replace("53.720", "53.900"))
+                .statusCode(200);
+        order.does("quotes", "{}").statusCode(201).body("offer.inPlaceOf", equalTo(3));
+        journalIsWhole();
+    }
+
+    private static String onPaper(Orders order, int quote) {
+        return PdfText.of(given().accept("application/pdf")
+                        .get("/api/orders/" + order.number() + "/quotes/" + quote)
+                        .asByteArray())
+                .whole();
+    }
+
     private static int lastPaper(Orders order) {
-        List<Integer> papers =
-                given().get("/api/orders/" + order.number() + "/papers").jsonPath().getList("id");
+        List<Integer> papers = given().get("/api/orders/" + order.number() + "/papers")
+                .jsonPath()
+                .getList("id");
         return papers.get(papers.size() - 1);
     }
 

@@ -190,6 +190,9 @@ final class Sealed {
                 barrel -> barrels.put(barrel.getString("cylinder"), barrel.getString("tag")));
         barrels.forEach((cylinder, tag) -> all.text("barrel").text(cylinder).text(tag));
         all.maybe(row.getObject("accepted_quote"));
+        if (row.getObject("quote_given_up") != null) {
+            all.text("given up").whole(row.getLong("quote_given_up"));
+        }
         Instant until = row.getObject("held_until") == null ? null : at(row, "held_until");
         all.maybe(until == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, until));
         Map<String, List<Object>> held = new TreeMap<>();

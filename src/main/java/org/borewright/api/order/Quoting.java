@@ -72,7 +72,12 @@ class Quoting {
                 .orElseThrow(() -> nothing(order, proposals, estimate.match(), surveyed.unit()));
         OfferDocument document = OfferDocument.of(
                 new OfferDocument.Basis(
-                        settings.shopName(), order.engine, surveyed.catalogue().revision(), settings.terms(), today),
+                        settings.shopName(),
+                        order.engine,
+                        surveyed.catalogue().revision(),
+                        Optional.ofNullable(order.quoteGivenUp),
+                        settings.terms(),
+                        today),
                 chosen,
                 asked.alternatives() ? others(proposals, chosen) : List.of(),
                 estimate.match(),
@@ -89,11 +94,12 @@ class Quoting {
         Sum sum = chosen.sum(settings.terms());
         String says = String.format(
                 Locale.ROOT,
-                "%s, %s %s%s",
+                "%s, %s %s%s%s",
                 named(chosen),
                 sum.total().amount().toPlainString(),
                 sum.total().currency(),
-                document.conditional() ? ", conditional" : "");
+                document.conditional() ? ", conditional" : "",
+                document.inPlaceOf() == null ? "" : ", in place of quote " + document.inPlaceOf());
         return new Offer(
                 document.validUntil(),
                 says,
@@ -123,9 +129,8 @@ class Quoting {
                 + (proposal.own().isPresent() ? " with the owner's own pistons" : "");
     }
 
-    /** The ways named are those that there are; where there is none, what holds is all that can be done about. */
-    private static ProblemException nothing(
-            OrderRow order, List<Proposal> proposals, Match match, LengthUnit unit) {
+    /** Names the ways that there are; where there is none, the way out is that of what holds. */
+    private static ProblemException nothing(OrderRow order, List<Proposal> proposals, Match match, LengthUnit unit) {
         List<HoldAnswer> holds = match.ruling().holds().stream()
                 .map(hold -> HoldAnswer.of(hold, unit))
                 .toList();

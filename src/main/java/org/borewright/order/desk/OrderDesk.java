@@ -204,6 +204,7 @@ public class OrderDesk {
     public OrderRow didNotCleanUp(Errand errand, Paper survey, List<HoleRecord> holes) {
         OrderRow order = turn.take(errand, Move.DID_NOT_CLEAN_UP);
         order.heldUntil = reservations.waitNoLonger(order.number) ? reservations.fromNow() : null;
+        order.quoteGivenUp = order.acceptedQuote;
         return surveyed(order, errand, Move.DID_NOT_CLEAN_UP, survey, holes);
     }
 

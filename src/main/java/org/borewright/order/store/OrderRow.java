@@ -77,6 +77,9 @@ public class OrderRow extends PanacheEntityBase {
     /** The quote that the customer said yes to; none where no yes stands. */
     public Integer acceptedQuote;
 
+    /** The last quote that the customer had said yes to when holes did not clean up; none where that never happened, or was not noted. */
+    public Integer quoteGivenUp;
+
     /** Until when its parts are put aside; empty where nothing is, or it stays so. */
     public Instant heldUntil;
 
@@ -124,6 +127,10 @@ public class OrderRow extends PanacheEntityBase {
         new TreeMap<>(barrels)
                 .forEach((cylinder, tag) -> all.text("barrel").text(cylinder).text(tag));
         all.maybe(acceptedQuote);
+        if (quoteGivenUp != null) {
+            // None on orders before it was noted, whose lines were sealed without.
+            all.text("given up").whole(quoteGivenUp);
+        }
         // As a figure: how many decimals a text shows depends on them.
         all.maybe(heldUntil == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, heldUntil));
         held.stream()

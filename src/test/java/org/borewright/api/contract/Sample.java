@@ -63,6 +63,7 @@ record Sample(String name, Asked asked, String schema) {
         }
         samples.add(of("finished", "/api/orders/12/quotes", "Quotes"));
         samples.add(of("finished", "/api/orders/12/quotes/1", "Quote"));
+        samples.add(of("quoted anew", "/api/orders/12/quotes/2", "Quote"));
         samples.add(of("finished", "/api/orders/12/papers", "Papers"));
         IntStream.rangeClosed(1, 3)
                 .forEach(paper -> samples.add(of("finished", "/api/orders/12/papers/" + paper, "Paper")));

@@ -31,6 +31,7 @@ final class Walked {
         WAYS.put("awaited", List.of("survey further", "quotes", "accept and wait"));
         WAYS.put("unmeasured", List.of("survey nothing"));
         WAYS.put("resurveyed", List.of("survey", "quotes", "survey", "quotes"));
+        WAYS.put("quoted anew", List.of("survey", "quotes", "accept", "did-not-clean-up", "quotes"));
     }
 
     private static final Map<String, String> BODIES = Map.ofEntries(
@@ -41,6 +42,7 @@ final class Walked {
                     "{\"engine\": \"HALVERN-131\", \"unit\": \"mm\", \"condition\": \"worn\", \"cylinders\": [{\"cylinder\": \"1\"}]}"),
             Map.entry("quotes", "{}"),
             Map.entry("accept", body("Yes")),
+            Map.entry("did-not-clean-up", body("Worn")),
             Map.entry("accept and wait", "{\"quote\": 1, \"mayWait\": true}"),
             Map.entry("confirm", body("PistonsOfOrder")),
             Map.entry("finish", body("Honed")),

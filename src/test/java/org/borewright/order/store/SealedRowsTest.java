@@ -75,6 +75,18 @@ class SealedRowsTest {
     }
 
     @Test
+    void anOrderIsSealedWithTheQuoteThatWasGivenUp() {
+        OrderRow order = accepted();
+        order.quoteGivenUp = 1;
+        OrderRow other = accepted();
+        other.quoteGivenUp = 2;
+
+        assertThat(order.digest(List.of()))
+                .isNotEqualTo(other.digest(List.of()))
+                .isNotEqualTo(accepted().digest(List.of()));
+    }
+
+    @Test
     void aHoleIsSealedWithItsBarrel() {
         HoleLifeRow hole = signed();
         hole.barrel = "T-3";

@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param shop its name on paper; absent where none is configured
  * @param engine its code
  * @param revision of the catalogue
+ * @param inPlaceOf the quote that the customer had said yes to before holes did not clean up; absent where there was none
  * @param date it was made on
  * @param validUntil the last day it holds
  * @param way what is done
@@ -50,6 +51,7 @@ public record OfferDocument(
         @Nullable String shop,
         String engine,
         Revision revision,
+        @Nullable Integer inPlaceOf,
         LocalDate date,
         LocalDate validUntil,
         String way,
@@ -144,10 +146,17 @@ public record OfferDocument(
      * @param shop its name on paper; empty where none is configured
      * @param engine its code
      * @param revision of the catalogue
+     * @param inPlaceOf the quote given before that it stands in place of; empty where there is none
      * @param terms of the shop
      * @param on the day
      */
-    public record Basis(Optional<String> shop, String engine, Revision revision, Terms terms, LocalDate on) {}
+    public record Basis(
+            Optional<String> shop,
+            String engine,
+            Revision revision,
+            Optional<Integer> inPlaceOf,
+            Terms terms,
+            LocalDate on) {}
 
     /** The document of a proposal. */
     public static OfferDocument of(Basis basis, Proposal chosen, List<Proposal> others, Match match, String answer) {
@@ -159,6 +168,7 @@ public record OfferDocument(
                 basis.shop().orElse(null),
                 basis.engine(),
                 basis.revision(),
+                basis.inPlaceOf().orElse(null),
                 on,
                 terms.validUntil(on),
                 chosen.way(),
