@@ -1,6 +1,7 @@
 package org.borewright.fit;
 
 import java.util.List;
+import java.util.Optional;
 import org.borewright.fit.shape.GrooveShape;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Length;
@@ -37,6 +38,29 @@ public final class RingGap {
         return check(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
     }
 
+    /** The least gap that the ends are filed to; empty where the gap is proven as the ring was made, or filing is not enough. */
+    public static Optional<Length> fileTo(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+        return Optional.of(least(in(hole, ring).least(), ring, groove, uncertainty))
+                .filter(least -> least.rule() == Rule.RING_GAP_TO_FILE && least.outcome() != Outcome.OUT)
+                .map(least -> groove.gap().least());
+    }
+
+    /**
+     * A ring that must be filed for its finished hole: the word of whoever filed it, for no reading of the hole tells; without it the gap
+     * that the ring was made with counts.
+     */
+    public static Check checkFiled(
+            Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove, boolean isFiled) {
+        return isFiled
+                ? new Suitability(Rule.RING_FILED, groove.name(), "filed", "filed in its own hole", true)
+                : Rule.RING_FILED
+                        .atLeast(
+                                groove.name(),
+                                in(hole, ring).least(),
+                                groove.gap().least())
+                        .within(uncertainty, Carried.PI_TIMES);
+    }
+
     private static List<Comparison> check(
             Rule greatest, Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
@@ -54,8 +78,12 @@ public final class RingGap {
         boolean madeToBeFiled = ring.fileAllowance().isMoreThan(Length.ZERO);
         return madeToBeFiled && asMade.outcome() != Outcome.IN
                 ? Rule.RING_GAP_TO_FILE
-                        .atLeast(groove.name(), gap, limit.minus(ring.fileAllowance()))
+                        .atMost(groove.name(), toBeFiled(gap, limit), ring.fileAllowance())
                         .within(uncertainty, Carried.PI_TIMES)
                 : asMade;
+    }
+
+    private static Length toBeFiled(Length gap, Length limit) {
+        return gap.isLessThan(limit) ? limit.minus(gap) : Length.ZERO;
     }
 }

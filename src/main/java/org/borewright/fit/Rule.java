@@ -124,11 +124,16 @@ public enum Rule {
             "least ring gap",
             "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
             "wrong ring: take the ring made for this bore"),
-    /** The ring gap in the smallest hole, of a ring made to be filed. */
+    /** What is filed off a ring that is made for it, until its gap in the smallest hole is the least. */
     RING_GAP_TO_FILE(
-            "least ring gap before filing",
+            "what is filed off the ring",
             "ISO 6621-2; the ring maker's file allowance",
             "file the ends to the least gap, square and free of burrs"),
+    /** The ring gap in the smallest place of a finished hole, of a ring that must be filed for it. */
+    RING_FILED(
+            "least ring gap of a ring to be filed",
+            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "try each ring square in its own hole, file its ends to at least the least gap (fileTo), then say that it is done (ringsFiled)"),
     /** The ring gap in the largest hole. */
     RING_GAP_GREATEST(
             "greatest ring gap",

@@ -38,6 +38,11 @@ final class Gauged {
         return least.compareTo(greatest) == 0 ? least.toPlainString() : least.toPlainString() + " to " + greatest;
     }
 
+    /** A lower limit. */
+    static String least(Object length, String unit) {
+        return read(length, unit, RoundingMode.CEILING).toPlainString();
+    }
+
     /** An upper limit. */
     static String most(Object length, String unit) {
         return read(length, unit, RoundingMode.FLOOR).toPlainString();

@@ -129,6 +129,38 @@ class RingGapTest {
         assertThat(least.place()).isEqualTo("top");
     }
 
+    /** Least gap 0.350: what is to be filed off, what to, and whether the ring as it was made would do in a finished hole. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            RING FROM, FILE,  U,     FILED OFF, FILE TO, AS MADE
+            0.350,     0.100, 0,     ,          ,        IN
+            0.349999,  0.100, 0,     0.000001,  0.350,   OUT
+            0.250,     0.100, 0,     0.100,     0.350,   OUT
+            0.249999,  0.100, 0,     0.100001,  ,        OUT
+            0.200,     0,     0,     ,          ,        OUT
+            0.356283,  0.100, 0.002, 0,         0.350,   TOO_CLOSE
+            0.343717,  0.100, 0.002, 0.006283,  0.350,   TOO_CLOSE
+            0.343716,  0.100, 0.002, 0.006284,  0.350,   OUT
+            """)
+    void whatIsFiledOffOpensTheGapToTheLeast(
+            Length from, Length file, Length uncertainty, Length filedOff, Length fileTo, Outcome asMade) {
+        Limits hole = Limits.exactly(mm("70.000"));
+        RingShape ring = ring(new Limits(from, mm("0.500")), file);
+        Comparison least = RingGap.check(hole, worth(uncertainty), ring, TOP).get(0);
+
+        assertThat(Optional.of(least)
+                        .filter(check -> check.rule() == Rule.RING_GAP_TO_FILE)
+                        .map(check -> nm(check.value().units())))
+                .isEqualTo(Optional.ofNullable(filedOff));
+        assertThat(RingGap.fileTo(hole, worth(uncertainty), ring, TOP)).isEqualTo(Optional.ofNullable(fileTo));
+        assertThat(RingGap.checkFiled(hole, worth(uncertainty), ring, TOP, false))
+                .extracting(Check::rule, Check::place, Check::outcome)
+                .containsExactly(Rule.RING_FILED, "top", asMade);
+        assertThat(RingGap.checkFiled(hole, worth(uncertainty), ring, TOP, true))
+                .extracting(Check::rule, Check::place, Check::outcome)
+                .containsExactly(Rule.RING_FILED, "top", Outcome.IN);
+    }
+
     @Property
     boolean aLargerHoleNeverHasASmallerGap(
             @ForAll @LongRange(min = 69_900_000, max = 71_100_000) long hole,

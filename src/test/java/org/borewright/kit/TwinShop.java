@@ -201,6 +201,28 @@ public final class TwinShop {
         return new Piston(no(number), "DESIGN-1", size, Hand.ANY, grade, shape);
     }
 
+    /** Rings of a size with another gap as made, and so much that may be filed off them. */
+    public void gapOfRings(String size, Length least, Length fileAllowance) {
+        rings.replaceAll(set -> set.size().equals(size)
+                ? new RingSet(
+                        set.number(),
+                        set.design(),
+                        set.size(),
+                        set.nominalBore(),
+                        set.rings().stream()
+                                .map(ring -> new RingShape(
+                                        ring.groove(),
+                                        ring.section(),
+                                        ring.axialWidth(),
+                                        ring.radialWall(),
+                                        new Limits(least, least.plus(mm("0.150"))),
+                                        ring.gaugeBore(),
+                                        fileAllowance,
+                                        ring.face()))
+                                .toList())
+                : set);
+    }
+
     private static RingSet ringSet(String number, String size, Length bore) {
         return new RingSet(
                 no(number),

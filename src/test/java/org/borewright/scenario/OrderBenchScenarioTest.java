@@ -125,7 +125,38 @@ class OrderBenchScenarioTest {
                 .body("errors.pointer", contains("/ringSet"))
                 .body("errors[0].limit", equalTo("KV-BS34-R020F"))
                 .body("errors[0].wayOut", containsString("the rings that were sold"));
-        order.does("finish", honed.formatted("KV-BS34-R020F")).statusCode(200).body("state", equalTo("finished"));
+        order.does(
+                        "finish",
+                        honed.formatted("KV-BS34-R020F")
+                                .replace("\"roomTemperature\":", "\"ringsFiled\":true,\"roomTemperature\":"))
+                .statusCode(200)
+                .body("state", equalTo("finished"));
+    }
+
+    /** The gap of a ring that is made to be filed is below the least in its hole: until somebody says that it was filed nothing is signed. */
+    @Test
+    void ringsThatAreToBeFiledAreNotSignedUnfiled() {
+        Orders order = Orders.confirmedOfTwoRingSets("OB-" + ++tags);
+        String honed = Orders.HONED_OF_TWO_RING_SETS.formatted("KV-BS34-R020F");
+
+        order.does("finish", honed)
+                .statusCode(200)
+                .body("state", equalTo("confirmed"))
+                .body("judgement.verdict", equalTo("hold"))
+                .body("judgement.holds.reason", contains("rings not filed"))
+                .body("judgement.holds[0].next", containsString("ringsFiled"));
+        given().contentType("application/json")
+                .body(honed)
+                .post("/api/finish")
+                .then()
+                .body("judgement", equalTo("hold"))
+                .body("holes[0].ringGaps.fileTo.value", everyItem(equalTo(0.2032f)))
+                .body(
+                        "holes[0].checks.findAll { it.outcome == 'out' }.check",
+                        everyItem(equalTo("least ring gap of a ring to be filed")));
+        order.does("finish", honed.replace("\"roomTemperature\":", "\"ringsFiled\":true,\"roomTemperature\":"))
+                .statusCode(200)
+                .body("state", equalTo("finished"));
     }
 
     /** Finished holes that want a piston of grade A and one of grade B: two of grade A would run as well, and are not what was sold. */

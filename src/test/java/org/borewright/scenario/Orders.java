@@ -104,6 +104,9 @@ public final class Orders {
 
     /** A single whose pistons two ring sets are made for, sold with KV-BS34-R020F, up to the confirmed piston. */
     public static Orders confirmedOfTwoRingSets(String block) {
+        // What is on the shelf is sold: where others have taken some of it, all can wait for the other set.
+        List.of("KV-BS34-020A", "KV-BS34-R020F", "KV-BS34-G", "KV-BS34-C")
+                .forEach(part -> arrive(part, 2).statusCode(200));
         Orders order = opened("BRIMSLEIGH-S34", "rebuild", block);
         order.does("survey", """
                 {"engine":"BRIMSLEIGH-S34","unit":"mm","condition":"worn","temperature":20,"gauge":{"name":"BG-1"},

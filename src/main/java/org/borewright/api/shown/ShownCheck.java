@@ -122,13 +122,16 @@ public record ShownCheck(
             case IN -> check.rule() == Rule.RING_GAP_TO_FILE ? check.rule().wayOut() : null;
             case NOT_CHECKED, UNKNOWN -> null;
             case OUT -> check.rule().wayOut();
-            case TOO_CLOSE ->
-                check instanceof Comparison close
-                        ? close.closer()
-                                .map(closer -> ShownCloser.of(close, closer, unit))
-                                .orElse(null)
-                        : null;
+            case TOO_CLOSE -> check.rule() == Rule.RING_FILED ? check.rule().wayOut() : closer(check, unit);
         };
+    }
+
+    private static @Nullable String closer(Check check, LengthUnit unit) {
+        return check instanceof Comparison close
+                ? close.closer()
+                        .map(closer -> ShownCloser.of(close, closer, unit))
+                        .orElse(null)
+                : null;
     }
 
     /** The ways out of checks, each once and in a sentence of its own; empty where none of them has one. */

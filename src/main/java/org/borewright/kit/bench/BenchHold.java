@@ -99,6 +99,10 @@ public record BenchHold(
         PAST_LAST_SIZE(
                 "A hole is too large for its piston, the work stops, and no larger size that is offered would save it.",
                 "Stop: do not hone it for this size; ask a specialist about a sleeve, or find another barrel or block."),
+        /** Rings that are made to be filed, and nobody says that they are. */
+        RINGS_NOT_FILED(
+                "A ring must be filed for its hole, and it is not said that it is.",
+                "Try each ring square in its own hole, and file its ends to at least the least gap, told as fileTo of its hole; then say (ringsFiled) that it is done."),
         /** Not at one temperature. */
         NOT_AT_ROOM_TEMPERATURE(
                 "The holes were measured before the block was at room temperature.",

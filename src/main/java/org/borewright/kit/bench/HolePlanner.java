@@ -91,8 +91,12 @@ final class HolePlanner {
                 choke,
                 together,
                 window,
-                window.map(holes -> RingGapIn.of(holes, rings)).orElse(List.of()),
+                window.map(holes -> ringGaps(holes, part)).orElse(List.of()),
                 checks);
+    }
+
+    private List<RingGapIn> ringGaps(Limits holes, Piston part) {
+        return RingGapIn.of(holes, Uncertainty.NONE, rings, part.shape());
     }
 
     /**

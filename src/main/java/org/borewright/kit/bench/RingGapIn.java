@@ -2,29 +2,47 @@ package org.borewright.kit.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.RingGap;
+import org.borewright.fit.shape.PistonShape;
+import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.Outfit;
+import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 
 /**
  * The gap of one ring in a range of holes.
  *
  * @param rings the set it is of
  * @param groove its groove
- * @param gap least and greatest
+ * @param gap least and greatest, of the ring as it is made
+ * @param fileTo the least gap, which its ends are filed to; empty where nothing is to be filed off them
  */
-public record RingGapIn(PartNumber rings, String groove, Limits gap) {
+public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Length> fileTo) {
 
-    /** The gaps of all rings of some sets. */
-    public static List<RingGapIn> of(Limits holes, List<RingSet> sets) {
+    /** The gaps of all rings of some sets on a piston. */
+    public static List<RingGapIn> of(Limits holes, Uncertainty uncertainty, List<RingSet> sets, PistonShape piston) {
         List<RingGapIn> gaps = new ArrayList<>();
         for (RingSet set : sets) {
-            set.rings().forEach(ring -> gaps.add(new RingGapIn(set.number(), ring.groove(), RingGap.in(holes, ring))));
+            set.rings()
+                    .forEach(ring -> gaps.add(new RingGapIn(
+                            set.number(),
+                            ring.groove(),
+                            RingGap.in(holes, ring),
+                            fileTo(holes, uncertainty, ring, piston))));
         }
         return gaps;
+    }
+
+    private static Optional<Length> fileTo(Limits holes, Uncertainty uncertainty, RingShape ring, PistonShape piston) {
+        return piston.grooves().stream()
+                .filter(groove -> groove.name().equals(ring.groove()))
+                .findFirst()
+                .flatMap(groove -> RingGap.fileTo(holes, uncertainty, ring, groove));
     }
 
     /** The ring sets that go with the pistons of a choice, each once. */

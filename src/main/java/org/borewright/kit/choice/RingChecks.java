@@ -47,6 +47,20 @@ public final class RingChecks {
         return checks;
     }
 
+    /** The rings that must be filed for a finished hole, each of those alone. */
+    public static List<Check> filedIn(
+            Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston, boolean areFiled) {
+        List<Check> checks = new ArrayList<>();
+        for (GrooveShape groove : piston.grooves()) {
+            ringFor(rings, groove)
+                    .filter(ring ->
+                            RingGap.fileTo(hole, uncertainty, ring, groove).isPresent())
+                    .map(ring -> RingGap.checkFiled(hole, uncertainty, ring, groove, areFiled))
+                    .ifPresent(checks::add);
+        }
+        return checks;
+    }
+
     /** The gaps of the rings in a worn hole that is to run on. */
     public static List<Check> gapsInService(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
         List<Check> checks = new ArrayList<>();

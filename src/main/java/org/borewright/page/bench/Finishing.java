@@ -41,9 +41,11 @@ import org.jspecify.annotations.Nullable;
 @Produces(Page.MEDIA_TYPE)
 public class Finishing {
 
+    private static final String RINGS_FILED = "truth:/ringsFiled";
+
     /** What stands in a field that is seen, besides the holes; whatever else the question has goes along unseen. */
     private static final List<String> SEEN =
-            List.of("number:/temperature", "/gauge/name", "truth:/roomTemperature", "/ringSet");
+            List.of("number:/temperature", "/gauge/name", "truth:/roomTemperature", RINGS_FILED, "/ringSet");
 
     private final Folders folders;
     private final OrderSurvey surveys;
@@ -68,6 +70,7 @@ public class Finishing {
      * @param entry the same as a form
      * @param tags of the pistons in hand
      * @param ringSets that go with them; one or none need not be chosen
+     * @param filed whether it is asked if the rings are filed, for some of them must be
      * @param gauges of the register
      * @param unseen fields that go along
      * @param queried by the name of a field, what is asked about its reading
@@ -83,6 +86,7 @@ public class Finishing {
             Entry entry,
             List<String> tags,
             List<String> ringSets,
+            boolean filed,
             GaugesAnswer gauges,
             Map<String, String> unseen,
             Map<String, String> queried,
@@ -152,6 +156,9 @@ public class Finishing {
                                 .map(piston -> form.typed(piston.tag()))
                                 .toList(),
                         honed.ringSets(),
+                        !form.typed(RINGS_FILED).isEmpty()
+                                || Honed.isToBeFiled(honed.plan())
+                                || judged.filter(Honed::isToBeFiled).isPresent(),
                         sheets.gauges(),
                         Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/cylinders/")),
                         judged.map(told -> Queried.in(told, sheet)).orElse(Map.of()),

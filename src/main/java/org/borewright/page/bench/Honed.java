@@ -71,6 +71,13 @@ record Honed(Answer plan, Form form, Optional<Answer> judged) {
                 .orElse(new Answer(null));
     }
 
+    /** Whether an answer tells of a ring that must be filed for its hole. */
+    static boolean isToBeFiled(Answer told) {
+        return told.at("holes").items().stream()
+                .flatMap(hole -> hole.at("ringGaps").items().stream())
+                .anyMatch(gap -> gap.at("fileTo").told() != null);
+    }
+
     /** The ring sets that go with its pistons. */
     List<String> ringSets() {
         return plan.at("holes").items().stream()

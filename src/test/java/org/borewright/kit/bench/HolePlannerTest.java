@@ -192,10 +192,25 @@ class HolePlannerTest {
 
         assertThat(hole.ringGaps())
                 .containsExactly(new RingGapIn(
-                        TwinShop.no("R-050"), "top", RingGap.in(hole.window().orElseThrow(), ring)));
+                        TwinShop.no("R-050"), "top", RingGap.in(hole.window().orElseThrow(), ring), Optional.empty()));
         assertThat(hole.checks())
                 .extracting(Check::rule)
                 .containsExactly(Rule.TARGET_LEAST, Rule.TARGET_GREATEST, Rule.RING_GAP_LEAST, Rule.RING_GAP_GREATEST);
+    }
+
+    /** Of a ring that is to be filed the plan tells to what, and holds nothing: it is filed once its hole is honed. */
+    @Test
+    void aRingThatIsToBeFiledIsToldWithTheLeastGap() {
+        bench.shop.gapOfRings("+0.50", mm("0.150"), mm("0.254"));
+
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), "-", "-");
+
+        assertThat(plan.readiness()).isEqualTo(Readiness.READY);
+        assertThat(plan.holes())
+                .flatExtracting(HolePlan::ringGaps)
+                .extracting(RingGapIn::fileTo)
+                .containsOnly(Optional.of(mm("0.200")))
+                .hasSize(2);
     }
 
     private static Piston handed(String number, Hand hand) {

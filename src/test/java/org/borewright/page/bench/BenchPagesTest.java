@@ -392,6 +392,42 @@ class BenchPagesTest {
                 .isEqualTo("surveyed");
     }
 
+    /** It is asked only where rings are to be filed, and its answer is signed with the readings. */
+    @Test
+    void whoeverSignsIsAskedWhetherTheRingsAreFiled() {
+        long plain = confirmed();
+        assertThat(seen("/orders/" + plain + "/finish").asString()).doesNotContain("ringsFiled");
+        Orders order = Orders.confirmedOfTwoRingSets("SH-FILED-" + ++tags);
+        String path = "/orders/" + order.number() + "/finish";
+        Map<String, String> form = filledIn(path);
+        assertThat(form).containsEntry("truth:/ringsFiled", "");
+        form.put("number:/temperature", "20");
+        form.put("/gauge/name", "BG-1");
+        form.put("truth:/roomTemperature", "true");
+        String grid = "/cylinders/0/grid/";
+        List.of("15", "50", "85")
+                .forEach(depth -> form.put("number:" + grid + "depths/" + (Integer.parseInt(depth) / 35), depth));
+        form.put(grid + "axes/0", "thrust");
+        form.put(grid + "axes/1", "pin");
+        String[] readings = {"84.080", "84.080", "84.089", "84.088", "84.096", "84.096"};
+        for (int i = 0; i < readings.length; i++) {
+            form.put("number:" + grid + "readings/" + i / 2 + "/" + i % 2, readings[i]);
+        }
+        form.put("then", "judge");
+
+        assertThat(posted(path, form).then().statusCode(200).extract().asString())
+                .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
+                .contains("Try each ring square in its own hole");
+        form.put("truth:/ringsFiled", "true");
+        assertThat(posted(path, form).then().statusCode(200).extract().asString())
+                .contains("Pass: every hole is proven good");
+        form.put("then", "sign");
+        form.put("by", "Ada");
+        posted(path, form).then().statusCode(303);
+        assertThat(given().get("/api/orders/" + order.number()).<String>path("state"))
+                .isEqualTo("finished");
+    }
+
     /** The fields of the form of a page, as a browser would send them if nobody typed anything. */
     private static Map<String, String> filledIn(String path) {
         String page = seen(path).asString();

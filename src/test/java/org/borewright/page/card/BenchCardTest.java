@@ -161,6 +161,20 @@ class BenchCardTest {
                 .contains("<option value=\"KV-BS34-R020F\" selected>");
     }
 
+    /** Rings are made short for it: 0.2032 mm of gap are the least of their grooves, which rounded up are 0.204. */
+    @Test
+    void ringsThatAreToBeFiledStandWithTheLeastGap() {
+        Orders order = Orders.confirmedOfTwoRingSets("BC-FILED");
+        String filed = "Ring gap, top 0.204 file to at least 0.204; as made 0.";
+
+        assertThat(page(order)).contains(filed);
+        assertThat(PdfText.of(paper(order, "")).whole()).contains(filed);
+        assertThat(words(seen(order, "hone")))
+                .contains(
+                        "Ring gap, top KV-BS34-R020F: file to at least 0.204 0.",
+                        "top KV-BS34-R020F file to at least 0.2032,");
+    }
+
     @Test
     void theCodeLeadsBackToTheOrderFromThePageAndFromPaper() throws IOException {
         Orders order = confirmed();
@@ -259,8 +273,11 @@ class BenchCardTest {
 
     /** The words of the page, with one blank for every gap. */
     private static String page(Orders order) {
-        return seen(order, "card")
-                .asString()
+        return words(seen(order, "card"));
+    }
+
+    private static String words(Response page) {
+        return page.asString()
                 .replaceAll("(?s)<head>.*</head>", "")
                 .replaceAll("<[^>]*>", " ")
                 .replace("&#39;", "'")

@@ -35,6 +35,7 @@ public class FinishReader {
         "temperature",
         "gauge",
         "roomTemperature",
+        "ringsFiled",
         "pistonTemperature",
         "pistonGauge",
         "pistons",
@@ -65,6 +66,7 @@ public class FinishReader {
         List<FittedHole> holes = holes(fitted, pistons);
         Deck deck = DeckReader.read(opening.top(), opening.ruler());
         boolean atRoomTemperature = atRoomTemperature(opening.at("roomTemperature"));
+        boolean ringsFiled = opening.at("ringsFiled").truth().orElse(false);
         Measuring ofHoles = opening.ofHoles();
         Measuring ofPistons = PistonsReader.measuring(opening);
         opening.faults().raise();
@@ -80,6 +82,7 @@ public class FinishReader {
                         ofHoles,
                         ofPistons,
                         atRoomTemperature,
+                        ringsFiled,
                         opening.on()));
     }
 

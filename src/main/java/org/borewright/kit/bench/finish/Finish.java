@@ -87,10 +87,15 @@ public record Finish(
     }
 
     private static void addChecks(List<BenchHold> holds, List<JudgedHole> judged) {
-        gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.out(rule -> rule == Rule.PISTON_PART));
-        gather(holds, Reason.CHECK_OUT, judged, hole -> hole.out(rule -> rule != Rule.PISTON_PART));
+        gather(holds, Reason.WRONG_PISTON, judged, hole -> hole.ended(Outcome.OUT, rule -> rule == Rule.PISTON_PART));
+        gather(holds, Reason.RINGS_NOT_FILED, judged, hole -> hole.holding(rule -> rule == Rule.RING_FILED));
+        gather(holds, Reason.CHECK_OUT, judged, hole -> hole.ended(Outcome.OUT, Finish::isOfNoOtherHold));
         gather(holds, Reason.CHECK_UNKNOWN, judged, hole -> hole.ended(Outcome.UNKNOWN));
-        gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE));
+        gather(holds, Reason.CHECK_OPEN, judged, hole -> hole.ended(Outcome.TOO_CLOSE, Finish::isOfNoOtherHold));
+    }
+
+    private static boolean isOfNoOtherHold(Rule rule) {
+        return rule != Rule.PISTON_PART && rule != Rule.RING_FILED;
     }
 
     private static void gather(

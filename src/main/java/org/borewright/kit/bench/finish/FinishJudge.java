@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
+import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Clearance;
 import org.borewright.fit.FinishedShape;
@@ -63,8 +64,11 @@ final class FinishJudge {
                 measured.map(holes -> holes.minus(diameter)),
                 hole.at20() instanceof Grid grid ? Optional.of(BoreShape.of(grid)) : Optional.empty(),
                 hole.diameters()
-                        .map(holes ->
-                                RingGapIn.of(holes, request.rings().stream().toList()))
+                        .map(holes -> RingGapIn.of(
+                                holes,
+                                hole.ofReading(),
+                                request.rings().stream().toList(),
+                                part.shape()))
                         .orElse(List.of()),
                 checks,
                 ofFindings(List.of(hole)).isEmpty() ? judgement(checks, piston) : Judgement.HOLD);
@@ -105,9 +109,14 @@ final class FinishJudge {
             return List.of(unknown(Rule.RING_GAP_LEAST, "no ring set fits these pistons, or none was named"));
         }
         return hole.diameters()
-                .map(holes -> RingChecks.gapsIn(
-                        holes, hole.ofReading(), request.rings().get(), part.shape()))
+                .map(holes -> ringGaps(holes, hole.ofReading(), request.rings().get(), part))
                 .orElseGet(() -> List.of(unread(Rule.RING_GAP_LEAST, hole)));
+    }
+
+    private List<Check> ringGaps(Limits holes, Uncertainty ofReading, RingSet rings, Piston part) {
+        List<Check> checks = new ArrayList<>(RingChecks.gapsIn(holes, ofReading, rings, part.shape()));
+        checks.addAll(RingChecks.filedIn(holes, ofReading, rings, part.shape(), request.ringsFiled()));
+        return checks;
     }
 
     private static Check unread(Rule rule, Hole hole) {

@@ -23,6 +23,7 @@ import org.borewright.measure.Measuring;
  * @param ofHoles with what and how warm the holes were measured
  * @param ofPistons with what and how warm the pistons were measured
  * @param atRoomTemperature whether all holes were measured after the block had come to room temperature
+ * @param ringsFiled whether each ring that had to be was filed to its least gap in its own hole
  * @param on the day of the question
  */
 public record FinishRequest(
@@ -35,6 +36,7 @@ public record FinishRequest(
         Measuring ofHoles,
         Measuring ofPistons,
         boolean atRoomTemperature,
+        boolean ringsFiled,
         LocalDate on) {
 
     /** Copies the lists. */
@@ -46,7 +48,7 @@ public record FinishRequest(
     /** The same question of a deck that is otherwise. */
     public FinishRequest with(Deck other) {
         return new FinishRequest(
-                choice, rings, pistons, weighed, holes, other, ofHoles, ofPistons, atRoomTemperature, on);
+                choice, rings, pistons, weighed, holes, other, ofHoles, ofPistons, atRoomTemperature, ringsFiled, on);
     }
 
     /** Whether it was, and no temperature that was stated says otherwise. */

@@ -51,10 +51,17 @@ public record JudgedHole(
         return Check.ended(checks, outcome);
     }
 
-    /** The checks of some rules that are beyond their limit. */
-    List<Check> out(Predicate<Rule> rules) {
-        return ended(Outcome.OUT).stream()
-                .filter(check -> rules.test(check.rule()))
-                .toList();
+    /** The checks of some rules that ended so. */
+    List<Check> ended(Outcome outcome, Predicate<Rule> rules) {
+        return of(ended(outcome), rules);
+    }
+
+    /** The checks of some rules that stand in the way. */
+    List<Check> holding(Predicate<Rule> rules) {
+        return of(Check.holding(checks), rules);
+    }
+
+    private static List<Check> of(List<Check> checks, Predicate<Rule> rules) {
+        return checks.stream().filter(check -> rules.test(check.rule())).toList();
     }
 }

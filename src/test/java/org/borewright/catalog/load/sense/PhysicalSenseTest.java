@@ -92,6 +92,7 @@ class PhysicalSenseTest {
                         Rule.CHOKE_GREATEST,
                         Rule.CHOKE_EVEN,
                         Rule.FINISHED_OUT_OF_ROUND,
+                        Rule.RING_FILED,
                         Rule.SERVICE_RING_GAP,
                         Rule.DECK_FLATNESS,
                         Rule.SKIM_TO_FLAT,

@@ -13,6 +13,8 @@ import org.borewright.fit.ShapeShown;
 import org.borewright.fit.Unchecked;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.bench.BenchHold;
+import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.bench.RingGapIn;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -71,7 +73,10 @@ class FinishJudgeTest {
         RingShape ring = twin.bench.shop.rings.get(2).rings().get(0);
         assertThat(hole.ringGaps())
                 .containsExactly(new RingGapIn(
-                        TwinShop.no("R-050"), "top", RingGap.in(new Limits(mm("70.504"), mm("70.506")), ring)));
+                        TwinShop.no("R-050"),
+                        "top",
+                        RingGap.in(new Limits(mm("70.504"), mm("70.506")), ring),
+                        Optional.empty()));
         assertThat(hole.shape()).isPresent();
     }
 
@@ -101,6 +106,32 @@ class FinishJudgeTest {
         assertThat(hole.judgement()).isEqualTo(Judgement.HOLD);
         assertThat(unknown(hole)).extracting(Unchecked::rule).containsExactly(Rule.RING_GAP_LEAST);
         assertThat(hole.ringGaps()).isEmpty();
+    }
+
+    /** The groove wants 0.200 at the least, a hole of 70.504 leaves the ring 0.0126 more than in its gauge, uncertain by about 0.017. */
+    @ParameterizedTest(name = "a ring of {0} of which {1} may be filed off, filed: {2}")
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            AS MADE, ALLOWED, FILED, JUDGEMENT, HELD,               FILE TO
+            0.150,   0.254,   false, HOLD,      RINGS_NOT_FILED,    0.200
+            0.150,   0.254,   true,  PASS,      ,                   0.200
+            0.190,   0.254,   false, TOO_CLOSE, RINGS_NOT_FILED,    0.200
+            0.190,   0.254,   true,  PASS,      ,                   0.200
+            0.300,   0.254,   false, PASS,      ,
+            """)
+    void aRingThatIsToBeFiledPassesOnTheWordOfWhoeverFiledIt(
+            Length made, Length allowed, boolean filed, Judgement judgement, Reason held, Length fileTo) {
+        twin.bench.shop.gapOfRings("+0.50", made, allowed);
+        twin.ringsFiled = filed;
+
+        Finish finish = twin.judge(true, TwinFinish.GOOD, TwinFinish.GOOD_TOO);
+
+        assertThat(finish.judgement()).isEqualTo(judgement);
+        assertThat(finish.holds())
+                .extracting(BenchHold::reason)
+                .containsExactlyElementsOf(Optional.ofNullable(held).stream().toList());
+        assertThat(finish.holes().get(0).ringGaps())
+                .extracting(RingGapIn::fileTo)
+                .containsExactly(Optional.ofNullable(fileTo));
     }
 
     private JudgedHole first(Survey first, String second) {

@@ -27,6 +27,9 @@ final class TwinFinish {
     /** Whether a ring set is named. */
     boolean ringsNamed = true;
 
+    /** Whether somebody says that the rings are filed. */
+    boolean ringsFiled;
+
     Finish judge(boolean atRoomTemperature, String first, String second) {
         return judge(atRoomTemperature, survey(first), survey(second));
     }
@@ -49,6 +52,7 @@ final class TwinFinish {
                 bench.ofHoles(),
                 TwinBench.ofPistons(),
                 atRoomTemperature,
+                ringsFiled,
                 TwinShop.DAY);
     }
 
