@@ -26,7 +26,13 @@ import org.borewright.page.bench.sheet.Sheet;
 public class FreeSurvey {
 
     private static final SurveySheets.Task TASK = new SurveySheets.Task(
-            "Survey", "For no order: it is answered, and not kept.", "/bench/survey", "What does it say?", "", true);
+            "Survey",
+            "For no order: it is answered, and not kept.",
+            "/bench/survey",
+            "What does it say?",
+            "",
+            true,
+            false);
 
     private final SurveySheets sheets;
     private final MatchResource matches;

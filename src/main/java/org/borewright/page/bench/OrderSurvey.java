@@ -83,6 +83,9 @@ public class OrderSurvey {
         Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
                 .map(former -> begun(former, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
+        if (isBored(folder, occasion)) {
+            form = Bored.to(form, SurveySheets.cylinders(engine), folder);
+        }
         return sheets.page(
                 task(folder, occasion),
                 engine,
@@ -100,7 +103,12 @@ public class OrderSurvey {
     }
 
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {
-        return occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()));
+        return occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()))
+                .after(isBored(folder, occasion));
+    }
+
+    private static boolean isBored(Folder folder, Occasion occasion) {
+        return occasion == Occasion.DID_NOT_CLEAN_UP && folder.isConfirmed() && !folder.isRingsOnly();
     }
 
     /** Keeps a sheet, or shows it again: in another shape, or with what is wrong with it. */

@@ -70,8 +70,15 @@ class SurveySheets {
      * @param button that sends it
      * @param order its number; empty for a sheet of no order
      * @param open whether it may be filled in
+     * @param bored whether the bar may have been in its holes, so that what it reached is asked for
      */
-    record Task(String title, String lead, String action, String button, String order, boolean open) {}
+    record Task(String title, String lead, String action, String button, String order, boolean open, boolean bored) {
+
+        /** The same where the bar may have been in the holes. */
+        Task after(boolean bar) {
+            return new Task(title, lead, action, button, order, open, bar);
+        }
+    }
 
     /**
      * The page.

@@ -392,6 +392,39 @@ class BenchPagesTest {
                 .isEqualTo("surveyed");
     }
 
+    /** What the bar reached tells what is left of the wear, and stands where it is seen: with the figure of the bench card. */
+    @Test
+    void afterBoringTheSheetAsksWhatTheBarReached() {
+        long order = confirmed();
+
+        String page = seen("/orders/" + order + "/did-not-clean-up").asString();
+        String hole = page.substring(page.indexOf("<legend>Hole 1</legend>"));
+        assertThat(hole.substring(0, hole.indexOf("<details")))
+                .contains("Bored to", "what the bar reached; empty where it was not bored")
+                .contains("name=\"number:/cylinders/0/lastFinish\"");
+        assertThat(hole).containsOnlyOnce("lastFinish\" name=").doesNotContain("Finish of the last visit");
+        Map<String, String> form = filledIn("/orders/" + order + "/did-not-clean-up");
+        assertThat(seen("/orders/" + order + "/card").asString())
+                .contains("Bore</th><td class=\"large n\">" + form.get("number:/cylinders/0/lastFinish") + "</td>");
+
+        form.put("number:/cylinders/0/diameter", "54.120");
+        form.put("by", "Ada");
+        posted("/orders/" + order + "/did-not-clean-up", form).then().statusCode(303);
+        assertThat(request(order, 2).toString())
+                .contains("lastFinish="
+                        + form.get("number:/cylinders/0/lastFinish").replaceAll("0+$", ""));
+        assertThat(seen("/orders/" + order + "/survey").asString()).contains("Finish of the last visit");
+    }
+
+    private static long confirmed() {
+        List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")
+                .forEach(part -> Orders.arrive(part, 3).statusCode(200));
+        Orders order = Orders.quoted("SH-" + ++tags);
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        return order.number();
+    }
+
     /** It is asked only where rings are to be filed, and its answer is signed with the readings. */
     @Test
     void whoeverSignsIsAskedWhetherTheRingsAreFiled() {
