@@ -350,6 +350,31 @@ class EveryPageTest {
         assertThat(page.asString()).contains("This is not a form of these pages.");
     }
 
+    @Test
+    void whatTheDeskNotesGoesWithTheOrder() {
+        String asked = "known=stamp&/stamp=020";
+        assertThat(filled("/desk/BRIMSLEIGH-S34", asked).asString())
+                .contains("<textarea id=\"/notes\" name=\"/notes\"");
+
+        Response made = filled(
+                "/desk/BRIMSLEIGH-S34/order",
+                asked
+                        + "&/customer=Cy&by=Ada&key=noted-at-the-desk&/kind=rebuild&/block=EP-NOTED&/notes=Smokes.%0D%0ARuns%20on.");
+
+        assertThat(made.statusCode()).isEqualTo(303);
+        String order = made.header("Location").replaceAll(".*/", "");
+        assertThat(given().get("/api/orders/" + order).<String>path("notes")).isEqualTo("Smokes.\nRuns on.");
+    }
+
+    private static Response filled(String path, String form) {
+        return given().redirects()
+                .follow(false)
+                .header("Accept", A_BROWSER)
+                .contentType(Form.MEDIA_TYPE)
+                .body(form)
+                .post(path);
+    }
+
     private static Response seen(String path) {
         return given().urlEncodingEnabled(false).header("Accept", A_BROWSER).get(path);
     }

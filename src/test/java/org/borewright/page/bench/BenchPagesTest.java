@@ -425,6 +425,32 @@ class BenchPagesTest {
         return order.number();
     }
 
+    @Test
+    void notesAreReadAndWrittenOnThePageOfTheOrder() {
+        long order = opened();
+        Map<String, String> form = new LinkedHashMap<>();
+        form.put("/notes", "Smokes when warm.\r\nWas run <dry>.");
+        form.put("by", "Ada");
+        form.put("version", "1");
+        form.put("key", UUID.randomUUID().toString());
+
+        assertThat(seen("/orders/" + order).asString()).contains("None yet.", "<textarea id=\"/notes\"");
+        posted("/orders/" + order + "/notes", form).then().statusCode(303);
+
+        assertThat(given().get("/api/orders/" + order).<String>path("notes"))
+                .isEqualTo("Smokes when warm.\nWas run <dry>.");
+        assertThat(seen("/orders/" + order).asString())
+                .contains("<p class=\"lines\">Smokes when warm.\nWas run &lt;dry&gt;.</p>");
+        form.put("key", UUID.randomUUID().toString());
+        form.put("/notes", "Smokes no more.");
+        assertThat(posted("/orders/" + order + "/notes", form)
+                        .then()
+                        .statusCode(412)
+                        .extract()
+                        .asString())
+                .contains("Smokes no more.</textarea>");
+    }
+
     /** It is asked only where rings are to be filed, and its answer is signed with the readings. */
     @Test
     void whoeverSignsIsAskedWhetherTheRingsAreFiled() {

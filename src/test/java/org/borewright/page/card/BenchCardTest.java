@@ -176,6 +176,18 @@ class BenchCardTest {
     }
 
     @Test
+    void whatIsNotedStandsOnItLineByLine() {
+        Orders order = Orders.opened("rebuild", tag);
+        assertThat(page(order)).doesNotContain("Notes");
+        order.does("notes", "{\"notes\":\"Smokes when warm.\\nWas run <dry>.\"}")
+                .statusCode(200);
+
+        assertThat(seen(order, "card").asString())
+                .contains("<td class=\"lines\">Smokes when warm.\nWas run &lt;dry&gt;.</td>");
+        assertThat(PdfText.of(paper(order, "")).whole()).contains("Smokes when warm.", "Was run <dry>.");
+    }
+
+    @Test
     void theCodeLeadsBackToTheOrderFromThePageAndFromPaper() throws IOException {
         Orders order = confirmed();
         String address = OwnShop.ADDRESS + "/orders/" + order.number();
