@@ -150,6 +150,9 @@ class BenchCardTest {
         Orders order = Orders.confirmedOfTwoRingSets("BC-RINGS");
 
         assertThat(page(order)).contains("rings KV-BS34-R020F.").containsOnlyOnce("Ring gap, top");
+        assertThat(seen(order, "hone").asString())
+                .contains("top <span class=\"code\">KV-BS34-R020F</span>")
+                .doesNotContain("KV-BS34-R020<");
         assertThat(given().accept("text/html")
                         .get("/orders/" + order.number() + "/hone")
                         .asString())
