@@ -12,13 +12,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.request.Caller;
 import org.borewright.api.order.request.Sent;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.order.Awaited;
 import org.borewright.order.Errand;
 import org.borewright.order.Move;
 import org.borewright.order.OrderHold;
+import org.borewright.order.Refusal;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
@@ -103,6 +107,18 @@ public class OrderMoves {
     @Transactional
     public List<OrderHold> besides(String order, byte[] body) {
         return benching.besides(Numbers.order(order), body);
+    }
+
+    /** Why nothing that needs all parts of an order is done with it, as that would be refused; empty where nothing is to come. */
+    public static Optional<Problem> stillToCome(OrderAnswer order) {
+        List<Awaited> awaited = Stream.ofNullable(order.held())
+                .flatMap(List::stream)
+                .filter(part -> part.toCome() > 0)
+                .map(part -> new Awaited(part.number(), part.toCome(), Optional.ofNullable(part.expectedOn())))
+                .toList();
+        return awaited.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusals.problem(new Refusal.StillToCome(order.number(), awaited)));
     }
 
     /** Judges the honed holes: the body of a question of the finish; for rings only that of a match. */

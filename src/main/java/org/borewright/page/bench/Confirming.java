@@ -19,6 +19,7 @@ import org.borewright.api.lookup.gauge.GaugesAnswer;
 import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
 import org.borewright.order.OrderHold;
 import org.borewright.page.Entry;
@@ -77,6 +78,7 @@ public class Confirming {
      * @param unseen fields that go along
      * @param hasFindings whether the survey saw something in a hole
      * @param open whether the order can be confirmed
+     * @param toCome which of its parts are still to come; absent where all are here
      * @param pairing drawn; absent before anything was asked
      * @param plan the answer of the bench; absent before anything was asked
      * @param besides what else of the order stands in the way
@@ -91,6 +93,7 @@ public class Confirming {
             Map<String, String> unseen,
             boolean hasFindings,
             boolean open,
+            @Nullable String toCome,
             @Nullable Pairing pairing,
             @Nullable Object plan,
             List<OrderHold> besides)
@@ -190,6 +193,9 @@ public class Confirming {
                         Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/pistons/")),
                         form.fields().keySet().stream().anyMatch(name -> name.contains("/findings/")),
                         folder.may("confirm"),
+                        OrderMoves.stillToCome(folder.order())
+                                .map(Problem::detail)
+                                .orElse(null),
                         planned.answer() == null ? null : Pairing.of(planned.answer()),
                         planned.answer() == null ? null : planned.answer().told(),
                         planned.besides()));

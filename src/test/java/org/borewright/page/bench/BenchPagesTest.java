@@ -8,6 +8,7 @@ import io.quarkus.test.junit.TestProfile;
 import io.restassured.http.ContentType;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -423,6 +424,33 @@ class BenchPagesTest {
         order.does("accept", "{\"quote\":1}").statusCode(200);
         order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
         return order.number();
+    }
+
+    /** Whoever opens the page too early is told what is awaited, and not that no such order is ever confirmed. */
+    @Test
+    void whilePartsAreToComeThePageOfThePistonsNamesThem() {
+        List<Orders> taken = new ArrayList<>();
+        List<Map<String, Object>> toCome = List.of();
+        while (toCome.isEmpty()) {
+            Orders order = Orders.quoted("SH-" + ++tags);
+            taken.add(order);
+            order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+            toCome = given().get("/api/orders/" + order.number()).path("held.findAll { it.toCome > 0 }");
+        }
+        Orders waiting = taken.get(taken.size() - 1);
+        String detail = waiting.does("confirm", Orders.PISTON_IN_HAND)
+                .statusCode(409)
+                .extract()
+                .path("detail");
+
+        assertThat(seen("/orders/" + waiting.number() + "/confirm").asString())
+                .contains(detail + " Nothing is confirmed until they are here.", (String)
+                        toCome.get(0).get("number"))
+                .doesNotContain("not confirmed from there");
+        // The one that waits goes first: what another gives back would come to it, and change it.
+        for (int i = taken.size() - 1; i >= 0; i--) {
+            taken.get(i).does("withdraw", "{\"reason\":\"a test\"}").statusCode(200);
+        }
     }
 
     @Test
