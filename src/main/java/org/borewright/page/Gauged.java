@@ -53,9 +53,19 @@ final class Gauged {
         return target(length, null, unit);
     }
 
+    /** One end of a hole with choke: a decimal more where the other end is another size, for the choke itself is a step or a few. */
+    static String end(Object length, @Nullable Object other, @Nullable Map<String, Object> window, String unit) {
+        boolean straight = other == null || told(length).compareTo(told(other)) == 0;
+        return target(length, window, straight ? decimals(unit) : decimals(unit) + 1);
+    }
+
     /** What is aimed at, to the nearest step; as it was told where that step lies outside of its window. */
     static String target(Object length, @Nullable Map<String, Object> window, String unit) {
-        BigDecimal nearest = read(length, unit, RoundingMode.HALF_EVEN);
+        return target(length, window, decimals(unit));
+    }
+
+    private static String target(Object length, @Nullable Map<String, Object> window, int decimals) {
+        BigDecimal nearest = told(length).setScale(decimals, RoundingMode.HALF_EVEN);
         boolean isWithin = window == null
                 || (nearest.compareTo(told(window.get("least"))) >= 0
                         && nearest.compareTo(told(window.get("greatest"))) <= 0);
@@ -63,7 +73,11 @@ final class Gauged {
     }
 
     private static BigDecimal read(@Nullable Object length, String unit, RoundingMode rounded) {
-        return told(length).setScale(unit.equals("in") ? DECIMALS_OF_AN_INCH : DECIMALS_OF_A_MM, rounded);
+        return told(length).setScale(decimals(unit), rounded);
+    }
+
+    private static int decimals(String unit) {
+        return unit.equals("in") ? DECIMALS_OF_AN_INCH : DECIMALS_OF_A_MM;
     }
 
     private static BigDecimal told(@Nullable Object length) {

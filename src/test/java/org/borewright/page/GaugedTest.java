@@ -49,6 +49,26 @@ class GaugedTest {
         assertThat(Gauged.most(length(limit), unit)).isEqualTo(shown);
     }
 
+    @ParameterizedTest(name = "{0} {1}: {2}")
+    @CsvSource({"0.2032, mm, 0.204", "0.008, in, 0.0080", "0.00800001, in, 0.0081"})
+    void aLowerLimitIsNeverReadSmaller(String limit, String unit, String shown) {
+        assertThat(Gauged.least(length(limit), unit)).isEqualTo(shown);
+    }
+
+    /** A choke of 0.0005 in reads as such, and not as 0.0006. */
+    @ParameterizedTest(name = "{0} with {1} at the other end, {2}: {3}")
+    @CsvSource({
+        "3.31025, 3.31075, in, 3.31025",
+        "3.31075, 3.31025, in, 3.31075",
+        "3.31025, 3.31025, in, 3.3102",
+        "84.08035, 84.09305, mm, 84.0804",
+        "84.08035, , mm, 84.080",
+    })
+    void theEndsOfAHoleWithChokeAreReadToADecimalMore(String end, String other, String unit, String shown) {
+        assertThat(Gauged.end(length(end), other == null ? null : length(other), null, unit))
+                .isEqualTo(shown);
+    }
+
     @Test
     void whatIsNoLengthIsNotRead() {
         assertThatThrownBy(() -> Gauged.most("38.677", "mm")).isInstanceOf(IllegalArgumentException.class);

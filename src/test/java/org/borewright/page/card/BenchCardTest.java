@@ -178,6 +178,26 @@ class BenchCardTest {
                         "top KV-BS34-R020F file to at least 0.2032,");
     }
 
+    /** The choke of 0.0127 mm is told by its ends, and no rounding makes it another. */
+    @Test
+    void bothEndsOfABarrelWithChokeStandToADecimalMore() {
+        Orders order = Orders.confirmedOfTwoRingSets("BC-CHOKE");
+        JsonNode hole = confirmedPaper(order).at("/holes/0");
+        String top = "Hone, top " + finer(hole.get("honeTopTo"));
+        String bottom = "Hone, bottom " + finer(hole.get("honeBottomTo"));
+
+        assertThat(page(order)).contains(top, bottom);
+        assertThat(PdfText.of(paper(order, "")).whole()).contains(top, bottom);
+        assertThat(words(seen(order, "hone")))
+                .contains(
+                        "at the top " + finer(hole.get("honeTopTo")),
+                        "at the bottom " + finer(hole.get("honeBottomTo")));
+    }
+
+    private static String finer(JsonNode length) {
+        return new BigDecimal(value(length)).setScale(4, RoundingMode.HALF_EVEN).toPlainString();
+    }
+
     @Test
     void whatIsNotedStandsOnItLineByLine() {
         Orders order = Orders.opened("rebuild", tag);
