@@ -7,8 +7,11 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
+import org.borewright.catalog.RingSet;
+import org.borewright.catalog.Size;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
+import org.borewright.fit.shape.RingShape;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling;
@@ -243,6 +246,38 @@ class HoldsMatchTest {
 
         assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
         assertThat(said(match)).containsExactly(holds.split(" (?=[A-Z])", -1));
+    }
+
+    /**
+     * Nobody supplies rings for +0.25, to which both could be brought. At +0.29 the second hole, 70.282, lies too close to the least clearance:
+     * that keeps no smaller size from them, and is not told.
+     */
+    @Test
+    void whatIsTooCloseAtALargerSizeKeepsNothingApart() {
+        TwinShop shop = new TwinShop();
+        shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
+        shop.sizes.removeIf(size -> size.oversize().isMoreThan(mm("0.25")));
+        shop.sizes.add(new Size("+0.29", mm("0.29"), false));
+        shop.pistons.add(TwinShop.piston("P-029", "+0.29", "0.29", Optional.empty()));
+        RingShape ring = shop.rings.get(1).rings().get(0);
+        RingShape larger = new RingShape(
+                ring.groove(),
+                ring.section(),
+                ring.axialWidth(),
+                ring.radialWall(),
+                ring.gap(),
+                mm("70.29"),
+                ring.fileAllowance(),
+                ring.face());
+        shop.rings.add(new RingSet(TwinShop.no("R-029"), "DESIGN-1", "+0.29", mm("70.29"), List.of(larger)));
+        shop.offer("P-029", "40", 10);
+        shop.offer("R-029", "20", 10);
+
+        Match match = shop.finished("70.010", "70.282");
+
+        assertThat(TwinShop.table(match)).isEqualTo("standard:no +0.25:certain +0.29:possible");
+        assertThat(said(match)).first().isEqualTo("HOLES_DIFFER 1");
+        assertThat(match.ruling().holds()).extracting(Hold::reason).doesNotContain(Hold.Reason.CLEARANCE_TOO_CLOSE);
     }
 
     /** Beside another that fits, and beside one that is larger than any piston runs in. */
