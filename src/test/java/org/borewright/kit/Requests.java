@@ -2,9 +2,11 @@ package org.borewright.kit;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.PresentPiston;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
@@ -79,6 +81,15 @@ public final class Requests {
                 asked,
                 like.asFound(),
                 like.on());
+    }
+
+    /** Of a hole of which no more is known than whose piston is in it. */
+    public static AsFound pistonOf(Optional<PistonDesign> design) {
+        return new AsFound(
+                new PresentPiston(design, Optional.empty(), Optional.empty(), PresentPiston.NOT_TOLD.measuring()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** With other pistons and walls. */

@@ -33,7 +33,6 @@ import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.kit.request.PresentPiston;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -263,15 +262,8 @@ class EstimateTest {
     void newRingsAreThoseOfTheMakerThatIsKnown() {
         TwoMakers makers = new TwoMakers(shop, "0.25", "40");
         shop.offer("R2-025", "5", 10);
-        AsFound first = new AsFound(
-                new PresentPiston(
-                        makers.shelf().parts().designs().stream().findFirst(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        PresentPiston.NOT_TOLD.measuring()),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        AsFound first =
+                Requests.pistonOf(makers.shelf().parts().designs().stream().findFirst());
         MatchRequest stamped = shop.request(Condition.WORN, "+0.25", surveys("-", "-"));
 
         assertThat(rings(makers, Requests.seen(stamped, List.of(first, first)))).containsExactly("R-025");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Withdrawal;
@@ -16,7 +15,6 @@ import org.borewright.kit.TwoMakers;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.kit.request.PresentPiston;
 import org.borewright.kit.table.Settling;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Limits;
@@ -135,15 +133,8 @@ class LadderTest {
     }
 
     private MatchRequest ofKnownPistons(String hole) {
-        AsFound found = new AsFound(
-                new PresentPiston(
-                        shop.shelf().parts().designs().stream().findFirst(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        PresentPiston.NOT_TOLD.measuring()),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        AsFound found =
+                Requests.pistonOf(shop.shelf().parts().designs().stream().findFirst());
         return Requests.seen(
                 shop.request(Condition.WORN, "standard", TwinShop.surveys(hole, "70.020")), List.of(found, found));
     }

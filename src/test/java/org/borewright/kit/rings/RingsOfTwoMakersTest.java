@@ -22,7 +22,6 @@ import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
-import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,11 +112,7 @@ class RingsOfTwoMakersTest {
 
     private MatchRequest request(Optional<PistonDesign> design) {
         MatchRequest plain = shop.request(Condition.WORN, "+0.25", TwinShop.surveys("70.260", "70.260"));
-        AsFound found = new AsFound(
-                new PresentPiston(design, Optional.empty(), Optional.empty(), PresentPiston.NOT_TOLD.measuring()),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        AsFound found = Requests.pistonOf(design);
         return Requests.seen(plain, Collections.nCopies(2, found));
     }
 }
