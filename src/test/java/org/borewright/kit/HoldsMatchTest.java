@@ -7,11 +7,8 @@ import static org.borewright.kit.TwinShop.mm;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
-import org.borewright.catalog.RingSet;
-import org.borewright.catalog.Size;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.Check;
-import org.borewright.fit.shape.RingShape;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling;
@@ -257,21 +254,7 @@ class HoldsMatchTest {
         TwinShop shop = new TwinShop();
         shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
         shop.sizes.removeIf(size -> size.oversize().isMoreThan(mm("0.25")));
-        shop.sizes.add(new Size("+0.29", mm("0.29"), false));
-        shop.pistons.add(TwinShop.piston("P-029", "+0.29", "0.29", Optional.empty()));
-        RingShape ring = shop.rings.get(1).rings().get(0);
-        RingShape larger = new RingShape(
-                ring.groove(),
-                ring.section(),
-                ring.axialWidth(),
-                ring.radialWall(),
-                ring.gap(),
-                mm("70.29"),
-                ring.fileAllowance(),
-                ring.face());
-        shop.rings.add(new RingSet(TwinShop.no("R-029"), "DESIGN-1", "+0.29", mm("70.29"), List.of(larger)));
-        shop.offer("P-029", "40", 10);
-        shop.offer("R-029", "20", 10);
+        shop.size("+0.29", "0.29");
 
         Match match = shop.finished("70.010", "70.282");
 

@@ -156,8 +156,10 @@ public final class TwinShop {
         return new PartNumber(number);
     }
 
-    private void size(String label, String oversize) {
+    /** Makes the engine in another size, with its pistons and rings on the shelf. */
+    public void size(String label, String oversize) {
         sizes.add(new Size(label, mm(oversize), false));
+        sizes.sort(null);
         String suffix = suffix(label);
         pistons.add(piston("P-" + suffix, label, oversize, Optional.empty()));
         rings.add(ringSet("R-" + suffix, label, mm("70").plus(mm(oversize))));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.borewright.catalog.Piston;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.Match;
 import org.borewright.kit.Requests;
@@ -98,15 +99,7 @@ class RingsTurningTest {
     @Test
     void aLimitBeyondAllThatIsBelievedIsNotNamed() {
         shop.largestOversize = mm("0.30");
-        AsFound found = new AsFound(
-                new PresentPiston(
-                        Optional.of(shop.shelf().parts().designs().get(0)),
-                        Optional.of(shop.pistons.get(3)),
-                        Optional.of(mm("70.685")),
-                        new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE))),
-                Optional.of(AsFound.Grooves.GOOD),
-                Optional.of(AsFound.Ridge.OFF),
-                Optional.of(AsFound.Glaze.BROKEN));
+        AsFound found = asFound(shop.pistons.get(3), "70.685");
         String rows = " 70.790 / 70.785 70.780 / 70.780 70.775";
         Match match = shop.ask(Requests.seen(
                 shop.request(
@@ -171,10 +164,14 @@ class RingsTurningTest {
     }
 
     private AsFound asFound(String diameter) {
+        return asFound(shop.pistons.get(0), diameter);
+    }
+
+    private AsFound asFound(Piston piston, String diameter) {
         return new AsFound(
                 new PresentPiston(
                         Optional.of(shop.shelf().parts().designs().get(0)),
-                        Optional.of(shop.pistons.get(0)),
+                        Optional.of(piston),
                         Optional.of(mm(diameter)),
                         new Measuring(Gauge.Kind.MICROMETER.usual(), Climate.at(Temperature.REFERENCE))),
                 Optional.of(AsFound.Grooves.GOOD),

@@ -9,10 +9,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Piston;
-import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
 import org.borewright.fit.shape.PistonShape;
-import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
@@ -114,19 +112,7 @@ class TurningPointsTest {
                 "70.245 | 70.245 | 1 above 70.3147 +0.75; 2 above 70.3147 +0.75",
             })
     void theHoneOfThePresentSizeMayBearMoreThanTheBarOfTheNext(String first, String second, String points) {
-        shop.sizes.add(2, new Size("+0.34", mm("0.34"), false));
-        shop.pistons.add(TwinShop.piston("P-034", "+0.34", "0.34", Optional.empty()));
-        RingShape ring = shop.rings.get(0).rings().get(0);
-        RingShape larger = new RingShape(
-                ring.groove(),
-                ring.section(),
-                ring.axialWidth(),
-                ring.radialWall(),
-                ring.gap(),
-                mm("70.34"),
-                ring.fileAllowance(),
-                ring.face());
-        shop.rings.add(new RingSet(TwinShop.no("R-034"), "DESIGN-1", "+0.34", mm("70.34"), List.of(larger)));
+        shop.size("+0.34", "0.34");
 
         assertThat(told(shop.worn("+0.25", first, second))).isEqualTo(points);
     }
