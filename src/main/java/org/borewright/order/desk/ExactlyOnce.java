@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
 import org.borewright.order.store.AnsweredRow;
+import org.jboss.logging.Logger;
 
 /**
  * Does what a request asks exactly once, however often it is sent: the key of the request is kept with its answer in the very transaction
@@ -22,6 +23,8 @@ import org.borewright.order.store.AnsweredRow;
  */
 @ApplicationScoped
 public class ExactlyOnce {
+
+    private static final Logger LOG = Logger.getLogger(ExactlyOnce.class);
 
     private static final int TRIES = 5;
 
@@ -64,6 +67,7 @@ public class ExactlyOnce {
                 }
                 // Nothing was done, so it may be tried again.
                 if (tried == TRIES || !pauses(tried)) {
+                    LOG.warn("A change was given up after " + tried + " tries", failed);
                     throw new RefusedException(new Refusal.Busy());
                 }
             }
