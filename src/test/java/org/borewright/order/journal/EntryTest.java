@@ -122,6 +122,13 @@ class EntryTest {
         assertThat(line.follows(0, Entry.NO_SEAL)).isEqualTo(holds);
     }
 
+    @Test
+    void aLineTellsWhatItsSealCovers() {
+        assertThat(journal())
+                .extracting(Entry::covers)
+                .containsExactly(Entry.Covers.WORDS, Entry.Covers.WORDS_AND_ROWS, Entry.Covers.WORDS);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {0, 1})
     void aLineLeftOutIsFoundAtItsPlace(int left) {

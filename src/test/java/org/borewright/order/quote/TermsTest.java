@@ -60,6 +60,13 @@ class TermsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Terms(tax, deposit, days));
     }
 
+    @ParameterizedTest
+    @CsvSource({"0, 0, 1", "100, 100, 1"})
+    void theLeastAndTheMostThatAShopMayAdd(BigDecimal tax, BigDecimal deposit, int days) {
+        assertThat(new Terms(tax, deposit, days).validUntil(LocalDate.of(2026, 3, 2)))
+                .isEqualTo(LocalDate.of(2026, 3, 3));
+    }
+
     private static Money money(BigDecimal amount, String currency) {
         return new Money(amount, Currency.getInstance(currency));
     }
