@@ -29,7 +29,12 @@ public enum State {
 
     /** Whether the customer's yes to a quote stands here. */
     public boolean isAgreed() {
-        return this == ACCEPTED || this == CONFIRMED || this == FINISHED || this == RELEASED;
+        return this == ACCEPTED || isConfirmed();
+    }
+
+    /** Whether its pistons are confirmed here: what is to be bored and honed stands. */
+    public boolean isConfirmed() {
+        return this == CONFIRMED || this == FINISHED || this == RELEASED;
     }
 
     /** The word as typed and shown. */

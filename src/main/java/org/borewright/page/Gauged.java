@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * they are, and what is expected is never shown better than it is. Where no step lies between two limits they stay as they were told.
  */
 @TemplateExtension(namespace = "gauge")
-final class Gauged {
+public final class Gauged {
 
     private static final int DECIMALS_OF_A_MM = 3;
     private static final int DECIMALS_OF_AN_INCH = 4;
@@ -76,7 +76,8 @@ final class Gauged {
         return told(length).setScale(decimals(unit), rounded);
     }
 
-    private static int decimals(String unit) {
+    /** How many decimals a gauge is read to. */
+    public static int decimals(String unit) {
         return unit.equals("in") ? DECIMALS_OF_AN_INCH : DECIMALS_OF_A_MM;
     }
 

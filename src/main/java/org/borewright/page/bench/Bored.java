@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.measure.LengthUnit;
 import org.borewright.page.Form;
+import org.borewright.page.Gauged;
 import org.borewright.page.bench.paper.Answer;
 import org.borewright.page.bench.paper.Folder;
 
 /** What the bar was to reach in the holes of a confirmed order: the wall that an anew measured hole was last finished to. */
 final class Bored {
-
-    private static final int DECIMALS_OF_A_MM = 3;
-    private static final int DECIMALS_OF_AN_INCH = 4;
 
     private Bored() {}
 
@@ -40,9 +38,9 @@ final class Bored {
     }
 
     private static String in(LengthUnit unit, String nanometres) {
-        int decimals = unit == LengthUnit.INCH ? DECIMALS_OF_AN_INCH : DECIMALS_OF_A_MM;
         return new BigDecimal(nanometres)
-                .divide(BigDecimal.valueOf(unit.nanometres()), decimals, RoundingMode.HALF_EVEN)
+                .divide(
+                        BigDecimal.valueOf(unit.nanometres()), Gauged.decimals(unit.symbol()), RoundingMode.HALF_EVEN)
                 .toPlainString();
     }
 }

@@ -52,19 +52,15 @@ class Cards {
 
     /** An order that was measured anew, for it did not clean up, is confirmed no longer. */
     private static Optional<Card.Confirmed> confirmed(OrderRow order) {
-        return switch (order.state) {
-            case CONFIRMED, FINISHED, RELEASED ->
-                PaperRow.last(order.number, PaperRow.Kind.BENCH)
-                        .map(paper -> new Card.Confirmed(
-                                paper.at,
-                                paper.by,
-                                Told.of(paper.answer.getBytes(StandardCharsets.UTF_8)),
-                                QuoteRow.of(order.number, order.acceptedQuote)
-                                        .map(quote ->
-                                                quote.ringSets.stream().sorted().toList())
-                                        .orElse(List.of())));
-            case RECEIVED, SURVEYED, QUOTED, ACCEPTED, DECLINED, WITHDRAWN -> Optional.empty();
-        };
+        return PaperRow.last(order.number, PaperRow.Kind.BENCH)
+                .filter(paper -> order.state.isConfirmed())
+                .map(paper -> new Card.Confirmed(
+                        paper.at,
+                        paper.by,
+                        Told.of(paper.answer.getBytes(StandardCharsets.UTF_8)),
+                        QuoteRow.of(order.number, order.acceptedQuote)
+                                .map(quote -> quote.ringSets.stream().sorted().toList())
+                                .orElse(List.of())));
     }
 
     private static String says(OrderRow order) {

@@ -13,11 +13,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
 import java.util.Optional;
-import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.match.MatchResource;
 import org.borewright.api.problem.ProblemException;
-import org.borewright.measure.LengthUnit;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -57,14 +55,14 @@ public class Desk {
     /** An empty form. */
     @GET
     public Response begin(@PathParam("engine") String code, @QueryParam("known") @Nullable String known) {
-        return shown(Question.begun(engine(code), Known.of(known)), null, Entry.of(Form.empty()));
+        return shown(Question.begun(engines.known(code), Known.of(known)), null, Entry.of(Form.empty()));
     }
 
     /** A form filled in, with its answer. */
     @GET
     @Path("example")
     public Response example(@PathParam("engine") String code) {
-        return asked(Question.example(engine(code)), Entry.of(Form.empty()));
+        return asked(Question.example(engines.known(code)), Entry.of(Form.empty()));
     }
 
     /** The answer to a form, below the form. */
@@ -89,14 +87,8 @@ public class Desk {
         }
     }
 
-    /** In the unit that it steps in. */
-    private EngineAnswer engine(String code) {
-        EngineAnswer engine = engines.known(code, LengthUnit.MILLIMETRE);
-        return engine.steps().equals(LengthUnit.INCH.symbol()) ? engines.known(code, LengthUnit.INCH) : engine;
-    }
-
     private Question question(String code, Form form) {
-        return new Question(engine(code), Known.of(form.typed("known")), Entry.of(form));
+        return new Question(engines.known(code), Known.of(form.typed("known")), Entry.of(form));
     }
 
     private Response asked(Question question, Entry order) {

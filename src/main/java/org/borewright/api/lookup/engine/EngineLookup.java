@@ -54,6 +54,12 @@ public class EngineLookup {
         return kept.answer(shelf.revision(), headers, () -> EngineAnswer.of(shelf, unit));
     }
 
+    /** The same in the unit that its oversizes step in. @throws ProblemException if no engine bears the code */
+    public EngineAnswer known(String code) {
+        Shelf shelf = Named.engine(code, shelves.catalogue());
+        return EngineAnswer.of(shelf, shelf.engine().build().steps());
+    }
+
     /** The same, whatever the caller has already. @throws ProblemException if no engine bears the code */
     public EngineAnswer known(String code, LengthUnit unit) {
         return EngineAnswer.of(Named.engine(code, shelves.catalogue()), unit);

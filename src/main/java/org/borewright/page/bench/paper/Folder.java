@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
+import org.borewright.order.State;
 import org.borewright.page.Form;
 
 /**
@@ -48,7 +49,8 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
 
     /** Whether its pistons are confirmed, so that sizes and windows stand. */
     public boolean isConfirmed() {
-        return List.of("confirmed", "finished", "released").contains(order.state());
+        return Stream.of(State.values())
+                .anyMatch(state -> state.isConfirmed() && state.label().equals(order.state()));
     }
 
     /** The numbers of the pistons that were sold for a hole, or that the owner brings, first the one that is covered first. */
