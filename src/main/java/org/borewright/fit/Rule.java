@@ -90,7 +90,10 @@ public enum Rule {
     CLEARANCE_LEAST(
             "least clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "hone further, or take a smaller piston"),
     /** The largest hole against the smallest piston. */
-    CLEARANCE_GREATEST("greatest clearance", "limit: piston_designs.csv; ISO 1, JCGM 106", "take the next size"),
+    CLEARANCE_GREATEST(
+            "greatest clearance",
+            "limit: piston_designs.csv; ISO 1, JCGM 106",
+            "take the next size that is offered, or ask a specialist about a sleeve"),
     /** The hole narrows no more than a finished hole may. */
     FINISHED_TAPER("taper after honing", "limit: common practice, 0.010 mm", "hone until straight"),
     /** The hole is wider at the bottom by the least that its maker wants. */
@@ -225,6 +228,11 @@ public enum Rule {
             "compression ratio",
             "limit: engines.csv; geometry, V = π/4·B²·S",
             "take a thicker gasket, or pistons with less crown"),
+    /** The mass of a piston beside that of its number. */
+    PISTON_MASS(
+            "mass of the piston",
+            "listed: pistons.csv; common practice: a tenth beside it, with pin and clips twice as much",
+            "weigh it again: a digit may have slipped, or it is another piston, or weighed otherwise than was said"),
     /** The spread of the piston masses. */
     MASS_SPREAD("spread of the piston masses", "limit: engines.csv", "weigh and match the set"),
     /** The pull of a torque against the proof load. */
@@ -269,6 +277,10 @@ public enum Rule {
 
     Comparison atMost(String place, Length value, Length limit) {
         return Comparison.exact(this, place, Amount.of(value), Sense.AT_MOST, Amount.of(limit));
+    }
+
+    Comparison atLeast(String place, Amount value, Amount limit) {
+        return Comparison.exact(this, place, value, Sense.AT_LEAST, limit);
     }
 
     Comparison atMost(String place, Amount value, Amount limit) {

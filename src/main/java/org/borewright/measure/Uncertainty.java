@@ -34,7 +34,7 @@ public record Uncertainty(
         /** How readings of one place scatter. */
         REPEATABILITY("repeatability", "clean gauge and wall, and take the mean of several readings of each place"),
         /** How well the temperature is known. */
-        TEMPERATURE("temperature", "let block and gauge come to one temperature, and state it"),
+        TEMPERATURE("temperature", "let the part and its gauge come to one temperature, and state it"),
         /** How well the growth of the wall is known. */
         EXPANSION("expansion", "measure nearer to 20 °C: how the wall grows is only roughly known"),
         /** How well the growth of the setting ring is known. */

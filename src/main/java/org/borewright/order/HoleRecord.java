@@ -13,6 +13,7 @@ import org.borewright.measure.Length;
  * @param largest likewise
  * @param left the rebuilds left from here; empty where that is not known
  * @param says with what and how warm it was measured, and what was found
+ * @param finishTold whether it was told what it was last finished to: after boring, what the bar reached
  */
 public record HoleRecord(
         String cylinder,
@@ -20,4 +21,5 @@ public record HoleRecord(
         Optional<Length> smallest,
         Optional<Length> largest,
         Optional<RebuildsLeft> left,
-        String says) {}
+        String says,
+        boolean finishTold) {}

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.fit.Shapes.limits;
 import static org.borewright.fit.Shapes.worth;
 
+import org.borewright.fit.shape.MassRange;
 import org.borewright.measure.Length;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,26 @@ class MeasuredPistonTest {
         assertThat(reading.rule()).isEqualTo(Rule.PISTON_READING);
         assertThat(reading.place()).isEqualTo("A");
         assertThat(reading.outcome()).isEqualTo(outcome);
+    }
+
+    /** Listed from 318.8 to 321.8 g: a tenth beside it, or with pin and clips twice as much, is no slip; a digit that slipped is farther off. */
+    @ParameterizedTest
+    @CsvSource({
+        "286920, true,  IN,  IN",
+        "286919, true,  OUT, IN",
+        "353980, true,  IN,  IN",
+        "353981, true,  IN,  OUT",
+        "31900,  true,  OUT, IN",
+        "3190000, true, IN,  OUT",
+        "420000, false, IN,  IN",
+        "643600, false, IN,  IN",
+        "643601, false, IN,  OUT",
+        "286919, false, OUT, IN",
+    })
+    void aMassFarFromWhatIsListedWasMisread(long milligrams, boolean bare, Outcome least, Outcome greatest) {
+        assertThat(MeasuredPiston.mass("A", milligrams, new MassRange(318_800, 321_800), bare))
+                .extracting(Comparison::rule, Comparison::place, Comparison::outcome)
+                .containsExactly(tuple(Rule.PISTON_MASS, "A", least), tuple(Rule.PISTON_MASS, "A", greatest));
     }
 
     @ParameterizedTest

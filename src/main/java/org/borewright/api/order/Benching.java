@@ -170,7 +170,7 @@ class Benching {
         return finish.holes().stream()
                 .map(JudgedHole::hole)
                 .map(hole -> Measured.with(asked.request().ofHoles())
-                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size)))
+                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size), false))
                 .toList();
     }
 

@@ -31,7 +31,8 @@ record Measured(String with) {
         return new Measured("with " + gauge + ", " + warmth);
     }
 
-    HoleRecord record(Hole hole, Optional<String> size, Optional<RebuildsLeft> left) {
+    /** @param finishTold whether the sender told what it was last finished to */
+    HoleRecord record(Hole hole, Optional<String> size, Optional<RebuildsLeft> left, boolean finishTold) {
         return new HoleRecord(
                 hole.name(),
                 size,
@@ -41,7 +42,8 @@ record Measured(String with) {
                 Stream.concat(
                                 Stream.of(hole.diameters().isPresent() ? with : "not measured"),
                                 hole.survey().findings().stream().map(Measured::says))
-                        .collect(Collectors.joining("; ")));
+                        .collect(Collectors.joining("; ")),
+                finishTold);
     }
 
     /** As it was noted, at whatever temperature: no finding is known to the micrometre. */

@@ -1,7 +1,10 @@
 package org.borewright.api.order;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.borewright.api.match.request.Asked;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
@@ -15,8 +18,14 @@ import org.borewright.order.desk.Paper;
  * @param asked the question of a match
  * @param match its answer
  * @param paper both, as they are kept
+ * @param finishTold the holes whose last finish the sender told, and nobody had to look up
  */
-record Surveyed(Asked asked, Match match, Paper paper) {
+record Surveyed(Asked asked, Match match, Paper paper, Set<String> finishTold) {
+
+    /** Copies the names. */
+    Surveyed {
+        finishTold = Collections.unmodifiableSet(new TreeSet<>(finishTold));
+    }
 
     /** The engine that was surveyed. */
     String engine() {
@@ -35,7 +44,8 @@ record Surveyed(Asked asked, Match match, Paper paper) {
                                         match.table(),
                                         hole.name(),
                                         present,
-                                        asked.request().condition())))
+                                        asked.request().condition()),
+                                finishTold.contains(hole.name())))
                 .toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
@@ -15,6 +16,7 @@ import org.borewright.catalog.PartNumber;
 import org.borewright.kit.Match;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Deck;
+import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.order.Difference;
 import org.borewright.order.Errand;
 import org.borewright.order.Refusal;
@@ -62,7 +64,8 @@ class Surveying {
     /** Answers a survey of the engine ordered as a match, with what is on record of its block. */
     Surveyed read(Errand errand, byte[] body) {
         OrderRow order = OrderRow.findById(errand.order());
-        Asked asked = recalled(order, body);
+        Asked told = reader.read(body);
+        Asked asked = recalled(order, told);
         needEngine(order, asked.fits().shelf().engine().code());
         Workbench bench = bench(order.number, asked);
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
@@ -70,14 +73,18 @@ class Surveying {
         return new Surveyed(
                 asked,
                 match,
-                new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)));
+                new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)),
+                told.request().cylinders().stream()
+                        .filter(hole -> hole.wall().lastFinish().isPresent())
+                        .map(CylinderSurvey::cylinder)
+                        .collect(Collectors.toSet()));
     }
 
     /** The last survey of an order, read again. */
     Asked last(long number) {
         OrderRow order = OrderRow.findById(number);
         String request = PaperRow.last(number, PaperRow.Kind.SURVEY).orElseThrow().request;
-        return recalled(order, request.getBytes(StandardCharsets.UTF_8));
+        return recalled(order, reader.read(request.getBytes(StandardCharsets.UTF_8)));
     }
 
     /**
@@ -101,8 +108,7 @@ class Surveying {
     }
 
     /** The question of a survey, with what is on record of the block. */
-    private Asked recalled(OrderRow order, byte[] body) {
-        Asked asked = reader.read(body);
+    private static Asked recalled(OrderRow order, Asked asked) {
         return new Asked(
                 asked.catalogue(), asked.fits(), BlockRecord.of(order).recalledBy(asked.request()), asked.unit());
     }

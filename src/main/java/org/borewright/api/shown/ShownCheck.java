@@ -3,10 +3,14 @@ package org.borewright.api.shown;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.borewright.fit.Check;
 import org.borewright.fit.Comparison;
@@ -143,6 +147,20 @@ public record ShownCheck(
                         .map(ShownCheck::sentence)
                         .collect(Collectors.joining(" ")))
                 .filter(told -> !told.isEmpty());
+    }
+
+    /** The same where each place has a way of its own: those of one way together, in a sentence that begins with them. */
+    public static String waysOutByPlace(List<Check> checks, LengthUnit unit) {
+        Map<String, Set<String>> places = new LinkedHashMap<>();
+        for (Check check : checks) {
+            String way = next(check, unit);
+            if (way != null) {
+                places.computeIfAbsent(way, told -> new LinkedHashSet<>()).add(check.place());
+            }
+        }
+        return places.entrySet().stream()
+                .map(told -> sentence(String.join(", ", told.getValue()) + ": " + told.getKey()))
+                .collect(Collectors.joining(" "));
     }
 
     private static String sentence(String way) {

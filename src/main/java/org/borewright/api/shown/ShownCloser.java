@@ -53,6 +53,9 @@ public final class ShownCloser {
     }
 
     private static String moveOff(Comparison close) {
+        if (close.rule() == Rule.PISTON_LEAST || close.rule() == Rule.PISTON_GREATEST) {
+            return "take another piston";
+        }
         return takesPistonsAsMade(close) ? "measure the piston, or move off the limit" : "move off the limit";
     }
 

@@ -79,12 +79,16 @@ public record BenchHold(
         PISTON_MISREAD(
                 "A piston reads far too small, as if across the pin or at the wrong height.",
                 "Measure it again at its gauge height across the thrust faces; nothing is computed from this reading."),
+        /** Far from what its number weighs. */
+        MASS_MISREAD(
+                "A piston weighs far from what is listed of its number.",
+                "Weigh it again, and look at its number: a digit may have slipped, or it is another piston, or weighed otherwise than was said."),
         /** Proven too large or too small. */
         PISTON_OUT_OF_TOLERANCE("A piston is beyond its tolerance.", "Do not fit it: it is worn, or not of its size."),
         /** Neither proven to be of its tolerance nor not to be. */
         PISTON_OPEN(
                 "A piston is nearer to a limit of its tolerance than its gauge can tell.",
-                "Measure it with a better gauge before it is fitted; its hole stands with it as measured."),
+                "Settle it before it is fitted, or take another piston; its hole stands with it as measured."),
         /** Too heavy against another. */
         MASSES_APART("The pistons differ too much in mass.", "Weigh the set again, and match it."),
         /** The uncertainty eats the window. */

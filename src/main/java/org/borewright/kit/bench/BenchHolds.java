@@ -121,6 +121,7 @@ public final class BenchHolds {
         List<BenchHold> holds = new ArrayList<>();
         addPistons(holds, Reason.WRONG_PISTON, out, rule -> rule == Rule.PISTON_PART);
         addPistons(holds, Reason.PISTON_MISREAD, out, rule -> rule == Rule.PISTON_READING);
+        addPistons(holds, Reason.MASS_MISREAD, out, rule -> rule == Rule.PISTON_MASS);
         addPistons(
                 holds,
                 Reason.PISTON_OUT_OF_TOLERANCE,

@@ -50,8 +50,12 @@ public record BenchPlan(
     /** Answers a question. */
     public static BenchPlan of(FitTable fits, BenchRequest request) {
         Engine engine = fits.shelf().engine();
-        List<PistonInHand> pistons =
-                pistons(fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
+        List<PistonInHand> pistons = pistons(
+                fits.shelf().parts().designs(),
+                request.choice(),
+                request.ofPistons(),
+                request.pistons(),
+                request.weighed());
         List<Hole> holes = holes(engine, request.cylinders(), request.ofHoles());
         List<HolePlan> plans = plans(engine, request, holes, pistons);
         List<Check> masses = List.of(masses(engine, request, plans));
@@ -88,7 +92,7 @@ public record BenchPlan(
 
     /** The pistons as measured, by tag. */
     public static List<PistonInHand> pistons(
-            List<PistonDesign> designs, Choice choice, Measuring with, List<PistonReading> noted) {
+            List<PistonDesign> designs, Choice choice, Measuring with, List<PistonReading> noted, Weighed weighed) {
         Map<String, PistonDesign> byCode = new TreeMap<>();
         designs.forEach(design -> byCode.put(design.code(), design));
         return noted.stream()
@@ -97,7 +101,7 @@ public record BenchPlan(
                         .thenComparing(PistonReading::tag))
                 .map(piston -> {
                     PistonDesign design = byCode.getOrDefault(piston.part().design(), choice.design());
-                    return PistonInHand.of(piston, design.expansion(), with, choice);
+                    return PistonInHand.of(piston, design.expansion(), with, choice, weighed);
                 })
                 .toList();
     }

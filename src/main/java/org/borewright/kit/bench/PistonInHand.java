@@ -26,7 +26,7 @@ import org.borewright.measure.Uncertainty;
  * @param alloy how its design grows
  * @param diameter at 20 °C
  * @param budget the uncertainty of the diameter, term by term
- * @param checks number, reading, tolerance; of a reading that is not believed no tolerance is asked
+ * @param checks number, reading, tolerance, mass; of a reading that is not believed no tolerance is asked
  */
 public record PistonInHand(
         PistonReading noted, Measuring with, Expansion alloy, Length diameter, Uncertainty budget, List<Check> checks) {
@@ -40,13 +40,14 @@ public record PistonInHand(
      * A piston as noted, corrected to 20 °C with its own alloy.
      *
      * @param choice the pistons of the size that is asked about
+     * @param weighed how it was, where it was
      */
-    static PistonInHand of(PistonReading noted, Expansion alloy, Measuring with, Choice choice) {
+    static PistonInHand of(PistonReading noted, Expansion alloy, Measuring with, Choice choice, Weighed weighed) {
         Length diameter = with.atReference(noted.diameter(), alloy);
         Uncertainty budget = with.budget(diameter, alloy);
         Piston part = noted.part();
         Limits tolerance = part.shape().diameter();
-        List<Check> checks = new ArrayList<>(4);
+        List<Check> checks = new ArrayList<>(6);
         checks.add(PistonPart.check(
                 noted.tag(),
                 part.design() + " " + part.size(),
@@ -55,6 +56,9 @@ public record PistonInHand(
         if (Check.allPass(checks.subList(1, 2))) {
             checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget, tolerance));
         }
+        noted.milligrams()
+                .ifPresent(mass -> checks.addAll(
+                        MeasuredPiston.mass(noted.tag(), mass, part.shape().mass(), weighed == Weighed.BARE)));
         return new PistonInHand(noted, with, alloy, diameter, budget, checks);
     }
 

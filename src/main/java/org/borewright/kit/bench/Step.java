@@ -15,8 +15,14 @@ public enum Step {
             engine -> engine.build().torquePlate()),
     /** Edges before the finish. */
     CHAMFER(
+            "Chamfer the mouth of each hole before the finish hone.",
+            engine ->
+                    engine.build().construction().mayBeBored() && engine.build().strokes() == Strokes.FOUR),
+    /** Edges of a two-stroke, whose rings run over ports. */
+    CHAMFER_PORTS(
             "Chamfer the mouth of each hole, and every port, before the finish hone.",
-            engine -> engine.build().construction().mayBeBored()),
+            engine ->
+                    engine.build().construction().mayBeBored() && engine.build().strokes() == Strokes.TWO),
     /** Wider at one end on purpose. */
     CHOKE(
             "Hone the choke of this barrel: top and bottom each to its own size, widening evenly from the one to the other.",

@@ -50,6 +50,8 @@ final class Conditions {
             unknown(Rule.SERVICE_RING_GAP, "find out which piston is in the hole: its rings are not known before");
     static final Check NO_RING_SUPPLIED =
             unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size that fits this piston is supplied");
+    static final Check NO_RING_AT_ALL =
+            unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size is supplied for any piston of this engine");
     private static final Check NO_GRID = unknown(
             Rule.SERVICE_RING_GAP,
             "measure the hole along two axes at three depths at the least, over the travel of the rings");
@@ -73,6 +75,7 @@ final class Conditions {
             NO_GROOVES,
             NO_RING,
             NO_RING_SUPPLIED,
+            NO_RING_AT_ALL,
             NO_GRID,
             NO_RIDGE,
             NO_GLAZE,
@@ -82,6 +85,7 @@ final class Conditions {
     private final MatchRequest request;
     private final Optional<Choice> choice;
     private final Optional<Length> present;
+    private final boolean ringsAreSupplied;
     private final PistonInHole pistons;
 
     /**
@@ -95,6 +99,13 @@ final class Conditions {
         this.request = request;
         this.choice = choice;
         this.present = request.present().reliable().map(fits::smallestHole);
+        this.ringsAreSupplied = request.present()
+                .reliable()
+                .map(fits::at)
+                .filter(choices -> !choices.isEmpty())
+                .map(choices ->
+                        choices.stream().anyMatch(made -> !made.outfits().isEmpty()))
+                .orElse(true);
         this.pistons = new PistonInHole(engine, request, design, choice);
     }
 
@@ -192,7 +203,7 @@ final class Conditions {
     /** At the smallest and the largest place that was read: it may lie beyond the travel of the rings, and then it asks more of them. */
     private void addGaps(List<Check> checks, Hole hole, int index, Optional<RingSet> rings) {
         if (rings.isEmpty()) {
-            checks.add(choice.isEmpty() ? NO_RING : NO_RING_SUPPLIED);
+            checks.add(choice.isPresent() ? NO_RING_SUPPLIED : ringsAreSupplied ? NO_RING : NO_RING_AT_ALL);
         } else if (!ShapeShown.by(hole.at20(), engine.deck().stroke())) {
             checks.add(NO_GRID);
         } else {

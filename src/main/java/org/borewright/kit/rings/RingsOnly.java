@@ -98,7 +98,8 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
         if (rings.isEmpty()) {
             return holes.stream()
                     .flatMap(hole -> hole.checks().stream())
-                    .filter(Conditions.NO_RING_SUPPLIED::equals)
+                    .filter(check ->
+                            check.equals(Conditions.NO_RING_SUPPLIED) || check.equals(Conditions.NO_RING_AT_ALL))
                     .map(Unchecked.class::cast)
                     .map(Unchecked::reason)
                     .distinct()

@@ -51,7 +51,7 @@ public class OrderBench {
         /** All of it in the words of the journal: what holds with the way out, and where the whole of it is kept. */
         private String says(PaperRow kept) {
             String why = holds.stream()
-                    .map(hold -> " " + hold.says() + " " + hold.next())
+                    .map(hold -> (paper.says().endsWith(hold.says()) ? " " : " " + hold.says() + " ") + hold.next())
                     .collect(Collectors.joining());
             String all = paper.says() + why;
             return (all.length() <= LONGEST ? all : all.substring(0, LONGEST) + "…") + " Paper " + kept.id + ".";

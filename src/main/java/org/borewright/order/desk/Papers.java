@@ -2,6 +2,7 @@ package org.borewright.order.desk;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.function.Function;
 import org.borewright.measure.Length;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.Move;
@@ -33,18 +34,28 @@ class Papers {
         return row;
     }
 
-    /** Holes as they were found, by a survey or because they did not clean up. */
+    /**
+     * Holes as they were found, by a survey or because they did not clean up. Where some are told with what the bar reached, it was in none
+     * of the others.
+     */
     void found(OrderRow order, Move move, List<HoleRecord> holes, String by) {
-        live(order, move == Move.SURVEY ? HoleLifeRow.What.SURVEYED : HoleLifeRow.What.DID_NOT_CLEAN_UP, holes, by);
+        boolean boredAreTold = holes.stream().anyMatch(HoleRecord::finishTold);
+        live(
+                order,
+                hole -> move == Move.SURVEY || (boredAreTold && !hole.finishTold())
+                        ? HoleLifeRow.What.SURVEYED
+                        : HoleLifeRow.What.DID_NOT_CLEAN_UP,
+                holes,
+                by);
     }
 
     /** Holes as they were signed. */
     void signed(OrderRow order, List<HoleRecord> holes, String by) {
-        live(order, HoleLifeRow.What.FINISHED, holes, by);
+        live(order, hole -> HoleLifeRow.What.FINISHED, holes, by);
     }
 
     /** Parts alone have no block, and no life is kept of it. */
-    private void live(OrderRow order, HoleLifeRow.What what, List<HoleRecord> holes, String by) {
+    private void live(OrderRow order, Function<HoleRecord, HoleLifeRow.What> what, List<HoleRecord> holes, String by) {
         if (order.block == null) {
             return;
         }
@@ -57,7 +68,7 @@ class Papers {
             row.orderVersion = order.version + 1;
             row.at = turn.now();
             row.by = by;
-            row.what = what;
+            row.what = what.apply(hole);
             row.size = hole.size().orElse(null);
             row.smallest = hole.smallest().map(Length::nanometres).orElse(null);
             row.largest = hole.largest().map(Length::nanometres).orElse(null);

@@ -39,8 +39,7 @@ final class Bored {
 
     private static String in(LengthUnit unit, String nanometres) {
         return new BigDecimal(nanometres)
-                .divide(
-                        BigDecimal.valueOf(unit.nanometres()), Gauged.decimals(unit.symbol()), RoundingMode.HALF_EVEN)
+                .divide(BigDecimal.valueOf(unit.nanometres()), Gauged.decimals(unit.symbol()), RoundingMode.HALF_EVEN)
                 .toPlainString();
     }
 }

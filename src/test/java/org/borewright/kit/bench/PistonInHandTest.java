@@ -71,7 +71,7 @@ class PistonInHandTest {
                 Climate.at(Temperature.parse(BigDecimal.valueOf(30), Temperature.Scale.CELSIUS)));
 
         List<PistonInHand> pistons = BenchPlan.pistons(
-                List.of(other, ours), bench.choice(), warm, List.of(read("A", first), read("B", second)));
+                List.of(other, ours), bench.choice(), warm, List.of(read("A", first), read("B", second)), Weighed.BARE);
 
         assertThat(pistons).extracting(PistonInHand::diameter).containsExactly(ofFirst, ofSecond);
         assertThat(pistons)
@@ -103,6 +103,28 @@ class PistonInHandTest {
     void itWeighsWhatTheScalesSaidAndNothingElse(Long milligrams) {
         assertThat(piston("P-050", mm("70.445"), milligrams).weight())
                 .isEqualTo(Optional.ofNullable(milligrams).map(weighed -> new MassRange(weighed, weighed)));
+    }
+
+    /** Bare 200 to 201 g: a point one digit too far left is no piston, and with pin and clips it weighs more. */
+    @ParameterizedTest
+    @CsvSource({
+        "200500, BARE, true",
+        "20050,  BARE, false",
+        "290000, BARE, false",
+        "290000, WITH_PIN_AND_CLIPS, true",
+        "29000,  WITH_PIN_AND_CLIPS, false",
+    })
+    void whatWeighsFarFromItsNumberIsHeld(Long milligrams, Weighed weighed, boolean mayBeFitted) {
+        bench.weighed = weighed;
+
+        BenchPlan plan =
+                bench.plan(List.of(bench.piston("A", "P-050", mm("70.445"), Optional.of(milligrams))), "70.500", "-");
+
+        assertThat(plan.pistons().get(0).mayBeFitted()).isEqualTo(mayBeFitted);
+        assertThat(plan.holds().stream()
+                        .filter(hold -> hold.reason() == BenchHold.Reason.MASS_MISREAD)
+                        .flatMap(hold -> hold.pistons().stream()))
+                .isEqualTo(mayBeFitted ? List.of() : List.of("A"));
     }
 
     private PistonInHand piston(String number, Length diameter, Long milligrams) {

@@ -17,8 +17,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class StepTest {
 
-    private static final Set<Step> OF_SOME =
-            EnumSet.of(Step.TORQUE_PLATE, Step.CHAMFER, Step.CHOKE, Step.GAPS_APART, Step.PEGS, Step.HANDS, Step.CLIPS);
+    private static final Set<Step> OF_SOME = EnumSet.of(
+            Step.TORQUE_PLATE,
+            Step.CHAMFER,
+            Step.CHAMFER_PORTS,
+            Step.CHOKE,
+            Step.GAPS_APART,
+            Step.PEGS,
+            Step.HANDS,
+            Step.CLIPS);
 
     /** Torque plate and choke have cases of their own. */
     @ParameterizedTest
@@ -27,7 +34,7 @@ class StepTest {
             IRON_BARREL,  FOUR,    false,   ANY,   CHAMFER GAPS_APART CLIPS
             IRON_BARREL,  FOUR,    true,    ANY,   CHAMFER GAPS_APART
             IRON_BARREL,  FOUR,    false,   RIGHT, CHAMFER GAPS_APART HANDS CLIPS
-            IRON_BARREL,  TWO,     false,   ANY,   CHAMFER PEGS CLIPS
+            IRON_BARREL,  TWO,     false,   ANY,   CHAMFER_PORTS PEGS CLIPS
             PLATED,       TWO,     false,   ANY,   PEGS CLIPS
             """)
     void anEngineIsToldTheStepsThatConcernIt(

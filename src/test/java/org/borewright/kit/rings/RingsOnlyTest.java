@@ -116,6 +116,7 @@ class RingsOnlyTest {
     @CsvSource({
         "R-STD, to be had, ''",
         "R-STD, never made, no ring set of the present size that fits this piston is supplied",
+        "R-STD, never made for pistons that nobody knows, no ring set of the present size is supplied for any piston of this engine",
         "R-STD, the last, 'ring set R-STD (needed 2, on the shelf 1)'",
         "GK-1, too low, no gasket kit fits this size",
         "R-STD, never made and the wall cracked, ''",
@@ -123,6 +124,11 @@ class RingsOnlyTest {
     void whatCannotBeHadForItIsNamed(String part, String state, String lacking) {
         switch (state) {
             case "never made" -> shop.withdraw(part, Withdrawal.State.NEVER_MADE);
+            case "never made for pistons that nobody knows" -> {
+                shop.withdraw(part, Withdrawal.State.NEVER_MADE);
+                number = "";
+                diameter = Optional.empty();
+            }
             case "the last" -> shop.lastOf(part, 1);
             case "too low" -> shop.pistonToHead = new Limits(mm("5"), mm("6"));
             case "never made and the wall cracked" -> {

@@ -69,14 +69,27 @@ class ChoosingTest {
     void whatIsQuoted(String found, String askedOfTheMatch, String way, String size, String quoted) {
         MatchRequest request = Requests.asking(
                 worn(found), Optional.ofNullable(askedOfTheMatch).map(this::size));
+        Choosing choosing =
+                new Choosing(Optional.ofNullable(way), Optional.ofNullable(size).map(this::size));
+
+        assertThat(chosen(choosing, request).map(ChoosingTest::name)).isEqualTo(Optional.ofNullable(quoted));
+    }
+
+    /** Whoever asks for rings only before all is known gets a price, and is told what has to turn out right. */
+    @ParameterizedTest
+    @CsvSource({"the glaze is not known, true", "all is known, false"})
+    void whatIsNotKnownOfTheRingsIsACondition(String found, boolean open) {
+        List<String> conditions = chosen(new Choosing(Optional.of("rings only"), Optional.empty()), worn(found))
+                .orElseThrow()
+                .conditions();
+
+        assertThat(conditions.contains("Open: glaze of the wall.")).isEqualTo(open);
+    }
+
+    private Optional<Proposal> chosen(Choosing choosing, MatchRequest request) {
         Shelf shelf = shop.shelf();
         Estimate estimate = Estimate.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(shop.offers)), request);
-
-        Optional<Proposal> chosen = new Choosing(
-                        Optional.ofNullable(way), Optional.ofNullable(size).map(this::size))
-                .among(Proposal.of(request, estimate), request, estimate.match());
-
-        assertThat(chosen.map(ChoosingTest::name)).isEqualTo(Optional.ofNullable(quoted));
+        return choosing.among(Proposal.of(request, estimate), request, estimate.match());
     }
 
     private Size size(String label) {

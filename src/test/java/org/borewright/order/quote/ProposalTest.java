@@ -245,6 +245,32 @@ class ProposalTest {
         assertThat(all).filteredOn(other -> other.own().isPresent()).containsExactly(chosen);
     }
 
+    /** The owner may bring pistons larger than the holes need; it is told what that costs. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "+0.50 | ''",
+                "+0.75 | +0.50 would serve the holes as they were measured: +0.75 takes more metal than they need, and leaves them fewer rebuilds.",
+            })
+    void largerPistonsOfTheOwnerAreToldToCostMetal(String size, String told) {
+        FitTable fits = FitTable.of(shop.shelf());
+        Choice own = fits.at(shop.shelf().size(size).orElseThrow()).get(0);
+        MatchRequest request = worn("70.110", "70.020").asking(own.size());
+        Estimate estimate =
+                Estimate.of(fits.with(own), new KitFinder(shop.shelf(), new Offers(shop.offers)).withOwn(own), request);
+
+        Proposal chosen = Proposal.of(request, estimate).stream()
+                .map(proposal -> proposal.with(own, estimate.match()))
+                .filter(proposal -> proposal.own().isPresent())
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(chosen.conditions())
+                .filteredOn(condition -> condition.contains("would serve"))
+                .isEqualTo(told.isEmpty() ? List.of() : List.of(told));
+    }
+
     private static List<String> rings(Proposal proposal) {
         return proposal.kit().needs().stream()
                 .filter(need -> need.part() instanceof RingSet)

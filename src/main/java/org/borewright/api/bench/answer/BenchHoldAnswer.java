@@ -38,7 +38,7 @@ public record BenchHoldAnswer(
 
     /** Their own way out leaves a figure to the checks, which is told after it. */
     private static final Set<BenchHold.Reason> COMPLETED_BY_CHECKS =
-            EnumSet.of(BenchHold.Reason.SIZE_BLOCKED, BenchHold.Reason.PISTON_OPEN, BenchHold.Reason.TARGET_NOT_PROVEN);
+            EnumSet.of(BenchHold.Reason.SIZE_BLOCKED, BenchHold.Reason.TARGET_NOT_PROVEN);
 
     static List<BenchHoldAnswer> of(List<BenchHold> holds, LengthUnit unit) {
         return holds.stream().map(hold -> of(hold, unit)).toList();
@@ -62,6 +62,9 @@ public record BenchHoldAnswer(
     /** The way out of a hold, which needs no check to be looked up. */
     public static String next(BenchHold hold, LengthUnit unit) {
         String own = hold.reason().wayOut();
+        if (hold.reason() == BenchHold.Reason.PISTON_OPEN) {
+            return own + " " + ShownCheck.waysOutByPlace(hold.checks(), unit);
+        }
         Optional<String> ways = ShownCheck.waysOut(hold.checks(), unit);
         if (TOLD_BY_CHECKS.contains(hold.reason())) {
             return ways.orElse(own);

@@ -44,7 +44,11 @@ public record Finish(
     public static Finish of(FitTable fits, FinishRequest request) {
         Engine engine = fits.shelf().engine();
         List<PistonInHand> pistons = BenchPlan.pistons(
-                fits.shelf().parts().designs(), request.choice(), request.ofPistons(), request.pistons());
+                fits.shelf().parts().designs(),
+                request.choice(),
+                request.ofPistons(),
+                request.pistons(),
+                request.weighed());
         List<Hole> holes = BenchPlan.holes(
                 engine, request.holes().stream().map(FittedHole::survey).toList(), request.ofHoles());
         FinishJudge judge = new FinishJudge(request, engine, pistons);
