@@ -26,6 +26,11 @@ class RebuildsLeftTest {
         assertThat(leftAfter(size)).isEqualTo(new RebuildsLeft(left, left));
     }
 
+    @Test
+    void aSizeCostsAsManyRebuildsAsItIsFartherOn() {
+        assertThat(new RebuildsLeft(5, 3).less(new RebuildsLeft(2, 1))).isEqualTo(new RebuildsLeft(3, 2));
+    }
+
     /** A limit that +1.00 just bears, and the same a nanometre tighter. */
     @ParameterizedTest(name = "{0} {1} with at least {2}: {3}")
     @CsvSource({

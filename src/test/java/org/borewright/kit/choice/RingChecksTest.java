@@ -25,6 +25,7 @@ import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.TwinShop;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.borewright.measure.Uncertainty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -154,6 +155,34 @@ class RingChecksTest {
                 .containsExactly(
                         tuple(Rule.RING_GAP_LEAST, 331_415L, 16_591L),
                         tuple(Rule.RING_GAP_GREATEST, 481_416L, 16_591L));
+    }
+
+    /** In a hole at the gauge bore the gap is as made, from 0.15 mm; 0.05 mm to the least of the groove may be filed off. */
+    @ParameterizedTest(name = "allowance {0}, filed {1}: {2}")
+    @CsvSource({"0.06, false, OUT", "0.06, true, IN", "0, false, ", "0, true, "})
+    void ringsMadeToBeFiledAreAskedWhetherTheyAre(String allowance, boolean filed, Outcome outcome) {
+        shop.gapOfRings("standard", mm("0.15"), mm(allowance));
+        Limits hole = new Limits(mm("70"), mm("70"));
+
+        assertThat(RingChecks.filedIn(
+                        hole,
+                        Uncertainty.NONE,
+                        shop.rings.get(0),
+                        shop.pistons.get(0).shape(),
+                        filed))
+                .extracting(Check::rule, Check::place, Check::outcome)
+                .isEqualTo(outcome == null ? List.of() : List.of(tuple(Rule.RING_FILED, "top", outcome)));
+    }
+
+    @Test
+    void theGapsInAWornHoleAreAskedByTheRuleOfService() {
+        assertThat(RingChecks.gapsInService(
+                        new Limits(mm("70"), mm("70.100")),
+                        Uncertainty.NONE,
+                        shop.rings.get(0),
+                        shop.pistons.get(0).shape()))
+                .extracting(Check::rule, Check::place)
+                .containsExactly(tuple(Rule.RING_GAP_LEAST, "top"), tuple(Rule.SERVICE_RING_GAP, "top"));
     }
 
     private void twoGrooves() {

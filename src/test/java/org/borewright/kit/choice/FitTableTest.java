@@ -1,0 +1,105 @@
+package org.borewright.kit.choice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.borewright.kit.TwinShop.gasket;
+import static org.borewright.kit.TwinShop.mm;
+import static org.borewright.kit.TwinShop.no;
+
+import java.util.List;
+import java.util.Optional;
+import org.borewright.catalog.PistonDesign;
+import org.borewright.catalog.Size;
+import org.borewright.catalog.Withdrawal;
+import org.borewright.fit.CommonPractice;
+import org.borewright.kit.TwinShop;
+import org.borewright.kit.TwoMakers;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What fits the twin, looked up by size and maker. */
+class FitTableTest {
+
+    private final TwinShop shop = new TwinShop();
+
+    private FitTable fits() {
+        return FitTable.of(shop.shelf());
+    }
+
+    private Choice choice(String size) {
+        return fits().at(shop.size(size).orElseThrow()).get(0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"+0.50, DESIGN-1, true", "+0.50, DESIGN-2, false", "+0.60, DESIGN-1, false"})
+    void aChoiceIsOfASizeAndADesign(String size, String design, boolean there) {
+        PistonDesign ours = shop.shelf().parts().designs().get(0);
+        PistonDesign asked = new PistonDesign(
+                design, ours.maker(), ours.expansion(), ours.gaugeHeight(), ours.coating(), ours.wearLimit());
+
+        Optional<Choice> found = fits().at(new Size(size, mm(size.substring(1)), false), asked);
+
+        assertThat(found.map(choice -> choice.size().label())).isEqualTo(there ? Optional.of(size) : Optional.empty());
+    }
+
+    /** The second maker's holes are finished a little smaller, as large, or a little larger. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.249, DESIGN-2 DESIGN-1",
+        "0.250, DESIGN-1 DESIGN-2",
+        "0.251, DESIGN-1 DESIGN-2",
+    })
+    void makersRiseByTheFinishOfTheirHolesAndThenByName(String oversize, String order) {
+        FitTable fits = FitTable.of(new TwoMakers(shop, oversize, "40").shelf());
+
+        assertThat(fits.at(shop.size("+0.25").orElseThrow()))
+                .extracting(choice -> choice.design().code())
+                .containsExactly(order.split(" "));
+    }
+
+    /** A number that was never made goes into no engine; the last of a discontinued one do. */
+    @ParameterizedTest
+    @CsvSource({"NEVER_MADE, false", "DISCONTINUED, true"})
+    void aSizeNeedsPistonsAndGasketsThatAreSupplied(Withdrawal.State state, boolean supplied) {
+        shop.gaskets.add(gasket("GK-2", "73"));
+        shop.withdraw("P-050", state);
+        shop.withdraw("GK-2", state);
+
+        assertThat(fits().at(shop.size("+0.50").orElseThrow())).hasSize(supplied ? 1 : 0);
+        assertThat(choice("+0.25").gaskets()).hasSize(supplied ? 2 : 1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"+0.60, NEVER_MADE", "+1.10, BEYOND_LARGEST NEVER_MADE"})
+    void aSizeWithoutPistonsIsBlockedByThatAtLeast(String size, String reasons) {
+        assertThat(fits().neverMade(new Size(size, mm(size.substring(1)), false)))
+                .extracting(block -> block.reason().name())
+                .containsExactly(reasons.split(" "));
+    }
+
+    /** The piston stands 0.35 to 0.55 mm below the deck, the gasket is 1 mm thick: 2 mm off the deck leave it no room. */
+    @ParameterizedTest
+    @CsvSource({"0, ''", "2, SKIM"})
+    void theDeckAsItWillBeStandsAgainstASize(String skims, String reason) {
+        assertThat(fits().blocks(choice("+0.25"), mm(skims)))
+                .extracting(block -> block.reason().name())
+                .isEqualTo(reason.isEmpty() ? List.of() : List.of(reason));
+    }
+
+    /** +0.50 is finished to 70.550 mm at the most; what is larger than any finish allowed and a little more was misread. */
+    @Test
+    void noReadingIsBelievedBeyondTheLargestFinishAllowed() {
+        shop.largestOversize = mm("0.5");
+
+        assertThat(fits().plausible().greatest()).isEqualTo(mm("70.550").plus(CommonPractice.believedAbove()));
+    }
+
+    @Test
+    void gasketsAlikeAreRankedByTheirNumbers() {
+        shop.gaskets.add(0, gasket("GK-2", "73"));
+
+        assertThat(choice("+0.25").gaskets())
+                .extracting(fit -> fit.gaskets().kit().number())
+                .containsExactly(no("GK-1"), no("GK-2"));
+    }
+}
