@@ -22,18 +22,18 @@ public final class MeasuredPiston {
     /**
      * Whether its mass may be that of its number: within a tenth of what is listed, for whoever matches a set takes a little off; with pin
      * and clips, of which no list says what they weigh, anything up to twice that (common practice). What is farther off was misread, or
-     * is another piston.
+     * is another piston. Asked is the nearer of both limits.
      *
      * @param bare whether it was weighed with nothing in it
      */
-    public static List<Comparison> mass(String piston, long milligrams, MassRange listed, boolean bare) {
+    public static Comparison mass(String piston, long milligrams, MassRange listed, boolean bare) {
         Amount weighed = Amount.ofMilligrams(milligrams);
         long least = listed.leastMilligrams() - listed.leastMilligrams() / 10;
         long greatest =
                 bare ? listed.greatestMilligrams() + listed.greatestMilligrams() / 10 : 2 * listed.greatestMilligrams();
-        return List.of(
-                Rule.PISTON_MASS.atLeast(piston, weighed, Amount.ofMilligrams(least)),
-                Rule.PISTON_MASS.atMost(piston, weighed, Amount.ofMilligrams(greatest)));
+        return milligrams - least < greatest - milligrams
+                ? Rule.PISTON_MASS.atLeast(piston, weighed, Amount.ofMilligrams(least))
+                : Rule.PISTON_MASS.atMost(piston, weighed, Amount.ofMilligrams(greatest));
     }
 
     /** The diameter against both limits of its tolerance. */

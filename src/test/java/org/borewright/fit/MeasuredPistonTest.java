@@ -25,21 +25,26 @@ class MeasuredPistonTest {
     /** Listed from 318.8 to 321.8 g: a tenth beside it, or with pin and clips twice as much, is no slip; a digit that slipped is farther off. */
     @ParameterizedTest
     @CsvSource({
-        "286920, true,  IN,  IN",
-        "286919, true,  OUT, IN",
-        "353980, true,  IN,  IN",
-        "353981, true,  IN,  OUT",
-        "31900,  true,  OUT, IN",
-        "3190000, true, IN,  OUT",
-        "420000, false, IN,  IN",
-        "643600, false, IN,  IN",
-        "643601, false, IN,  OUT",
-        "286919, false, OUT, IN",
+        "286920,  true,  AT_LEAST, IN",
+        "286919,  true,  AT_LEAST, OUT",
+        "320449,  true,  AT_LEAST, IN",
+        "320450,  true,  AT_MOST,  IN",
+        "353980,  true,  AT_MOST,  IN",
+        "353981,  true,  AT_MOST,  OUT",
+        "31900,   true,  AT_LEAST, OUT",
+        "3190000, true,  AT_MOST,  OUT",
+        "420000,  false, AT_LEAST, IN",
+        "643600,  false, AT_MOST,  IN",
+        "643601,  false, AT_MOST,  OUT",
+        "286919,  false, AT_LEAST, OUT",
     })
-    void aMassFarFromWhatIsListedWasMisread(long milligrams, boolean bare, Outcome least, Outcome greatest) {
-        assertThat(MeasuredPiston.mass("A", milligrams, new MassRange(318_800, 321_800), bare))
-                .extracting(Comparison::rule, Comparison::place, Comparison::outcome)
-                .containsExactly(tuple(Rule.PISTON_MASS, "A", least), tuple(Rule.PISTON_MASS, "A", greatest));
+    void aMassFarFromWhatIsListedWasMisread(long milligrams, boolean bare, Sense nearer, Outcome outcome) {
+        Comparison mass = MeasuredPiston.mass("A", milligrams, new MassRange(318_800, 321_800), bare);
+
+        assertThat(mass.rule()).isEqualTo(Rule.PISTON_MASS);
+        assertThat(mass.place()).isEqualTo("A");
+        assertThat(mass.sense()).isEqualTo(nearer);
+        assertThat(mass.outcome()).isEqualTo(outcome);
     }
 
     @ParameterizedTest

@@ -47,7 +47,7 @@ public record PistonInHand(
         Uncertainty budget = with.budget(diameter, alloy);
         Piston part = noted.part();
         Limits tolerance = part.shape().diameter();
-        List<Check> checks = new ArrayList<>(6);
+        List<Check> checks = new ArrayList<>(5);
         checks.add(PistonPart.check(
                 noted.tag(),
                 part.design() + " " + part.size(),
@@ -57,7 +57,7 @@ public record PistonInHand(
             checks.addAll(MeasuredPiston.check(noted.tag(), diameter, budget, tolerance));
         }
         noted.milligrams()
-                .ifPresent(mass -> checks.addAll(
+                .ifPresent(mass -> checks.add(
                         MeasuredPiston.mass(noted.tag(), mass, part.shape().mass(), weighed == Weighed.BARE)));
         return new PistonInHand(noted, with, alloy, diameter, budget, checks);
     }

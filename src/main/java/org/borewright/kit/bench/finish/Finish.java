@@ -57,11 +57,7 @@ public record Finish(
                 .toList();
         List<PistonInHand> fitted =
                 judged.stream().flatMap(hole -> hole.piston().stream()).toList();
-        List<Check> masses = List.of(request.weighed()
-                .spread(
-                        judged.stream().map(JudgedHole::piston).toList(),
-                        judged.stream().map(hole -> hole.part().shape().mass()).toList(),
-                        engine.limits().massSpreadMilligrams()));
+        List<Check> masses = List.of(masses(engine, request, judged));
         List<Check> deck = request.deck().checks(engine.limits());
         List<BenchHold> holds = new ArrayList<>(
                 BenchHolds.ofSize(fits.blocks(request.choice(), request.deck().lowered())));
@@ -84,6 +80,14 @@ public record Finish(
                 Stream.of(masses, deck).flatMap(List::stream).toList(),
                 holds,
                 cautions(fits, request, judged));
+    }
+
+    private static Check masses(Engine engine, FinishRequest request, List<JudgedHole> judged) {
+        return request.weighed()
+                .spread(
+                        judged.stream().map(JudgedHole::piston).toList(),
+                        judged.stream().map(hole -> hole.part().shape().mass()).toList(),
+                        engine.limits().massSpreadMilligrams());
     }
 
     private static Judgement all(List<JudgedHole> judged) {
