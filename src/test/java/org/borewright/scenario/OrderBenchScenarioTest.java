@@ -8,12 +8,14 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.path.json.JsonPath;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -249,6 +251,28 @@ class OrderBenchScenarioTest {
                 .body("judgement.verdict", equalTo("pass"));
     }
 
+    private static Pattern once(String words) {
+        String quoted = Pattern.quote(words);
+        return Pattern.compile("(?!.*" + quoted + ".*" + quoted + ").*" + quoted + ".*");
+    }
+
+    /** The others were measured beside it, and stand in the life of the block as surveyed. */
+    @Test
+    void onlyTheHoleThatTheBarWasInDidNotCleanUp() {
+        Orders order = confirmed();
+        String block = order.seen().extract().jsonPath().getString("block");
+
+        order.does(
+                        "did-not-clean-up",
+                        WORN.replace("\"2\",\"diameter\":61.440", "\"2\",\"diameter\":61.790,\"lastFinish\":61.755"))
+                .statusCode(200);
+
+        given().get("/api/blocks/" + block)
+                .then()
+                .body("life.findAll { it.what == 'did not clean up' }.cylinder", contains("2"))
+                .body("life.findAll { it.what == 'surveyed' }.cylinder", contains("1", "2", "3", "4", "1", "3", "4"));
+    }
+
     @Test
     void aHeldFinishSaysWhyWhatToDoAndWhereAllOfItIsKept() {
         Orders order = confirmed();
@@ -273,6 +297,7 @@ class OrderBenchScenarioTest {
                 .get("/api/journal")
                 .then()
                 .body("lines[-1].did", equalTo("judge"))
+                .body("lines[-1].after", matchesPattern(once(told.getString("judgement.holds[0].says"))))
                 .body("lines[-1].after", containsString(told.getString("judgement.holds[0].next")))
                 .body("lines[-1].after", containsString("Paper " + paper + "."));
         order.does("finish", honed("ABCD")).statusCode(200).body("state", equalTo("finished"));
