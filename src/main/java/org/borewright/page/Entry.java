@@ -15,6 +15,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record Entry(Form form, Optional<Problem> refused) {
 
+    /** Says what is wrong in words of a form. */
+    public Entry {
+        refused = refused.map(InAForm::said);
+    }
+
     /** A form that is well, or that nobody sent yet. */
     public static Entry of(Form form) {
         return new Entry(form, Optional.empty());

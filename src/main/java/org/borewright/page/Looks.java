@@ -52,6 +52,11 @@ final class Looks {
         return set == null || sold.isEmpty() || sold.stream().anyMatch(set::equals);
     }
 
+    /** A sentence of an answer in words of whoever fills in a form. */
+    static String inAForm(String sentence) {
+        return InAForm.said(sentence);
+    }
+
     /** A unit of length in a sentence, where "in" alone would be read as another word. */
     static String unit(String symbol) {
         return symbol.equals(LengthUnit.INCH.symbol()) ? "inches" : symbol;

@@ -67,10 +67,14 @@ final class FaultAnswers {
     }
 
     @ServerExceptionMapper
-    RestResponse<ProblemDocument> notAcceptable(NotAcceptableException found, UriInfo asked) {
+    RestResponse<ProblemDocument> notAcceptable(NotAcceptableException found, UriInfo asked, Request request) {
+        String detail = "The Accept header allows no form this path answers in.";
+        String made = String.join(" or ", routes.made(asked, request.getMethod()));
+        String wayOut = "Ask for " + made + ", or leave the Accept header out.";
         return answer(
-                        Problem.of(
-                                ProblemType.NOT_ACCEPTABLE, "The Accept header allows no form this path answers in."),
+                        made.isEmpty()
+                                ? Problem.of(ProblemType.NOT_ACCEPTABLE, detail)
+                                : Problem.of(ProblemType.NOT_ACCEPTABLE, detail, wayOut),
                         asked)
                 .build();
     }

@@ -105,6 +105,12 @@ public final class Parameters {
         return unit.orElse(LengthUnit.MILLIMETRE);
     }
 
+    /** Notes a parameter that is needed and was left out: to leave it out is no way out of that. */
+    public void missing(String name, String reason, String limit, String wayOut) {
+        faults.add(
+                Fault.of(ProblemType.BAD_PARAMETER, name, reason).against(limit).wayOut(wayOut));
+    }
+
     /** Notes what is wrong with a parameter that could be read. */
     public void fault(String name, String reason, String limit) {
         List<String> values = sent.getOrDefault(name, List.of());

@@ -6,6 +6,8 @@ import jakarta.enterprise.inject.spi.BeanManager;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.AnnotatedElement;
@@ -41,8 +43,9 @@ public class Routes {
      *
      * @param method of HTTP
      * @param path with the names of its variable parts in braces
+     * @param made the media types that it answers in where nothing is wrong
      */
-    public record Route(String method, String path) {
+    public record Route(String method, String path, List<String> made) {
 
         private boolean isOfTheApi() {
             return path.startsWith("/api") || path.startsWith("/problems");
@@ -85,6 +88,17 @@ public class Routes {
         return methods;
     }
 
+    /** The media types that the path asked for answers a method in. */
+    List<String> made(UriInfo asked, String method) {
+        List<String> parts = parts(asked);
+        String answered = method.equals(HttpMethod.HEAD) ? HttpMethod.GET : method;
+        return all.stream()
+                .filter(route -> route.leadsTo(parts) && route.method().equals(answered))
+                .flatMap(route -> route.made().stream())
+                .distinct()
+                .toList();
+    }
+
     /** Read as the framework reads them when it looks for an endpoint: unescaped, a stroke more or less not counted. */
     private static List<String> parts(UriInfo asked) {
         return parts(Arrays.stream(asked.getRequestUri().getRawPath().split("/", -1))
@@ -99,8 +113,18 @@ public class Routes {
         return Arrays.stream(method.getAnnotations())
                 .map(Annotation::annotationType)
                 .flatMap(annotation -> Stream.ofNullable(annotation.getAnnotation(HttpMethod.class)))
-                .map(http -> new Route(http.value(), path(type) + path(method)))
+                .map(http -> new Route(http.value(), path(type) + path(method), made(type, method)))
                 .findFirst();
+    }
+
+    private static List<String> made(Class<?> type, Method method) {
+        Produces own = method.getAnnotation(Produces.class);
+        Produces declared = own == null ? type.getAnnotation(Produces.class) : own;
+        return declared == null
+                ? List.of(MediaType.APPLICATION_JSON)
+                : Arrays.stream(declared.value())
+                        .map(name -> name.replaceAll("[; ].*", ""))
+                        .toList();
     }
 
     private static String path(AnnotatedElement declared) {

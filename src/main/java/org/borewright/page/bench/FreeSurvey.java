@@ -32,7 +32,8 @@ public class FreeSurvey {
             "What does it say?",
             "",
             true,
-            false);
+            false,
+            null);
 
     private final SurveySheets sheets;
     private final MatchResource matches;

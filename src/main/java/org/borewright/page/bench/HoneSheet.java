@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.page.Page;
+import org.borewright.page.Past;
 import org.borewright.page.bench.paper.Answer;
 import org.borewright.page.bench.paper.Folder;
 import org.borewright.page.bench.paper.Folders;
@@ -37,6 +38,7 @@ public class HoneSheet {
      * @param size of the pistons that were sold; absent before the yes, and for rings only
      * @param plan the answer of the bench that was confirmed; absent before
      * @param rings the ring sets that were sold: the gaps of others are nobody's concern
+     * @param past that its holes are signed, in a sentence; absent before
      */
     @CheckedTemplate(basePath = "page")
     record HonePage(
@@ -45,7 +47,8 @@ public class HoneSheet {
             boolean ringsOnly,
             @Nullable String size,
             @Nullable Object plan,
-            List<String> rings)
+            List<String> rings,
+            @Nullable String past)
             implements TemplateInstance {}
 
     /** The sheet; before the pistons are confirmed there is none, and it says so. */
@@ -61,6 +64,7 @@ public class HoneSheet {
                 folder.isRingsOnly(),
                 folder.size().orElse(null),
                 plan.orElse(null),
-                folder.ringSets()));
+                folder.ringSets(),
+                Past.says(folder.order().state()).orElse(null)));
     }
 }

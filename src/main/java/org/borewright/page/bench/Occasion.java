@@ -41,6 +41,6 @@ enum Occasion {
 
     /** What the sheet of an order is for. */
     SurveySheets.Task of(String order, boolean open) {
-        return new SurveySheets.Task(title, lead, "/orders/" + order + "/" + path(), button, order, open, false);
+        return new SurveySheets.Task(title, lead, "/orders/" + order + "/" + path(), button, order, open, false, null);
     }
 }

@@ -83,6 +83,10 @@ public class OrderSurvey {
         Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
                 .map(former -> begun(former, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
+        Optional<Kept> kept = kept(folder, occasion);
+        if (kept.isPresent()) {
+            form = form.with("by", kept.get().by());
+        }
         if (isBored(folder, occasion)) {
             form = Bored.to(form, SurveySheets.cylinders(engine), folder);
         }
@@ -103,8 +107,13 @@ public class OrderSurvey {
     }
 
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {
-        return occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()))
+        SurveySheets.Task task = occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()))
                 .after(isBored(folder, occasion));
+        return kept(folder, occasion).map(task::instead).orElse(task);
+    }
+
+    private static Optional<Kept> kept(Folder folder, Occasion occasion) {
+        return occasion == Occasion.SURVEY ? Kept.of(folder) : Optional.empty();
     }
 
     private static boolean isBored(Folder folder, Occasion occasion) {

@@ -71,12 +71,26 @@ class SurveySheets {
      * @param order its number; empty for a sheet of no order
      * @param open whether it may be filled in
      * @param bored whether the bar may have been in its holes, so that what it reached is asked for
+     * @param kept the survey that stands, where a new one would take its place
      */
-    record Task(String title, String lead, String action, String button, String order, boolean open, boolean bored) {
+    record Task(
+            String title,
+            String lead,
+            String action,
+            String button,
+            String order,
+            boolean open,
+            boolean bored,
+            @Nullable Kept kept) {
 
         /** The same where the bar may have been in the holes. */
         Task after(boolean bar) {
-            return new Task(title, lead, action, button, order, open, bar);
+            return new Task(title, lead, action, button, order, open, bar, kept);
+        }
+
+        /** The same where a survey stands: what is sent then must not look as if the first were still to be sent. */
+        Task instead(Kept of) {
+            return new Task(title, lead, action, "Survey anew", order, open, bored, of);
         }
     }
 

@@ -11,6 +11,7 @@ import org.borewright.order.OrderKind;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuoteRow;
+import org.borewright.page.Past;
 import org.borewright.page.Told;
 
 /**
@@ -43,9 +44,7 @@ class Cards {
                 order,
                 address,
                 Code.of(address),
-                confirmed.isPresent()
-                        ? "The pistons are confirmed: bore and hone each hole to its own figures."
-                        : says(row),
+                confirmed.map(plan -> says(row, plan)).orElseGet(() -> says(row)),
                 confirmed.isPresent() ? null : planned(row).map(Cards::inWords).orElse(null),
                 confirmed.orElse(null));
     }
@@ -61,6 +60,14 @@ class Cards {
                         QuoteRow.of(order.number, order.acceptedQuote)
                                 .map(quote -> quote.ringSets.stream().sorted().toList())
                                 .orElse(List.of())));
+    }
+
+    private static String says(OrderRow order, Card.Confirmed plan) {
+        return Past.says(order.state.label())
+                .orElse(
+                        plan.told().containsKey("holes")
+                                ? "The pistons are confirmed: bore and hone each hole to its own figures."
+                                : "New rings go on the pistons that are in it: nothing is bored, and nothing is honed to size.");
     }
 
     private static String says(OrderRow order) {

@@ -59,6 +59,7 @@ class EveryAnswerTest {
                 "GET | /api/match | Use one of the methods in the Allow header.",
                 "GET | /api/parts/NH-0S4-050 | Did you mean NH-OS4-050, NH-OS4-000 or NH-OS4-R050?",
                 "GET | /api/engines?page=x&size=x | Correct or leave out the parameters named.",
+                "DELETE | /api/hooks/1 | Say who does it, as in ?by=Ada.",
             })
     void aRefusalTellsTheWayOut(String method, String path, String wayOut) {
         Response answer = given().urlEncodingEnabled(false).request(method, path);
@@ -121,6 +122,22 @@ class EveryAnswerTest {
         Response answer = given().header("Accept", accept).get("/api/engines");
         assertThat(answer.statusCode()).isEqualTo(406);
         assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/not-acceptable");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/api/engines | application/json",
+                "/api/orders/1/quotes/1 | application/json or application/pdf",
+                "/orders/1 | text/html",
+                "/orders/1/quotes/1/paper | application/pdf",
+            })
+    void whoeverAsksForAnotherFormIsToldThoseThatAreMade(String path, String made) {
+        Response answer = given().header("Accept", "image/png").get(path);
+        assertThat(answer.statusCode()).isEqualTo(406);
+        assertThat(answer.jsonPath().getString("wayOut"))
+                .isEqualTo("Ask for " + made + ", or leave the Accept header out.");
     }
 
     @ParameterizedTest

@@ -69,6 +69,20 @@ class BenchPagesTest {
                         "or a dash where it cannot be measured");
     }
 
+    /** A comma is typed where the keyboard has one; a form speaks of what is typed, and of no JSON. */
+    @Test
+    void aDecimalCommaIsRefusedInWordsOfAForm() {
+        Map<String, String> form = survey();
+        form.put("number:/cylinders/0/diameter", "53,720");
+
+        Response answer = posted("/bench/survey", form);
+
+        answer.then().statusCode(422);
+        assertThat(answer.asString())
+                .contains("value=\"53,720\"", "Type a plain number with a point before the decimals, such as 77.295.")
+                .doesNotContain("without quotes");
+    }
+
     @Test
     void theSheetOfAnUnknownEngineOrOrderIsNotFound() {
         assertThat(seen("/bench/survey?engine=NOBODY").statusCode()).isEqualTo(404);
@@ -94,6 +108,9 @@ class BenchPagesTest {
     void aSurveyIsKeptWithItsOrderOnceHoweverOftenItsFormIsSent() {
         long order = opened();
         Map<String, String> form = filledInFor(1);
+        assertThat(seen("/orders/" + order + "/survey").asString())
+                .contains("Keep the survey")
+                .doesNotContain("Kept as");
 
         for (int i = 0; i < 2; i++) {
             posted("/orders/" + order + "/survey", form).then().statusCode(303);
@@ -108,6 +125,32 @@ class BenchPagesTest {
         assertThat(late.asString())
                 .contains("value=\"53.720\"", "is at version 2 by now")
                 .contains("name=\"version\" value=\"2\"");
+    }
+
+    /** Who sent the sheet is told that it was kept, and where it goes on; the sheet stays for whoever measures once more. */
+    @Test
+    void theSurveyThatWasKeptSaysSoAndLeadsOnToTheQuote() {
+        long order = opened();
+        posted("/orders/" + order + "/survey", filledInFor(1)).then().statusCode(303);
+        int paper = given().get("/api/orders/" + order + "/papers").path("[0].id");
+
+        String page = seen("/orders/" + order + "/survey").asString();
+        assertThat(page)
+                .contains("Kept as the survey of <a href=\"/orders/" + order + "\">order " + order + "</a>.")
+                .contains("Paper " + paper + ", by Ada, ", "the order is at version 2")
+                .contains("href=\"/orders/" + order + "#next\">Go on to the quote</a>")
+                .contains("class=\"quiet\" data-end>Survey anew<")
+                .doesNotContain("Keep the survey");
+        assertThat(page.indexOf("Kept as")).isLessThan(page.indexOf("What it says"));
+        assertThat(filledIn("/orders/" + order + "/survey")).containsEntry("by", "Ada");
+        assertThat(seen("/orders/" + order).asString())
+                .contains("<strong>Paper " + paper + "</strong>", "id=\"next\"")
+                .doesNotContain("<ol class=\"papers\"");
+        Map<String, String> anew = filledIn("/orders/" + order + "/survey");
+        anew.put("then", "send");
+        posted("/orders/" + order + "/survey", anew).then().statusCode(303);
+        assertThat(given().get("/api/orders/" + order + "/papers").<List<?>>path("$"))
+                .hasSize(2);
     }
 
     /** Whoever sends a sheet again after that has seen what changed: no reading is to be entered twice. */
@@ -248,7 +291,7 @@ class BenchPagesTest {
                 .contains(
                         "class=\"says hold\">Hold: the order has more to settle before the first cut.",
                         "weighed before anything is bored: piston A.",
-                        "Weigh every piston of the set");
+                        "Weigh every piston of the set, and type its mass.");
         pistons.put("number:/pistons/0/mass", "148.9");
         pistons.put("/gauge/name", "BG-1");
         pistons.put("number:/pistonTemperature", "20");
@@ -356,6 +399,7 @@ class BenchPagesTest {
 
         for (String move : List.of("confirm", "finish")) {
             assertThat(seen("/orders/" + order + "/" + move).asString()).contains("New rings, before");
+            assertThat(seen("/orders/" + order + "/hone").asString()).doesNotContain("finished and signed");
             Map<String, String> form = filledIn("/orders/" + order + "/" + move);
             form.put("by", "Ada");
             posted("/orders/" + order + "/" + move, form).then().statusCode(303);
@@ -363,7 +407,7 @@ class BenchPagesTest {
         assertThat(given().get("/api/orders/" + order).then().extract().<String>path("state"))
                 .isEqualTo("finished");
         assertThat(seen("/orders/" + order + "/hone").asString())
-                .contains("nothing is bored, and nothing is honed to size");
+                .contains("The holes are finished and signed: nothing more is cut.");
     }
 
     @Test
@@ -382,7 +426,8 @@ class BenchPagesTest {
                 .then()
                 .statusCode(200);
         assertThat(seen("/orders/" + order + "/survey").asString())
-                .contains("it is not surveyed anew from here", "53.720");
+                .contains("it is not surveyed anew from here", "53.720", "Kept as the survey of")
+                .doesNotContain("Go on to the quote");
 
         Map<String, String> form = filledIn("/orders/" + order + "/did-not-clean-up");
         assertThat(form).containsEntry("number:/cylinders/0/diameter", "").containsEntry("number:/temperature", "20");
@@ -391,6 +436,8 @@ class BenchPagesTest {
         posted("/orders/" + order + "/did-not-clean-up", form).then().statusCode(303);
         assertThat(given().get("/api/orders/" + order).then().extract().<String>path("state"))
                 .isEqualTo("surveyed");
+        assertThat(seen("/orders/" + order + "/survey").asString())
+                .contains("Kept as the survey of", ">Go on to the quote</a>");
     }
 
     /** What the bar reached tells what is left of the wear, and stands where it is seen: with the figure of the bench card. */
@@ -504,7 +551,8 @@ class BenchPagesTest {
 
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
                 .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
-                .contains("Try each ring square in its own hole");
+                .contains("Try each ring square in its own hole")
+                .doesNotContain("(ringsFiled)", "fileTo");
         form.put("truth:/ringsFiled", "true");
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
                 .contains("Pass: every hole is proven good");

@@ -144,6 +144,30 @@ class BenchCardTest {
         assertThat(page(order)).contains("Piston, measured B ", "Hone 54.149 ").doesNotContain("measured A ");
     }
 
+    /** Whoever finds the card at the machine after the holes were signed is not sent back to cut them. */
+    @Test
+    void onceTheHolesAreSignedNothingOnItAsksForACut() {
+        Orders order = confirmed();
+        String cut = "bore and hone each hole to its own figures";
+        assertThat(page(order)).contains(cut);
+        List<String> owed = owed(confirmedPaper(order));
+
+        order.does("finish", Orders.HONED).statusCode(200);
+        assertThat(page(order))
+                .contains("The holes are finished and signed: nothing more is cut.")
+                .contains(owed)
+                .doesNotContain(cut);
+        assertThat(words(seen(order, "hone")))
+                .contains("The holes are finished and signed: nothing more is cut.")
+                .doesNotContain("Ready:");
+        order.does("release", "{}").statusCode(200);
+        assertThat(page(order)).contains("It has left, finished and signed: nothing more is cut.");
+        assertThat(PdfText.of(paper(order, "")).whole())
+                .contains("It has left, finished and signed: nothing more is cut.")
+                .contains(owed)
+                .doesNotContain(cut);
+    }
+
     /** Two sets of rings are made for the piston: the gaps of the one that was sold stand on card and hone sheet, and no other. */
     @Test
     void theGapsAreThoseOfTheRingsThatWereSold() {
@@ -265,7 +289,10 @@ class BenchCardTest {
                 .forEach(line -> owed.add(text(line, "name") + " " + line.get("quantity")));
         told.get("cautions").forEach(caution -> owed.add(caution.asText()));
         assertThat(owed).hasSizeGreaterThan(15);
-        assertThat(page(order)).contains(owed).doesNotContain("Bore ", "Hone ");
+        assertThat(page(order))
+                .contains(owed)
+                .contains("nothing is bored, and nothing is honed to size")
+                .doesNotContain("Bore ", "Hone ", "bore and hone");
         assertThat(PdfText.of(paper(order, "")).whole()).contains(owed);
     }
 

@@ -57,8 +57,11 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
         Parameters parameters = new Parameters(called);
         Optional<String> by = parameters.text("by");
         if (by.isEmpty()) {
-            parameters.fault(
-                    "by", "It is not said who asks for it; every change is written down with a name.", "a name");
+            parameters.missing(
+                    "by",
+                    "It is not said who asks for it; every change is written down with a name.",
+                    "a name",
+                    "Say who does it, as in ?by=Ada.");
         }
         parameters.end();
         return by.orElseThrow();
