@@ -48,6 +48,25 @@ public final class Gauged {
         return read(length, unit, RoundingMode.FLOOR).toPlainString();
     }
 
+    /** When a way will do, with the readings that decide it as the gauge that is to take them shows them. */
+    static String decided(String says, Map<String, Object> largestHole, String unit) {
+        String least = largestHole.containsKey("certainFrom")
+                ? said(says, "less than ", largestHole.get("certainFrom"), unit, RoundingMode.CEILING)
+                : says;
+        String certain = largestHole.containsKey("certainUpTo")
+                ? said(least, "more than ", largestHole.get("certainUpTo"), unit, RoundingMode.FLOOR)
+                : least;
+        return largestHole.containsKey("possibleUpTo")
+                ? said(certain, "up to ", largestHole.get("possibleUpTo"), unit, RoundingMode.FLOOR)
+                : certain;
+    }
+
+    private static String said(String says, String before, @Nullable Object length, String unit, RoundingMode rounded) {
+        return says.replace(
+                before + told(length).toPlainString(),
+                before + read(length, unit, rounded).toPlainString());
+    }
+
     /** What is aimed at without a window of its own, to the nearest step. */
     static String target(Object length, String unit) {
         return target(length, null, unit);

@@ -17,6 +17,9 @@ final class InAForm {
     /** A body of one member, which is one field of a form. */
     private static final Pattern ONE_MEMBER = Pattern.compile("Send \\{\"[a-zA-Z]+\": .*}\\.");
 
+    /** The name of a member in brackets, beside the words for it. */
+    private static final Pattern NAMED = Pattern.compile(" \\([a-z]+[A-Z][a-zA-Z]+\\)");
+
     /** In a form, by what the API says, or by a part of it where the rest differs from time to time. */
     static final Map<String, String> WORDS = words();
 
@@ -50,7 +53,7 @@ final class InAForm {
         for (Map.Entry<String, String> word : WORDS.entrySet()) {
             said = said.replace(word.getKey(), word.getValue());
         }
-        return said;
+        return NAMED.matcher(said).replaceAll("");
     }
 
     private static Map<String, String> words() {
@@ -112,10 +115,7 @@ final class InAForm {
                 "Enter the holes as measured now with the confirmation");
         words.put("Send the size and the pistons that were quoted", "Take the size and the pistons that were quoted");
         words.put("An inside micrometer is sent as a bore gauge", "An inside micrometer is entered as a bore gauge");
-        words.put(
-                ", told as fileTo of its hole; then say (ringsFiled) that it is done.",
-                ", told with its hole; then say that it is done.");
+        words.put("told as fileTo of its hole", "told with its hole");
         words.put("from least to greatest in provenHoles", "between the proven limits");
-        words.put("one reading, or null, per axis", "one reading, or a dash, per axis");
     }
 }

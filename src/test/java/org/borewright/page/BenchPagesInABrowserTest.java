@@ -29,6 +29,12 @@ class BenchPagesInABrowserTest {
     @TestHTTPResource("/")
     URI service;
 
+    /** What is cut at the side without a shade that stays there while the table moves below it. */
+    private static final String GOES_ON_UNSEEN = "[...document.querySelectorAll('main *')]"
+            + ".filter(it => it.scrollWidth > it.clientWidth && getComputedStyle(it).overflowX === 'auto')"
+            + ".filter(it => getComputedStyle(it).backgroundAttachment !== 'local, local, scroll, scroll, scroll')"
+            + ".map(it => it.outerHTML.slice(0, 100))";
+
     @Test
     void theCardIsReadAtAnArmsLengthAndPrints() {
         Orders order = confirmed("BS-1");
@@ -48,6 +54,11 @@ class BenchPagesInABrowserTest {
                 assertThat(page.locator(".scan svg")).isVisible();
                 page.locator("td.pencil").all().forEach(box -> assertThat(box).isVisible());
             });
+            chromium.onATelephoneAt(
+                    "/orders/" + order.number() + "/card",
+                    page -> assertThat((List<?>) page.evaluate(GOES_ON_UNSEEN))
+                            .as("tables that go on sideways, and nothing says so")
+                            .isEmpty());
             chromium.at("/orders/" + quoted.number() + "/card", page -> Chromium.isForEverybody(page, "card-planned"));
         }
     }

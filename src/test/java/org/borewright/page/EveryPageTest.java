@@ -35,6 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class EveryPageTest {
 
+    private static final Pattern FINER_THAN_A_GAUGE = Pattern.compile("[0-9]+\\.[0-9]{4}");
     private static final String A_BROWSER = "text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8";
     private static final int HEAVIEST_BYTES = 100_000;
     private static final Pattern LOOK = Pattern.compile("(?:href|src)=\"(/look/[^\"]+)\"");
@@ -348,6 +349,37 @@ class EveryPageTest {
                 .post(path);
         assertThat(page.statusCode()).isEqualTo(400);
         assertThat(page.asString()).contains("This is not a form of these pages.");
+    }
+
+    /** The shop of the tests raises tax, and its quotes add it. */
+    @Test
+    void thePricesOfTheDeskAreSaidToBeBeforeTax() {
+        assertThat(seen("/desk/OSTRAVEL-4/example").asString())
+                .contains("<dt>Parts and work, before tax</dt>", "all prices before tax.");
+        assertThat(filled("/desk/OSTRAVEL-4", "known=stamp&/stamp=050").asString())
+                .contains("Parts and work, before tax</th>");
+    }
+
+    /** Nobody at a desk reads nanometres; the sentence of the API stands behind. */
+    @Test
+    void theReadingsOfAnEstimateAreToldToTheStepOfAGauge() {
+        List<String> says = given().contentType(ContentType.JSON)
+                .body("{\"engine\":\"OSTRAVEL-4\",\"stamp\":\"050\"}")
+                .post("/api/estimate")
+                .path("branches.findAll { it.largestHole?.certainUpTo != null }.says");
+        assertThat(says)
+                .isNotEmpty()
+                .allMatch(sentence -> FINER_THAN_A_GAUGE.matcher(sentence).find());
+
+        String page = filled("/desk/OSTRAVEL-4", "known=stamp&/stamp=050").asString();
+        String shown = page.replaceAll("<details><summary>To the last digit</summary>.*?</details>", "");
+        assertThat(shown)
+                .contains("more than ")
+                .doesNotContainPattern("(less than|more than|up to) " + FINER_THAN_A_GAUGE);
+        assertThat(page)
+                .contains(says.stream()
+                        .map(sentence -> "<summary>To the last digit</summary>" + sentence + "</details>")
+                        .toList());
     }
 
     @Test

@@ -84,6 +84,8 @@ class ConditionalQuotesTest {
                 .body("offer.conditional", equalTo(true))
                 .body("offer.conditions", hasItem("Cylinder 4 was not measured."))
                 .body("offer.conditions[0]", startsWith("Not proven by the readings"));
+        assertThat(given().accept("text/html").get("/orders/" + order.number()).asString())
+                .contains(", conditional; its conditions:<ul", "<li>Cylinder 4 was not measured.</li>");
     }
 
     /** The wall left cannot be told without the outside of that sleeve, whichever size is chosen. */

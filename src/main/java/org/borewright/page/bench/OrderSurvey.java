@@ -83,7 +83,7 @@ public class OrderSurvey {
         Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
                 .map(former -> begun(former, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
-        Optional<Kept> kept = kept(folder, occasion);
+        Optional<Kept> kept = standing(folder, occasion);
         if (kept.isPresent()) {
             form = form.with("by", kept.get().by());
         }
@@ -109,10 +109,10 @@ public class OrderSurvey {
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {
         SurveySheets.Task task = occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()))
                 .after(isBored(folder, occasion));
-        return kept(folder, occasion).map(task::instead).orElse(task);
+        return standing(folder, occasion).map(task::instead).orElse(task);
     }
 
-    private static Optional<Kept> kept(Folder folder, Occasion occasion) {
+    private static Optional<Kept> standing(Folder folder, Occasion occasion) {
         return occasion == Occasion.SURVEY ? Kept.of(folder) : Optional.empty();
     }
 

@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.match.MatchResource;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.order.desk.OrderSettings;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -30,11 +31,13 @@ public class Desk {
     private final EngineLookup engines;
     private final MatchResource matches;
     private final Opening opening;
+    private final OrderSettings shop;
 
-    Desk(EngineLookup engines, MatchResource matches, Opening opening) {
+    Desk(EngineLookup engines, MatchResource matches, Opening opening, OrderSettings shop) {
         this.engines = engines;
         this.matches = matches;
         this.opening = opening;
+        this.shop = shop;
     }
 
     /**
@@ -44,13 +47,16 @@ public class Desk {
      * @param answer what came of it; absent where nothing was asked yet, or it was refused
      * @param picture of its sizes; absent where there is nothing to draw
      * @param order what is typed to make an order of it
+     * @param taxed whether a quote adds tax to the prices of the answer, which know of none
      */
     @CheckedTemplate(basePath = "page")
     record DeskPage(
             Question question,
             @Nullable Map<String, Object> answer,
             @Nullable SizePicture picture,
-            Entry order) implements TemplateInstance {}
+            Entry order,
+            boolean taxed)
+            implements TemplateInstance {}
 
     /** An empty form. */
     @GET
@@ -113,6 +119,7 @@ public class Desk {
         SizePicture picture =
                 Optional.ofNullable(answer).flatMap(SizePicture::of).orElse(null);
         int status = Math.max(question.entry().status(), order.status());
-        return Page.of(status, new DeskPage(question, answer, picture, order));
+        boolean taxed = shop.taxPercent().signum() > 0;
+        return Page.of(status, new DeskPage(question, answer, picture, order, taxed));
     }
 }

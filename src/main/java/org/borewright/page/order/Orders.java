@@ -11,9 +11,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.order.JournalResource;
 import org.borewright.api.order.OrderMoves;
@@ -30,6 +33,7 @@ import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
 import org.borewright.page.SentForm;
+import org.borewright.page.Told;
 import org.jspecify.annotations.Nullable;
 
 /** The list of orders, and each with its moves as forms. */
@@ -73,6 +77,7 @@ public class Orders {
      * @param order how it stands
      * @param entry what was typed to move it, and the version that its forms are for
      * @param quotes given so far, the first first
+     * @param conditions of each by its number: what must turn out right for its price to hold
      * @param papers kept with it
      * @param journal what happened to it
      * @param offering what may be asked of a quote
@@ -82,6 +87,7 @@ public class Orders {
             OrderAnswer order,
             Entry entry,
             List<QuoteAnswer> quotes,
+            Map<Integer, List<Object>> conditions,
             List<PaperAnswer> papers,
             JournalAnswer journal,
             Offering offering)
@@ -142,8 +148,17 @@ public class Orders {
                         found,
                         entry,
                         quotes,
+                        quotes.stream().collect(Collectors.toMap(QuoteAnswer::quote, this::conditions)),
                         orders.papers(order),
                         journal.lines(0, Optional.of(found.number()), LINES_SHOWN),
                         Offering.of(engines.known(found.engine(), LengthUnit.MILLIMETRE))));
+    }
+
+    private List<Object> conditions(QuoteAnswer quote) {
+        QuoteAnswer whole = orders.quote(Long.toString(quote.order()), Integer.toString(quote.quote()));
+        String offer = Objects.requireNonNull(whole.offer(), "a whole quote has its offer");
+        return Told.of(offer.getBytes(StandardCharsets.UTF_8)).get("conditions") instanceof List<?> told
+                ? List.copyOf(told)
+                : List.of();
     }
 }

@@ -552,6 +552,7 @@ class BenchPagesTest {
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
                 .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
                 .contains("Try each ring square in its own hole")
+                .contains("then say that it is done")
                 .doesNotContain("(ringsFiled)", "fileTo");
         form.put("truth:/ringsFiled", "true");
         assertThat(posted(path, form).then().statusCode(200).extract().asString())

@@ -160,7 +160,7 @@ class BenchCardTest {
         assertThat(words(seen(order, "hone")))
                 .contains("The holes are finished and signed: nothing more is cut.")
                 .doesNotContain("Ready:");
-        order.does("release", "{}").statusCode(200);
+        order.does("release", "").statusCode(200);
         assertThat(page(order)).contains("It has left, finished and signed: nothing more is cut.");
         assertThat(PdfText.of(paper(order, "")).whole())
                 .contains("It has left, finished and signed: nothing more is cut.")
