@@ -52,7 +52,8 @@ public final class RingGap {
     public static Check checkFiled(
             Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove, boolean isFiled) {
         return isFiled
-                ? new Suitability(Rule.RING_FILED, groove.name(), "filed", "filed in its own hole", true)
+                ? new Suitability(
+                        Rule.RING_FILED, groove.name(), "filed", "filed at the narrowest place of its hole", true)
                 : Rule.RING_FILED
                         .atLeast(
                                 groove.name(),

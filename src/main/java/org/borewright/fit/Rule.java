@@ -131,12 +131,13 @@ public enum Rule {
     RING_GAP_TO_FILE(
             "what is filed off the ring",
             "ISO 6621-2; the ring maker's file allowance",
-            "file the ends to the least gap, square and free of burrs"),
+            "file the ends to the least gap at the narrowest place of the hole, square and free of burrs"),
     /** The ring gap in the smallest place of a finished hole, of a ring that must be filed for it. */
     RING_FILED(
             "least ring gap of a ring to be filed",
             "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
-            "try each ring square in its own hole, file its ends to at least the least gap (fileTo), then say that it is done (ringsFiled)"),
+            "try each ring square at the narrowest place of its hole, file its ends to at least the least gap there (fileTo) and no further than"
+                    + " the greatest at the widest, then say that it is done (ringsFiled)"),
     /** The ring gap in the largest hole. */
     RING_GAP_GREATEST(
             "greatest ring gap",

@@ -273,6 +273,22 @@ class OrderBenchScenarioTest {
                 .body("life.findAll { it.what == 'surveyed' }.cylinder", contains("1", "2", "3", "4", "1", "3", "4"));
     }
 
+    /** Nothing was bored yet: a finish that is told is that of the last visit. */
+    @Test
+    void beforeThePistonsAreConfirmedNoBarIsTold() {
+        Orders order = accepted();
+        String block = order.seen().extract().jsonPath().getString("block");
+
+        order.does(
+                        "did-not-clean-up",
+                        WORN.replace("\"2\",\"diameter\":61.440", "\"2\",\"diameter\":61.440,\"lastFinish\":61.260"))
+                .statusCode(200);
+
+        given().get("/api/blocks/" + block)
+                .then()
+                .body("life.findAll { it.what == 'did not clean up' }.cylinder", contains("1", "2", "3", "4"));
+    }
+
     @Test
     void aHeldFinishSaysWhyWhatToDoAndWhereAllOfItIsKept() {
         Orders order = confirmed();

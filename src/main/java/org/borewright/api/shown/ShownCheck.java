@@ -149,7 +149,7 @@ public record ShownCheck(
                 .filter(told -> !told.isEmpty());
     }
 
-    /** The same where each place has a way of its own: those of one way together, in a sentence that begins with them. */
+    /** The same where each place has a way of its own: those of one way together, in a sentence that begins with them as they are written. */
     public static String waysOutByPlace(List<Check> checks, LengthUnit unit) {
         Map<String, Set<String>> places = new LinkedHashMap<>();
         for (Check check : checks) {
@@ -159,12 +159,15 @@ public record ShownCheck(
             }
         }
         return places.entrySet().stream()
-                .map(told -> sentence(String.join(", ", told.getValue()) + ": " + told.getKey()))
+                .map(told -> String.join(", ", told.getValue()) + ": " + ended(told.getKey()))
                 .collect(Collectors.joining(" "));
     }
 
     private static String sentence(String way) {
-        String begun = way.substring(0, 1).toUpperCase(Locale.ROOT) + way.substring(1);
-        return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
+        return way.substring(0, 1).toUpperCase(Locale.ROOT) + ended(way.substring(1));
+    }
+
+    private static String ended(String way) {
+        return way.endsWith(".") || way.endsWith("?") ? way : way + ".";
     }
 }

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.RingSet;
+import org.borewright.catalog.Shelf;
+import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
@@ -17,6 +19,7 @@ import org.borewright.fit.Unchecked;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.choice.Supply;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.WornShape;
 import org.borewright.kit.request.AsFound;
@@ -85,7 +88,7 @@ final class Conditions {
     private final MatchRequest request;
     private final Optional<Choice> choice;
     private final Optional<Length> present;
-    private final boolean ringsAreSupplied;
+    private final boolean noRings;
     private final PistonInHole pistons;
 
     /**
@@ -99,13 +102,10 @@ final class Conditions {
         this.request = request;
         this.choice = choice;
         this.present = request.present().reliable().map(fits::smallestHole);
-        this.ringsAreSupplied = request.present()
+        this.noRings = request.present()
                 .reliable()
-                .map(fits::at)
-                .filter(choices -> !choices.isEmpty())
-                .map(choices ->
-                        choices.stream().anyMatch(made -> !made.outfits().isEmpty()))
-                .orElse(true);
+                .filter(size -> noneIsSupplied(fits.shelf(), size))
+                .isPresent();
         this.pistons = new PistonInHole(engine, request, design, choice);
     }
 
@@ -200,10 +200,22 @@ final class Conditions {
         return new Suitability(rule, "", found, asked, suits);
     }
 
+    private Check wanting() {
+        if (choice.isPresent()) {
+            return NO_RING_SUPPLIED;
+        }
+        return noRings ? NO_RING_AT_ALL : NO_RING;
+    }
+
+    private static boolean noneIsSupplied(Shelf shelf, Size size) {
+        return shelf.parts().ringSets().stream()
+                .noneMatch(set -> set.size().equals(size.label()) && Supply.isSupplied(shelf, set.number()));
+    }
+
     /** At the smallest and the largest place that was read: it may lie beyond the travel of the rings, and then it asks more of them. */
     private void addGaps(List<Check> checks, Hole hole, int index, Optional<RingSet> rings) {
         if (rings.isEmpty()) {
-            checks.add(choice.isPresent() ? NO_RING_SUPPLIED : ringsAreSupplied ? NO_RING : NO_RING_AT_ALL);
+            checks.add(wanting());
         } else if (!ShapeShown.by(hole.at20(), engine.deck().stroke())) {
             checks.add(NO_GRID);
         } else {

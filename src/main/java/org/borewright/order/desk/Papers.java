@@ -35,11 +35,11 @@ class Papers {
     }
 
     /**
-     * Holes as they were found, by a survey or because they did not clean up. Where some are told with what the bar reached, it was in none
-     * of the others.
+     * Holes as they were found, by a survey or because they did not clean up. Where the pistons are confirmed the bar may have been in some of
+     * them: where those are told with what it reached, it was in none of the others.
      */
     void found(OrderRow order, Move move, List<HoleRecord> holes, String by) {
-        boolean boredAreTold = holes.stream().anyMatch(HoleRecord::finishTold);
+        boolean boredAreTold = order.state.isConfirmed() && holes.stream().anyMatch(HoleRecord::finishTold);
         live(
                 order,
                 hole -> move == Move.SURVEY || (boredAreTold && !hole.finishTold())

@@ -43,7 +43,7 @@ record Column<R>(List<String> names, BiConsumer<Cells, R> reading) {
     }
 
     static <R> Column<R> mass(BiConsumer<R, MassRange> into) {
-        CellType<Long> grams = CellTypes.counts(3, "0", "100000");
+        CellType<Long> grams = CellTypes.counts(3, "1", "100000");
         return new Both<>("mass_least_g", "mass_greatest_g", grams, grams).needed(MassRange::new, into);
     }
 

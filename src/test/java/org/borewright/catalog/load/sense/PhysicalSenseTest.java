@@ -97,7 +97,8 @@ class PhysicalSenseTest {
                         Rule.DECK_FLATNESS,
                         Rule.SKIM_TO_FLAT,
                         Rule.DECK_SKIM,
-                        Rule.ENGINE_SKIM);
+                        Rule.ENGINE_SKIM,
+                        Rule.PISTON_MASS);
     }
 
     @Test
