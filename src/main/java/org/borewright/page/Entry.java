@@ -51,6 +51,11 @@ public record Entry(Form form, Optional<Problem> refused) {
         return form.typed(name);
     }
 
+    /** Whether a field came with the form, be it empty. */
+    public boolean isSent(String name) {
+        return form.fields().containsKey(name);
+    }
+
     /** Whether exactly this stands in a field, as of a choice. */
     public boolean is(String name, String value) {
         return typed(name).equals(value);

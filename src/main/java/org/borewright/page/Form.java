@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a person typed into a form, and the body of JSON that it stands for. A field is named by the JSON Pointer (RFC 6901) of its place
  * in that body: {@code /engine} holds a text, {@code number:/cylinders/0/diameter} a number and {@code truth:/mayWait} yes or no. A field
- * left empty is left out; a dash for a number says that it cannot be measured, and is null. Whatever has another name, such as {@code by}, goes beside the body.
+ * left empty is left out, but for {@code text:/notes}, a text that may be taken away; a dash for a number says that it cannot be measured, and is null. Whatever has another name, such as {@code by}, goes beside the body.
  *
  * @param fields what was typed, by the name of the field, in the order of the form
  */
@@ -34,6 +34,8 @@ public record Form(Map<String, String> fields) {
 
     private static final String NUMBER = "number:";
     private static final String TRUTH = "truth:";
+    private static final String TEXT = "text:";
+    private static final List<String> KINDS = List.of(NUMBER, TRUTH, TEXT);
 
     /** A number as JSON writes it; what is none is sent as it was typed, and refused at its place. */
     private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9][0-9]{0,30})(\\.[0-9]{1,30})?");
@@ -62,7 +64,9 @@ public record Form(Map<String, String> fields) {
         for (String field : sent.split("&", -1)) {
             int end = field.indexOf('=');
             if (end > 0) {
-                fields.put(shallow(unescaped(field.substring(0, end))), unescaped(field.substring(end + 1)));
+                // A browser sends the end of each line as two characters.
+                String typed = unescaped(field.substring(end + 1)).replace("\r\n", "\n");
+                fields.put(shallow(unescaped(field.substring(0, end))), typed);
             }
         }
         return new Form(fields);
@@ -110,7 +114,11 @@ public record Form(Map<String, String> fields) {
     }
 
     static String pointer(String name) {
-        return name.substring(name.startsWith(NUMBER) ? NUMBER.length() : name.startsWith(TRUTH) ? TRUTH.length() : 0);
+        return KINDS.stream()
+                .filter(name::startsWith)
+                .findFirst()
+                .map(kind -> name.substring(kind.length()))
+                .orElse(name);
     }
 
     /** The fields that go into the body, to be carried on in another form as they are. */
@@ -124,7 +132,7 @@ public record Form(Map<String, String> fields) {
     public byte[] body() {
         JsonNode body = NODES.objectNode();
         for (Map.Entry<String, String> field : question().entrySet()) {
-            if (!field.getValue().isBlank()) {
+            if (!field.getValue().isBlank() || field.getKey().startsWith(TEXT)) {
                 body = grown(body, steps(pointer(field.getKey())), value(field));
             }
         }

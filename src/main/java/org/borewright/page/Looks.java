@@ -3,6 +3,8 @@ package org.borewright.page;
 import io.quarkus.qute.TemplateExtension;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -50,6 +52,11 @@ final class Looks {
     static boolean runs(Map<String, Object> gap, List<String> sold) {
         Object set = gap.get("ringSet");
         return set == null || sold.isEmpty() || sold.stream().anyMatch(set::equals);
+    }
+
+    /** Words as they stand in the query of an address. */
+    static String inAnAddress(String words) {
+        return URLEncoder.encode(words, StandardCharsets.UTF_8);
     }
 
     /** A sentence of an answer in words of whoever fills in a form. */

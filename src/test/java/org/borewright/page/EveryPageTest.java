@@ -271,6 +271,16 @@ class EveryPageTest {
                 .isEqualTo(200);
     }
 
+    /** What was looked for is kept, whichever unit it is shown in. */
+    @Test
+    void anotherUnitShowsTheSameEngines() {
+        assertThat(seen("/?words=ost+four").asString())
+                .contains("<a href=\"/?unit=in&amp;words=ost+four\">Show inches</a>");
+        assertThat(seen("/?words=ost&unit=in").asString())
+                .contains("<a href=\"/?unit=mm&amp;words=ost\">Show millimetres</a>")
+                .contains("<input type=\"hidden\" name=\"unit\" value=\"in\">");
+    }
+
     @Test
     void whatATypistBringsIsNeverTakenForAPieceOfThePage() {
         assertThat(seen("/?words=%3Cscript%3Ealert(1)%3C/script%3E%22%27").asString())

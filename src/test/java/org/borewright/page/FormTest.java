@@ -40,6 +40,8 @@ class FormTest {
                 "number:/readings/0/0=-&number:/readings/0/1=5&number:/readings/0/2=%E2%80%93 | {\"readings\":[[null,5,null]]}",
                 "/notes=- | {\"notes\":\"-\"}",
                 "by=Ada&key=1 | {}",
+                "text:/notes= | {\"notes\":\"\"}",
+                "/notes=a%0D%0Ab | {\"notes\":\"a\\nb\"}",
                 "/notes=caf%C3%A9+%26+%22more%22 | {\"notes\":\"café & \\\"more\\\"\"}",
             })
     void aFilledFieldStandsAtItsPlaceAsTyped(String sent, String body) {

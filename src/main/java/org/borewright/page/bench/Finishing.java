@@ -157,8 +157,9 @@ public class Finishing {
                                 .toList(),
                         honed.ringSets(),
                         !form.typed(RINGS_FILED).isEmpty()
-                                || Honed.isToBeFiled(honed.plan())
-                                || judged.filter(Honed::isToBeFiled).isPresent(),
+                                || Honed.isToBeFiled(honed.plan(), folder.ringSets())
+                                || judged.filter(told -> Honed.isToBeFiled(told, folder.ringSets()))
+                                        .isPresent(),
                         sheets.gauges(),
                         Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/cylinders/")),
                         judged.map(told -> Queried.in(told, sheet)).orElse(Map.of()),

@@ -71,10 +71,16 @@ record Honed(Answer plan, Form form, Optional<Answer> judged) {
                 .orElse(new Answer(null));
     }
 
-    /** Whether an answer tells of a ring that must be filed for its hole. */
-    static boolean isToBeFiled(Answer told) {
+    /**
+     * Whether an answer tells of a ring that must be filed for its hole.
+     *
+     * @param sold ring sets, of which no other runs; empty where that is not known
+     */
+    static boolean isToBeFiled(Answer told, List<String> sold) {
         return told.at("holes").items().stream()
                 .flatMap(hole -> hole.at("ringGaps").items().stream())
+                .filter(gap -> sold.isEmpty()
+                        || gap.at("ringSet").text().map(sold::contains).orElse(true))
                 .anyMatch(gap -> gap.at("fileTo").told() != null);
     }
 

@@ -34,6 +34,8 @@ public class OrderSurvey {
     private static final List<String> MEASURED =
             List.of("/readings/", "/diameter", "/findings/", "/wallReach/", "/readingsChecked");
 
+    private static final String LAST_FINISH = "/lastFinish";
+
     private final Folders folders;
     private final SurveySheets sheets;
     private final OrderMoves moves;
@@ -81,12 +83,8 @@ public class OrderSurvey {
                 ? folder.last("finish").or(() -> folder.last("bench"))
                 : folder.last("survey");
         Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
-                .map(former -> begun(former, occasion))
+                .map(former -> begun(former, folder, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
-        Optional<Kept> kept = standing(folder, occasion);
-        if (kept.isPresent()) {
-            form = form.with("by", kept.get().by());
-        }
         if (isBored(folder, occasion)) {
             form = Bored.to(form, SurveySheets.cylinders(engine), folder);
         }
@@ -97,9 +95,11 @@ public class OrderSurvey {
                 occasion == Occasion.SURVEY || occasion == Occasion.FINISH ? last.map(Answer::of) : Optional.empty());
     }
 
-    /** Holes that are no longer as they were: how they were measured stays. */
-    private static Form begun(Form former, Occasion occasion) {
-        return occasion == Occasion.DID_NOT_CLEAN_UP ? former.only(name -> !isMeasured(name)) : former;
+    /** Holes that are no longer as they were: how they were measured stays; once a bar may have been in them no finish of before does. */
+    private static Form begun(Form former, Folder folder, Occasion occasion) {
+        return occasion == Occasion.DID_NOT_CLEAN_UP
+                ? former.only(name -> !isMeasured(name) && !(folder.isConfirmed() && name.endsWith(LAST_FINISH)))
+                : former;
     }
 
     private static boolean isMeasured(String name) {
@@ -117,7 +117,7 @@ public class OrderSurvey {
     }
 
     private static boolean isBored(Folder folder, Occasion occasion) {
-        return occasion == Occasion.DID_NOT_CLEAN_UP && folder.isConfirmed() && !folder.isRingsOnly();
+        return occasion == Occasion.DID_NOT_CLEAN_UP && folder.isOnTheBench() && !folder.isRingsOnly();
     }
 
     /** Keeps a sheet, or shows it again: in another shape, or with what is wrong with it. */

@@ -41,7 +41,7 @@ class Opening {
 
     /** @throws ProblemException where no order came of it */
     Response order(Form form, Question question) {
-        Form ordered = withBarrels(Orders.withNotes(form.only(Opening::isOfTheOrder)), question)
+        Form ordered = withBarrels(form.only(Opening::isOfTheOrder), question)
                 .with("/engine", question.engine().engine());
         Response received =
                 orders.receive(SentForm.making("/orders", under(ordered, "opened"), ordered.body()), ordered.body());

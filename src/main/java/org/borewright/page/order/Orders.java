@@ -42,7 +42,6 @@ import org.jspecify.annotations.Nullable;
 public class Orders {
 
     private static final int LINES_SHOWN = 200;
-    private static final String NOTES = "/notes";
 
     private final OrderResource orders;
     private final JournalResource journal;
@@ -121,19 +120,13 @@ public class Orders {
     @Path("/{order}/{move}")
     @Consumes(Form.MEDIA_TYPE)
     public Response move(@PathParam("order") String order, @PathParam("move") String move, String sent) {
-        Form form = withNotes(Form.read(sent));
+        Form form = Form.read(sent);
         try {
             moves.move(move, new SentForm(order, move, form), form.body());
             return Page.seeOther("/orders/" + order);
         } catch (ProblemException refused) {
             return shown(order, form, Optional.of(refused.problem()));
         }
-    }
-
-    /** A form whose notes have the lines that were typed: a browser sends the end of each as two characters. */
-    public static Form withNotes(Form form) {
-        String typed = form.typed(NOTES);
-        return typed.isEmpty() ? form : form.with(NOTES, typed.replace("\r\n", "\n"));
     }
 
     /** The page of an order, with what was refused of it. */

@@ -142,11 +142,14 @@ class BenchPagesTest {
                 .contains("class=\"quiet\" data-end>Survey anew<")
                 .doesNotContain("Keep the survey");
         assertThat(page.indexOf("Kept as")).isLessThan(page.indexOf("What it says"));
-        assertThat(filledIn("/orders/" + order + "/survey")).containsEntry("by", "Ada");
+        assertThat(filledIn("/orders/" + order + "/survey").getOrDefault("by", ""))
+                .as("whoever measures anew signs")
+                .isEmpty();
         assertThat(seen("/orders/" + order).asString())
                 .contains("<strong>Paper " + paper + "</strong>", "id=\"next\"")
                 .doesNotContain("<ol class=\"papers\"");
         Map<String, String> anew = filledIn("/orders/" + order + "/survey");
+        anew.put("by", "Ben");
         anew.put("then", "send");
         posted("/orders/" + order + "/survey", anew).then().statusCode(303);
         assertThat(given().get("/api/orders/" + order + "/papers").<List<?>>path("$"))
@@ -504,12 +507,12 @@ class BenchPagesTest {
     void notesAreReadAndWrittenOnThePageOfTheOrder() {
         long order = opened();
         Map<String, String> form = new LinkedHashMap<>();
-        form.put("/notes", "Smokes when warm.\r\nWas run <dry>.");
+        form.put("text:/notes", "Smokes when warm.\r\nWas run <dry>.");
         form.put("by", "Ada");
         form.put("version", "1");
         form.put("key", UUID.randomUUID().toString());
 
-        assertThat(seen("/orders/" + order).asString()).contains("None yet.", "<textarea id=\"/notes\"");
+        assertThat(seen("/orders/" + order).asString()).contains("None yet.", "<textarea id=\"text:/notes\"");
         posted("/orders/" + order + "/notes", form).then().statusCode(303);
 
         assertThat(given().get("/api/orders/" + order).<String>path("notes"))
@@ -517,13 +520,18 @@ class BenchPagesTest {
         assertThat(seen("/orders/" + order).asString())
                 .contains("<p class=\"lines\">Smokes when warm.\nWas run &lt;dry&gt;.</p>");
         form.put("key", UUID.randomUUID().toString());
-        form.put("/notes", "Smokes no more.");
+        form.put("text:/notes", "Smokes no more.");
         assertThat(posted("/orders/" + order + "/notes", form)
                         .then()
                         .statusCode(412)
                         .extract()
                         .asString())
                 .contains("Smokes no more.</textarea>");
+        form.put("key", UUID.randomUUID().toString());
+        form.put("version", "2");
+        form.put("text:/notes", "");
+        posted("/orders/" + order + "/notes", form).then().statusCode(303);
+        assertThat(given().get("/api/orders/" + order).<String>path("notes")).isEmpty();
     }
 
     /** It is asked only where rings are to be filed, and its answer is signed with the readings. */
@@ -551,7 +559,7 @@ class BenchPagesTest {
 
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
                 .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
-                .contains("Try each ring square in its own hole")
+                .contains("Try each ring square at the narrowest place of its hole")
                 .contains("then say that it is done")
                 .doesNotContain("(ringsFiled)", "fileTo");
         form.put("truth:/ringsFiled", "true");
@@ -562,6 +570,10 @@ class BenchPagesTest {
         posted(path, form).then().statusCode(303);
         assertThat(given().get("/api/orders/" + order.number()).<String>path("state"))
                 .isEqualTo("finished");
+        assertThat(filledIn("/orders/" + order.number() + "/did-not-clean-up")
+                        .getOrDefault("number:/cylinders/0/lastFinish", ""))
+                .as("the record of the block knows what was signed")
+                .isEmpty();
     }
 
     /** The fields of the form of a page, as a browser would send them if nobody typed anything. */

@@ -53,6 +53,11 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
                 .anyMatch(state -> state.isConfirmed() && state.label().equals(order.state()));
     }
 
+    /** Whether it is bored and honed now; once it is signed, the record of its block knows each hole better than the plan. */
+    public boolean isOnTheBench() {
+        return order.state().equals(State.CONFIRMED.label());
+    }
+
     /** The numbers of the pistons that were sold for a hole, or that the owner brings, first the one that is covered first. */
     public List<String> pistonsFor(String cylinder) {
         return sold("piston")

@@ -176,7 +176,8 @@ public record Sheet(List<String> cylinders, Form form) {
         problem.faults().stream()
                 .map(Sheet::inWords)
                 .forEach(fault -> faults.putIfAbsent(fault.pointer() + " " + fault.part(), fault));
-        return new Problem(problem.type(), problem.status(), problem.detail(), List.copyOf(faults.values()));
+        return new Problem(
+                problem.type(), problem.status(), problem.detail(), List.copyOf(faults.values()), problem.thisTime());
     }
 
     private static Fault inWords(Fault fault) {
