@@ -151,6 +151,11 @@ class BenchPagesTest {
         Map<String, String> anew = filledIn("/orders/" + order + "/survey");
         anew.put("by", "Ben");
         anew.put("then", "send");
+        anew.put("version", "7");
+        assertThat(posted("/orders/" + order + "/survey", anew).asString())
+                .as("a sheet that was refused keeps what was typed")
+                .contains("name=\"by\" type=\"text\" value=\"Ben\"");
+        anew.put("version", "2");
         posted("/orders/" + order + "/survey", anew).then().statusCode(303);
         assertThat(given().get("/api/orders/" + order + "/papers").<List<?>>path("$"))
                 .hasSize(2);
