@@ -97,8 +97,9 @@ public class OrderSurvey {
 
     /** Holes that are no longer as they were: how they were measured stays; once a bar may have been in them no finish of before does. */
     private static Form begun(Form former, Folder folder, Occasion occasion) {
+        boolean cut = folder.isConfirmed() && !folder.isRingsOnly();
         return occasion == Occasion.DID_NOT_CLEAN_UP
-                ? former.only(name -> !isMeasured(name) && !(folder.isConfirmed() && name.endsWith(LAST_FINISH)))
+                ? former.only(name -> !isMeasured(name) && !(cut && name.endsWith(LAST_FINISH)))
                 : former;
     }
 

@@ -398,6 +398,7 @@ class BenchPagesTest {
         sent("/api/orders/" + order + "/survey", 1, """
                 {"engine":"DRUMLACH-S1","unit":"mm","condition":"worn","temperature":20,"deckFlatness":0.01,"skimmedBefore":0,
                  "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1",
+                 "lastFinish":88.210,
                  "grid":{"depths":[20,75,130],"axes":["thrust","pin"],"readings":[[88.262,88.250],[88.251,88.242],[88.238,88.233]]},
                  "presentPiston":{"number":"KV-DS1-000","diameter":88.112},"grooves":"good","ridge":"off","glaze":"broken"}]}""").then().statusCode(200);
         sent("/api/orders/" + order + "/quotes", 2, "{\"way\":\"rings only\"}")
@@ -411,6 +412,9 @@ class BenchPagesTest {
             Map<String, String> form = filledIn("/orders/" + order + "/" + move);
             form.put("by", "Ada");
             posted("/orders/" + order + "/" + move, form).then().statusCode(303);
+            assertThat(filledIn("/orders/" + order + "/did-not-clean-up"))
+                    .as("no bar was in it: that wall is still there")
+                    .containsEntry("number:/cylinders/0/lastFinish", "88.210");
         }
         assertThat(given().get("/api/orders/" + order).then().extract().<String>path("state"))
                 .isEqualTo("finished");
@@ -472,12 +476,50 @@ class BenchPagesTest {
         assertThat(seen("/orders/" + order + "/survey").asString()).contains("Finish of the last visit");
     }
 
+    /** The service takes the size that was signed from its record; what the bar had reached is smaller by the hone stock. */
+    @Test
+    void whatTheBarReachedIsNoFinishOfAHoleThatWasSigned() {
+        long order = confirmed(quotedAfterAVisit(), Orders.PISTON_IN_HAND);
+        int version = given().get("/api/orders/" + order).path("version");
+        sent("/api/orders/" + order + "/finish", version, Orders.HONED).then().statusCode(200);
+        assertThat(given().get("/api/orders/" + order).<String>path("state")).isEqualTo("finished");
+
+        String path = "/orders/" + order + "/did-not-clean-up";
+        assertThat(seen(path).asString())
+                .contains("Finish of the last visit")
+                .doesNotContain("Bored to", "what the bar reached");
+        assertThat(filledIn(path)).containsEntry("number:/cylinders/0/lastFinish", "");
+    }
+
+    /** A hole that goes without the bar was bored to nothing, whatever the survey knew of its last visit. */
+    @Test
+    void whereTheBarDoesNotGoNoFormerFinishStandsAsBored() {
+        long order = confirmed(quotedAfterAVisit(), Orders.PISTON_IN_HAND.replace("53.720", "54.120"));
+        String path = "/orders/" + order + "/did-not-clean-up";
+        assertThat(seen("/orders/" + order + "/card").asString()).doesNotContain(">Bore</th>");
+
+        assertThat(seen(path).asString()).contains("Bored to", "empty where it was not bored");
+        assertThat(filledIn(path)).containsEntry("number:/cylinders/0/lastFinish", "");
+    }
+
+    /** Surveyed with what its hole was finished to the last time. */
+    private static Orders quotedAfterAVisit() {
+        Orders order = Orders.opened("rebuild", "SH-" + ++tags);
+        order.does("survey", Orders.SINGLE_WORN.replace("53.720", "53.720,\"lastFinish\":53.655"))
+                .statusCode(200);
+        order.does("quotes", "{}").statusCode(201);
+        return order;
+    }
+
     private static long confirmed() {
+        return confirmed(Orders.quoted("SH-" + ++tags), Orders.PISTON_IN_HAND);
+    }
+
+    private static long confirmed(Orders order, String pistons) {
         List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")
                 .forEach(part -> Orders.arrive(part, 3).statusCode(200));
-        Orders order = Orders.quoted("SH-" + ++tags);
         order.does("accept", "{\"quote\":1}").statusCode(200);
-        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200);
+        order.does("confirm", pistons).statusCode(200);
         return order.number();
     }
 
