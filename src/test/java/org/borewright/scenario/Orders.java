@@ -105,7 +105,21 @@ public final class Orders {
     /** A single whose pistons two ring sets are made for, sold with KV-BS34-R020F, up to the confirmed piston. */
     public static Orders confirmedOfTwoRingSets(String block) {
         // What is on the shelf is sold: where others have taken some of it, all can wait for the other set.
-        List.of("KV-BS34-020A", "KV-BS34-R020F", "KV-BS34-G", "KV-BS34-C")
+        arrive("KV-BS34-R020F", 2).statusCode(200);
+        return confirmedOfRingsOnTheShelf(block);
+    }
+
+    /** The same, sold with KV-BS34-R020, which costs less. */
+    public static Orders confirmedOfTheOtherRingSet(String block) {
+        // Not one more of them: whoever comes next is sold the other set.
+        while (left("KV-BS34-R020") == 0) {
+            arrive("KV-BS34-R020", 1).statusCode(200);
+        }
+        return confirmedOfRingsOnTheShelf(block);
+    }
+
+    private static Orders confirmedOfRingsOnTheShelf(String block) {
+        List.of("KV-BS34-020A", "KV-BS34-G", "KV-BS34-C")
                 .forEach(part -> arrive(part, 2).statusCode(200));
         Orders order = opened("BRIMSLEIGH-S34", "rebuild", block);
         order.does("survey", """

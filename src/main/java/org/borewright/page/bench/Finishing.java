@@ -141,6 +141,11 @@ public class Finishing {
         }
     }
 
+    /** Of what was judged: it tells of no rings but those that were said to be in, whichever were sold. */
+    private static boolean isToBeFiled(Answer judged) {
+        return Honed.isToBeFiled(judged, List.of());
+    }
+
     private Response page(Folder folder, Honed honed, Entry entry, Optional<Answer> judged) {
         EngineAnswer engine = sheets.engine(folder.order().engine());
         Form form = entry.form();
@@ -158,8 +163,7 @@ public class Finishing {
                         honed.ringSets(),
                         !form.typed(RINGS_FILED).isEmpty()
                                 || Honed.isToBeFiled(honed.plan(), folder.ringSets())
-                                || judged.filter(told -> Honed.isToBeFiled(told, folder.ringSets()))
-                                        .isPresent(),
+                                || judged.filter(Finishing::isToBeFiled).isPresent(),
                         sheets.gauges(),
                         Carried.unseen(form, name -> SEEN.contains(name) || name.contains("/cylinders/")),
                         judged.map(told -> Queried.in(told, sheet)).orElse(Map.of()),

@@ -588,21 +588,8 @@ class BenchPagesTest {
         assertThat(seen("/orders/" + plain + "/finish").asString()).doesNotContain("ringsFiled");
         Orders order = Orders.confirmedOfTwoRingSets("SH-FILED-" + ++tags);
         String path = "/orders/" + order.number() + "/finish";
-        Map<String, String> form = filledIn(path);
+        Map<String, String> form = honedOfTwoRingSets(path);
         assertThat(form).containsEntry("truth:/ringsFiled", "");
-        form.put("number:/temperature", "20");
-        form.put("/gauge/name", "BG-1");
-        form.put("truth:/roomTemperature", "true");
-        String grid = "/cylinders/0/grid/";
-        List.of("15", "50", "85")
-                .forEach(depth -> form.put("number:" + grid + "depths/" + (Integer.parseInt(depth) / 35), depth));
-        form.put(grid + "axes/0", "thrust");
-        form.put(grid + "axes/1", "pin");
-        String[] readings = {"84.080", "84.080", "84.089", "84.088", "84.096", "84.096"};
-        for (int i = 0; i < readings.length; i++) {
-            form.put("number:" + grid + "readings/" + i / 2 + "/" + i % 2, readings[i]);
-        }
-        form.put("then", "judge");
 
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
                 .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
@@ -621,6 +608,41 @@ class BenchPagesTest {
                         .getOrDefault("number:/cylinders/0/lastFinish", ""))
                 .as("the record of the block knows what was signed")
                 .isEmpty();
+    }
+
+    /** Rings that are not the ones made to be filed are not asked about, until somebody says that it is those that are in. */
+    @Test
+    void whoeverSignsIsNotAskedOfRingsThatWereNotSold() {
+        Orders order = Orders.confirmedOfTheOtherRingSet("SH-FILED-" + ++tags);
+        String path = "/orders/" + order.number() + "/finish";
+        Map<String, String> form = honedOfTwoRingSets(path);
+        assertThat(form).containsEntry("/ringSet", "KV-BS34-R020").doesNotContainKey("truth:/ringsFiled");
+
+        assertThat(posted(path, form).then().statusCode(200).extract().asString())
+                .contains("Pass: every hole is proven good")
+                .doesNotContain("ringsFiled");
+        form.put("/ringSet", "KV-BS34-R020F");
+        assertThat(posted(path, form).then().statusCode(200).extract().asString())
+                .contains("then say that it is done", "name=\"truth:/ringsFiled\"");
+    }
+
+    /** A sheet with its readings, to be judged. */
+    private static Map<String, String> honedOfTwoRingSets(String path) {
+        Map<String, String> form = filledIn(path);
+        form.put("number:/temperature", "20");
+        form.put("/gauge/name", "BG-1");
+        form.put("truth:/roomTemperature", "true");
+        String grid = "/cylinders/0/grid/";
+        List.of("15", "50", "85")
+                .forEach(depth -> form.put("number:" + grid + "depths/" + (Integer.parseInt(depth) / 35), depth));
+        form.put(grid + "axes/0", "thrust");
+        form.put(grid + "axes/1", "pin");
+        String[] readings = {"84.080", "84.080", "84.089", "84.088", "84.096", "84.096"};
+        for (int i = 0; i < readings.length; i++) {
+            form.put("number:" + grid + "readings/" + i / 2 + "/" + i % 2, readings[i]);
+        }
+        form.put("then", "judge");
+        return form;
     }
 
     /** The fields of the form of a page, as a browser would send them if nobody typed anything. */
