@@ -581,6 +581,28 @@ class BenchPagesTest {
         assertThat(given().get("/api/orders/" + order).<String>path("notes")).isEmpty();
     }
 
+    @Test
+    void notesThatAreEmptiedStayEmptiedWhereThatIsRefused() {
+        long order = opened();
+        sent("/api/orders/" + order + "/notes", 1, "{\"notes\":\"wants it black\"}")
+                .then()
+                .statusCode(200);
+        assertThat(seen("/orders/" + order).asString())
+                .containsPattern("<textarea id=\"text:/notes\"(?![^>]* required)[^>]*>\\s*wants it black</textarea>");
+        Map<String, String> form = new LinkedHashMap<>();
+        form.put("text:/notes", " ");
+        form.put("by", "Ada");
+        form.put("version", "1");
+        form.put("key", UUID.randomUUID().toString());
+
+        assertThat(posted("/orders/" + order + "/notes", form)
+                        .then()
+                        .statusCode(412)
+                        .extract()
+                        .asString())
+                .doesNotContain("wants it black</textarea>");
+    }
+
     /** It is asked only where rings are to be filed, and its answer is signed with the readings. */
     @Test
     void whoeverSignsIsAskedWhetherTheRingsAreFiled() {
