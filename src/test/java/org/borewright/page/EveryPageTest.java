@@ -278,7 +278,8 @@ class EveryPageTest {
                 .contains("<a href=\"/?unit=in&amp;words=ost+four\">Show inches</a>");
         assertThat(seen("/?words=ost&unit=in").asString())
                 .contains("<a href=\"/?unit=mm&amp;words=ost\">Show millimetres</a>")
-                .contains("<input type=\"hidden\" name=\"unit\" value=\"in\">");
+                .contains("<input type=\"hidden\" name=\"unit\" value=\"in\">")
+                .contains("<a href=\"/?unit=in\">Show all</a>");
     }
 
     @Test
