@@ -74,6 +74,13 @@ class SheetTest {
                         tuple("/cylinders/1/grid/readings/0/0", "\"x\" is not a number."));
     }
 
+    @Test
+    void whatToDoThisTimeIsStillSaidInWordsOfTheSheet() {
+        Problem problem = Problem.of(ProblemType.BENCH_HOLDS, "A hole is open.", "Sleeve hole 2, and quote anew.");
+
+        assertThat(sheet(Map.of()).inWords(problem)).isEqualTo(problem);
+    }
+
     @ParameterizedTest(name = "{0}: {1} depths, {2} axes")
     @CsvSource({"deeper, 4, 2", "star, 3, 4", "cross, 3, 2"})
     void theSheetGrowsAndWhatIsEnteredStays(String shape, int depths, int axes) {
