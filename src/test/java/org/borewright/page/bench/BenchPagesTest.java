@@ -502,10 +502,10 @@ class BenchPagesTest {
         assertThat(filledIn(path)).containsEntry("number:/cylinders/0/lastFinish", "");
     }
 
-    /** Surveyed with what its hole was finished to the last time. */
+    /** Surveyed with what its hole was finished to the last time, and worn far enough from there for the piston in hand. */
     private static Orders quotedAfterAVisit() {
         Orders order = Orders.opened("rebuild", "SH-" + ++tags);
-        order.does("survey", Orders.SINGLE_WORN.replace("53.720", "53.720,\"lastFinish\":53.655"))
+        order.does("survey", Orders.SINGLE_WORN.replace("53.720", "53.820,\"lastFinish\":53.655"))
                 .statusCode(200);
         order.does("quotes", "{}").statusCode(201);
         return order;
