@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 @TestProfile(OwnShop.class)
 class KeepersShelfTest {
 
-    private static final int MANY = 40;
+    private static final int MANY = 60;
 
     @Test
     void ofAnEngineEverythingStandsUnderItsSizeWithItsFigures() {
