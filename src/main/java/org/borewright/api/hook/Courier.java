@@ -55,7 +55,10 @@ class Courier {
     }
 
     /** Sends a runner to each that is due; for whom none is free, it is due the next time, and then the first. */
-    @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    @Scheduled(
+            every = "1s",
+            concurrentExecution = Scheduled.ConcurrentExecution.SKIP,
+            skipExecutionIf = Scheduled.ApplicationNotRunning.class)
     void goRound() {
         List<HookRow> due = QuarkusTransaction.requiringNew().call(() -> HookRow.due(clock.instant()));
         for (HookRow hook : due) {

@@ -28,7 +28,10 @@ class RunningOut {
         this.clock = clock;
     }
 
-    @Scheduled(every = "${borewright.order.looks-every}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    @Scheduled(
+            every = "${borewright.order.looks-every}",
+            concurrentExecution = Scheduled.ConcurrentExecution.SKIP,
+            skipExecutionIf = Scheduled.ApplicationNotRunning.class)
     void look() {
         Instant now = clock.instant();
         QuarkusTransaction.requiringNew().call(() -> OrderRow.runOut(now)).forEach(order -> runOut(order, now));
@@ -47,7 +50,10 @@ class RunningOut {
         }
     }
 
-    @Scheduled(every = "1h", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    @Scheduled(
+            every = "1h",
+            concurrentExecution = Scheduled.ConcurrentExecution.SKIP,
+            skipExecutionIf = Scheduled.ApplicationNotRunning.class)
     void forget() {
         Instant before = clock.instant().minus(settings.keysKeptFor());
         QuarkusTransaction.requiringNew().run(() -> AnsweredRow.forget(before));

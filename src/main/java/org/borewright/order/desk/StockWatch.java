@@ -34,7 +34,10 @@ public class StockWatch {
      * Looks at once; asked where a price is about to be named, and never within a transaction, for it takes a connection of its own. While
      * the machine starts there may be no catalogue yet that stock could be counted for.
      */
-    @Scheduled(every = "1s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    @Scheduled(
+            every = "1s",
+            concurrentExecution = Scheduled.ConcurrentExecution.SKIP,
+            skipExecutionIf = Scheduled.ApplicationNotRunning.class)
     public void look() {
         if (!shelves.isFilled()) {
             return;
