@@ -51,8 +51,9 @@ class Cards {
 
     /** An order that was measured anew, for it did not clean up, is confirmed no longer. */
     private static Optional<Card.Confirmed> confirmed(OrderRow order) {
-        return PaperRow.last(order.number, PaperRow.Kind.BENCH)
-                .filter(paper -> order.state.isConfirmed())
+        return Optional.of(order)
+                .filter(standing -> standing.state.isConfirmed())
+                .flatMap(standing -> PaperRow.last(standing.number, PaperRow.Kind.BENCH))
                 .map(paper -> new Card.Confirmed(
                         paper.at,
                         paper.by,
