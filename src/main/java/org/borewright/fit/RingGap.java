@@ -27,7 +27,10 @@ public final class RingGap {
                 ring.gap().greatest().plus(Length.ofNanometres(greatest)));
     }
 
-    /** Both gaps against the groove's limits, π times as uncertain as the hole; a ring made to be filed may be short by its allowance. */
+    /**
+     * Both gaps against the groove's limits, π times as uncertain as the hole. A ring made to be filed may be short by its allowance; filed
+     * to the least at the narrowest place it is as wide at the widest as the hole widens.
+     */
     public static List<Comparison> check(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         return check(Rule.RING_GAP_GREATEST, hole, uncertainty, ring, groove);
     }
@@ -38,11 +41,17 @@ public final class RingGap {
         return check(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
     }
 
-    /** The least gap that the ends are filed to; empty where the gap is proven as the ring was made, or filing is not enough. */
-    public static Optional<Length> fileTo(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+    /**
+     * What the ends are filed to at the narrowest place of the hole: the least gap, and what leaves it no more than the greatest at the
+     * widest. Empty where the gap is proven as the ring was made, and where no filing helps.
+     */
+    public static Optional<Limits> fileTo(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+        Limits gap = groove.gap();
+        Length most = gap.greatest().minus(widening(hole));
         return Optional.of(least(in(hole, ring).least(), ring, groove, uncertainty))
                 .filter(least -> least.rule() == Rule.RING_GAP_TO_FILE && least.outcome() != Outcome.OUT)
-                .map(least -> groove.gap().least());
+                .filter(least -> !most.isLessThan(gap.least()))
+                .map(least -> new Limits(gap.least(), most));
     }
 
     /**
@@ -65,10 +74,18 @@ public final class RingGap {
     private static List<Comparison> check(
             Rule greatest, Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
+        Comparison least = least(gap.least(), ring, groove, uncertainty);
+        Length widest = least.rule() == Rule.RING_GAP_TO_FILE
+                ? gap.greatest().max(groove.gap().least().plus(widening(hole)))
+                : gap.greatest();
         return List.of(
-                least(gap.least(), ring, groove, uncertainty),
-                greatest.atMost(groove.name(), gap.greatest(), groove.gap().greatest())
-                        .within(uncertainty, Carried.PI_TIMES));
+                least,
+                greatest.atMost(groove.name(), widest, groove.gap().greatest()).within(uncertainty, Carried.PI_TIMES));
+    }
+
+    /** How much wider the gap is at the widest place than at the narrowest, however it was filed; rounded up. */
+    private static Length widening(Limits hole) {
+        return Length.ofNanometres((long) Math.ceil(Math.PI * hole.width().nanometres()));
     }
 
     /** A ring made to be filed need not be proven wide enough: what is too close to call is filed as well. */

@@ -136,8 +136,8 @@ public enum Rule {
     RING_FILED(
             "least ring gap of a ring to be filed",
             "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
-            "try each ring square at the narrowest place of its hole, file its ends to at least the least gap there (fileTo) and no further than"
-                    + " the greatest at the widest, then say that it is done (ringsFiled)"),
+            "try each ring square at the narrowest place of its hole, file its ends until the gap there is within fileTo of its hole, then say"
+                    + " that it is done (ringsFiled)"),
     /** The ring gap in the largest hole. */
     RING_GAP_GREATEST(
             "greatest ring gap",

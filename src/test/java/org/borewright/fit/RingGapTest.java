@@ -152,13 +152,41 @@ class RingGapTest {
                         .filter(check -> check.rule() == Rule.RING_GAP_TO_FILE)
                         .map(check -> nm(check.value().units())))
                 .isEqualTo(Optional.ofNullable(filedOff));
-        assertThat(RingGap.fileTo(hole, worth(uncertainty), ring, TOP)).isEqualTo(Optional.ofNullable(fileTo));
+        assertThat(RingGap.fileTo(hole, worth(uncertainty), ring, TOP).map(Limits::least))
+                .isEqualTo(Optional.ofNullable(fileTo));
         assertThat(RingGap.checkFiled(hole, worth(uncertainty), ring, TOP, false))
                 .extracting(Check::rule, Check::place, Check::outcome)
                 .containsExactly(Rule.RING_FILED, "top", asMade);
         assertThat(RingGap.checkFiled(hole, worth(uncertainty), ring, TOP, true))
                 .extracting(Check::rule, Check::place, Check::outcome)
                 .containsExactly(Rule.RING_FILED, "top", Outcome.IN);
+    }
+
+    /**
+     * Least gap 0.350, greatest 0.600. A ring filed to the least at the narrowest place is wider by π for each unit that the hole widens,
+     * and so must be filed to no more than that below the greatest: by hand, 0.010 · π = 0.031416, 0.079577 · π = 0.249998,
+     * 0.079578 · π = 0.250001.
+     */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            RING FROM, TO,    WIDENS,   FROM,  TO,       AT THE WIDEST, OUTCOME
+            0.300,     0.400, 0,        0.350, 0.600000, 0.400000,      IN
+            0.300,     0.400, 0.010,    0.350, 0.568584, 0.431416,      IN
+            0.260,     0.340, 0.010,    0.350, 0.568584, 0.381416,      IN
+            0.300,     0.300, 0.079577, 0.350, 0.350001, 0.599999,      IN
+            0.300,     0.300, 0.079578, ,      ,         0.600002,      OUT
+            0.350,     0.400, 0.010,    ,      ,         0.431416,      IN
+            """)
+    void aFiledRingIsAsWideAtTheWidestAsItsHoleWidens(
+            Length from, Length to, Length widens, Length least, Length most, Length widest, Outcome outcome) {
+        Limits hole = new Limits(mm("70.000"), mm("70.000").plus(widens));
+        RingShape ring = ring(new Limits(from, to), mm("0.100"));
+
+        assertThat(RingGap.fileTo(hole, worth(Length.ZERO), ring, TOP))
+                .isEqualTo(Optional.ofNullable(least).map(narrowest -> new Limits(narrowest, most)));
+        Comparison greatest = RingGap.check(hole, worth(Length.ZERO), ring, TOP).get(1);
+        assertThat(nm(greatest.value().units())).isEqualTo(widest);
+        assertThat(greatest.outcome()).isEqualTo(outcome);
     }
 
     @Property

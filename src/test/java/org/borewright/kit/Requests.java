@@ -28,6 +28,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
+                like.ringsFiled(),
                 like.on());
     }
 
@@ -42,6 +43,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
+                like.ringsFiled(),
                 like.on());
     }
 
@@ -66,6 +68,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
+                like.ringsFiled(),
                 like.on());
     }
 
@@ -80,6 +83,7 @@ public final class Requests {
                 like.deck(),
                 asked,
                 like.asFound(),
+                like.ringsFiled(),
                 like.on());
     }
 
@@ -103,6 +107,22 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 asFound,
+                like.ringsFiled(),
+                like.on());
+    }
+
+    /** Of rings that are said to be filed, or not. */
+    public static MatchRequest filed(MatchRequest like, Optional<Boolean> ringsFiled) {
+        return new MatchRequest(
+                like.condition(),
+                like.present(),
+                like.cylinders(),
+                like.gauge(),
+                like.climate(),
+                like.deck(),
+                like.asked(),
+                like.asFound(),
+                ringsFiled,
                 like.on());
     }
 }

@@ -152,7 +152,7 @@ class OrderBenchScenarioTest {
                 .post("/api/finish")
                 .then()
                 .body("judgement", equalTo("hold"))
-                .body("holes[0].ringGaps.fileTo.value", everyItem(equalTo(0.2032f)))
+                .body("holes[0].ringGaps.fileTo.least.value", everyItem(equalTo(0.2032f)))
                 .body(
                         "holes[0].checks.findAll { it.outcome == 'out' }.check",
                         everyItem(equalTo("least ring gap of a ring to be filed")));

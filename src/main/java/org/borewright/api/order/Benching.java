@@ -119,7 +119,7 @@ class Benching {
 
     Benched finish(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand.order())) {
-            Surveyed surveyed = surveying.read(errand, body);
+            Surveyed surveyed = surveying.leaving(errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
         Question<FinishRequest> read = finishes.read(body);

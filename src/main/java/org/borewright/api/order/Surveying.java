@@ -63,8 +63,17 @@ class Surveying {
 
     /** Answers a survey of the engine ordered as a match, with what is on record of its block. */
     Surveyed read(Errand errand, byte[] body) {
-        OrderRow order = OrderRow.findById(errand.order());
+        return answered(errand, body, reader.read(body));
+    }
+
+    /** The same of an engine that is to leave as it stands. */
+    Surveyed leaving(Errand errand, byte[] body) {
         Asked told = reader.read(body);
+        return answered(errand, body, told.with(told.request().leaving()));
+    }
+
+    private Surveyed answered(Errand errand, byte[] body, Asked told) {
+        OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, told);
         needEngine(order, asked.fits().shelf().engine().code());
         Workbench bench = bench(order.number, asked);
@@ -109,8 +118,7 @@ class Surveying {
 
     /** The question of a survey, with what is on record of the block. */
     private static Asked recalled(OrderRow order, Asked asked) {
-        return new Asked(
-                asked.catalogue(), asked.fits(), BlockRecord.of(order).recalledBy(asked.request()), asked.unit());
+        return asked.with(BlockRecord.of(order).recalledBy(asked.request()));
     }
 
     private static void needEngine(OrderRow order, String engine) {

@@ -106,8 +106,8 @@ public record BenchHold(
         /** Rings that are made to be filed, and nobody says that they are. */
         RINGS_NOT_FILED(
                 "A ring must be filed for its hole, and it is not said that it is.",
-                "Try each ring square at the narrowest place of its hole, and file its ends to at least the least gap there, "
-                        + "told as fileTo of its hole, and no further than the greatest at the widest place; then say (ringsFiled) that it is done."),
+                "Try each ring square at the narrowest place of its hole, and file its ends until the gap there is within fileTo of its hole; "
+                        + "then say that it is done (ringsFiled)."),
         /** Not at one temperature. */
         NOT_AT_ROOM_TEMPERATURE(
                 "The holes were measured before the block was at room temperature.",

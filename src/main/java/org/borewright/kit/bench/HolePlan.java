@@ -8,6 +8,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.Choke;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;

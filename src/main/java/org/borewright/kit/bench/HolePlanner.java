@@ -17,6 +17,7 @@ import org.borewright.fit.Unchecked;
 import org.borewright.fit.shape.Choke;
 import org.borewright.fit.shape.ClearanceWindow;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
@@ -78,8 +79,7 @@ final class HolePlanner {
             checks.add(NOT_MEASURED);
         }
         checks.addAll(clean);
-        window.ifPresent(holes ->
-                rings.forEach(set -> checks.addAll(RingChecks.gapsIn(holes, Uncertainty.NONE, set, part.shape()))));
+        window.ifPresent(holes -> checks.addAll(ringGaps(holes, ofHole, part)));
         return new HolePlan(
                 hole,
                 part,
@@ -91,12 +91,16 @@ final class HolePlanner {
                 choke,
                 together,
                 window,
-                window.map(holes -> ringGaps(holes, part)).orElse(List.of()),
+                window.map(holes -> RingGapIn.of(holes, ofHole, rings, part.shape()))
+                        .orElse(List.of()),
                 checks);
     }
 
-    private List<RingGapIn> ringGaps(Limits holes, Piston part) {
-        return RingGapIn.of(holes, Uncertainty.NONE, rings, part.shape());
+    /** As they will be proven once the hole is honed and measured again. */
+    private List<Check> ringGaps(Limits holes, Uncertainty ofHole, Piston part) {
+        return rings.stream()
+                .flatMap(set -> RingChecks.gapsIn(holes, ofHole, set, part.shape()).stream())
+                .toList();
     }
 
     /**

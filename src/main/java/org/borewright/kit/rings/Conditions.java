@@ -16,15 +16,18 @@ import org.borewright.fit.ServiceWear;
 import org.borewright.fit.ShapeShown;
 import org.borewright.fit.Suitability;
 import org.borewright.fit.Unchecked;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.choice.Supply;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.WornShape;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.QueriedGrid;
@@ -131,8 +134,14 @@ final class Conditions {
         checks.add(pistons.kind(index).orElse(NO_PISTON));
         checks.add(pistons.clearance(index, hole).orElse(NO_CLEARANCE));
         addAsFound(checks, request.asFound().get(index));
-        addGaps(checks, hole, index, rings);
-        return new RingsInHole(hole.name(), pistons.measured(index), checks);
+        Optional<Fitted> fitted = rings.filter(
+                        set -> ShapeShown.by(hole.at20(), engine.deck().stroke()))
+                .map(set -> new Fitted(hole, set, pistonOf(index)));
+        fitted.ifPresentOrElse(
+                ring -> checks.addAll(ring.checks(request.ringsFiled())),
+                () -> checks.add(rings.isEmpty() ? wanting() : NO_GRID));
+        return new RingsInHole(
+                hole.name(), pistons.measured(index), fitted.map(Fitted::gaps).orElse(List.of()), checks);
     }
 
     private Check findings(Hole hole) {
@@ -212,18 +221,23 @@ final class Conditions {
                 .noneMatch(set -> set.size().equals(size.label()) && Supply.isSupplied(shelf, set.number()));
     }
 
-    /** At the smallest and the largest place that was read: it may lie beyond the travel of the rings, and then it asks more of them. */
-    private void addGaps(List<Check> checks, Hole hole, int index, Optional<RingSet> rings) {
-        if (rings.isEmpty()) {
-            checks.add(wanting());
-        } else if (!ShapeShown.by(hole.at20(), engine.deck().stroke())) {
-            checks.add(NO_GRID);
-        } else {
-            checks.addAll(RingChecks.gapsInService(
-                    hole.diameters().orElseThrow(),
-                    hole.ofReading(),
-                    rings.get(),
-                    choice.orElseThrow().pistons().get(index).get(0).shape()));
+    private PistonShape pistonOf(int index) {
+        return choice.orElseThrow().pistons().get(index).get(0).shape();
+    }
+
+    /** New rings in a hole, at its smallest and its largest place that was read: it may lie beyond their travel, and then it asks more of them. */
+    private record Fitted(Hole hole, RingSet rings, PistonShape piston) {
+
+        /** Whether they are filed is asked once it is told either way. */
+        List<Check> checks(Optional<Boolean> filed) {
+            Limits read = hole.diameters().orElseThrow();
+            List<Check> checks = RingChecks.gapsInService(read, hole.ofReading(), rings, piston);
+            filed.ifPresent(are -> checks.addAll(RingChecks.filedIn(read, hole.ofReading(), rings, piston, are)));
+            return checks;
+        }
+
+        List<RingGapIn> gaps() {
+            return RingGapIn.of(hole.diameters().orElseThrow(), hole.ofReading(), List.of(rings), piston);
         }
     }
 }

@@ -41,11 +41,9 @@ import org.jspecify.annotations.Nullable;
 @Produces(Page.MEDIA_TYPE)
 public class Finishing {
 
-    private static final String RINGS_FILED = "truth:/ringsFiled";
-
     /** What stands in a field that is seen, besides the holes; whatever else the question has goes along unseen. */
     private static final List<String> SEEN =
-            List.of("number:/temperature", "/gauge/name", "truth:/roomTemperature", RINGS_FILED, "/ringSet");
+            List.of("number:/temperature", "/gauge/name", "truth:/roomTemperature", Honed.RINGS_FILED, "/ringSet");
 
     private final Folders folders;
     private final OrderSurvey surveys;
@@ -161,7 +159,7 @@ public class Finishing {
                                 .map(piston -> form.typed(piston.tag()))
                                 .toList(),
                         honed.ringSets(),
-                        !form.typed(RINGS_FILED).isEmpty()
+                        !form.typed(Honed.RINGS_FILED).isEmpty()
                                 || Honed.isToBeFiled(honed.plan(), folder.ringSets())
                                 || judged.filter(Finishing::isToBeFiled).isPresent(),
                         sheets.gauges(),

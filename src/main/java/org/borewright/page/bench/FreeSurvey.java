@@ -25,15 +25,7 @@ import org.borewright.page.bench.sheet.Sheet;
 @Produces(Page.MEDIA_TYPE)
 public class FreeSurvey {
 
-    private static final SurveySheets.Task TASK = new SurveySheets.Task(
-            "Survey",
-            "For no order: it is answered, and not kept.",
-            "/bench/survey",
-            "What does it say?",
-            "",
-            true,
-            false,
-            null);
+    private static final SurveySheets.Task TASK = new SurveySheets.Task(Occasion.NO_ORDER, "", true, false, null);
 
     private final SurveySheets sheets;
     private final MatchResource matches;

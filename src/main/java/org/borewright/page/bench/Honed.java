@@ -22,6 +22,9 @@ import org.borewright.page.bench.sheet.Sheet;
  */
 record Honed(Answer plan, Form form, Optional<Answer> judged) {
 
+    /** The field in which whoever fitted the rings says whether they are filed. */
+    static final String RINGS_FILED = "truth:/ringsFiled";
+
     /** Of the papers of an order. */
     static Honed of(Folder folder, EngineAnswer engine) {
         List<String> cylinders = SurveySheets.cylinders(engine);

@@ -2,8 +2,9 @@ package org.borewright.page.bench;
 
 import java.util.Locale;
 
-/** What the holes of an order are surveyed for: each a move that is sent the body of a match. */
+/** What holes are surveyed for. Those of an order are each a move that is sent the body of a match. */
 enum Occasion {
+    NO_ORDER("Survey", "What does it say?", "For no order: it is answered, and not kept."),
     SURVEY("Survey", "Keep the survey", "How the holes were found."),
     DID_NOT_CLEAN_UP(
             "Did not clean up",
@@ -39,8 +40,15 @@ enum Occasion {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** What the sheet of an order is for. */
-    SurveySheets.Task of(String order, boolean open) {
-        return new SurveySheets.Task(title, lead, "/orders/" + order + "/" + path(), button, order, open, false, null);
+    String title() {
+        return title;
+    }
+
+    String button() {
+        return button;
+    }
+
+    String lead() {
+        return lead;
     }
 }

@@ -108,13 +108,12 @@ public class OrderSurvey {
     }
 
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {
-        SurveySheets.Task task = occasion.of(Long.toString(folder.order().number()), folder.may(occasion.move()))
-                .after(isBored(folder, occasion));
-        return standing(folder, occasion).map(task::instead).orElse(task);
-    }
-
-    private static Optional<Kept> standing(Folder folder, Occasion occasion) {
-        return occasion == Occasion.SURVEY ? Kept.of(folder) : Optional.empty();
+        return new SurveySheets.Task(
+                occasion,
+                Long.toString(folder.order().number()),
+                folder.may(occasion.move()),
+                isBored(folder, occasion),
+                occasion == Occasion.SURVEY ? Kept.of(folder).orElse(null) : null);
     }
 
     private static boolean isBored(Folder folder, Occasion occasion) {

@@ -49,7 +49,8 @@ class SurveySheets {
             "number:/pistonTemperature",
             "number:/deckFlatness",
             "number:/deckSkim",
-            "number:/skimmedBefore");
+            "number:/skimmedBefore",
+            Honed.RINGS_FILED);
 
     private final EngineLookup engines;
     private final GaugeLookup gauges;
@@ -64,33 +65,42 @@ class SurveySheets {
     /**
      * What a sheet is for.
      *
-     * @param title of the page
-     * @param lead what is entered, in a sentence
-     * @param action where it is sent to
-     * @param button that sends it
+     * @param occasion of the survey
      * @param order its number; empty for a sheet of no order
      * @param open whether it may be filled in
      * @param bored whether the bar may have been in its holes, so that what it reached is asked for
      * @param kept the survey that stands, where a new one would take its place
      */
     record Task(
-            String title,
-            String lead,
-            String action,
-            String button,
+            Occasion occasion,
             String order,
             boolean open,
             boolean bored,
             @Nullable Kept kept) {
 
-        /** The same where the bar may have been in the holes. */
-        Task after(boolean bar) {
-            return new Task(title, lead, action, button, order, open, bar, kept);
+        /** Of the page. */
+        public String title() {
+            return occasion.title();
         }
 
-        /** The same where a survey stands: what is sent then must not look as if the first were still to be sent. */
-        Task instead(Kept of) {
-            return new Task(title, lead, action, "Survey anew", order, open, bored, of);
+        /** What is entered, in a sentence. */
+        public String lead() {
+            return occasion.lead();
+        }
+
+        /** Where it is sent to. */
+        public String action() {
+            return order.isEmpty() ? "/bench/survey" : "/orders/" + order + "/" + occasion.path();
+        }
+
+        /** What sends it; where a survey stands it must not look as if the first were still to be sent. */
+        public String button() {
+            return kept == null ? occasion.button() : "Survey anew";
+        }
+
+        /** Whether the engine leaves if all is well, so that whoever fitted the rings must say if they are filed. */
+        public boolean isLast() {
+            return occasion == Occasion.FINISH;
         }
     }
 

@@ -197,6 +197,7 @@ class HostileFieldsTest {
                         .with("/gauge/calibratedOn", "\"2025-11-03\"")
                         .with("/gauge/due", "\"2026-11-03\"")
                         .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
+                        .with("/ringsFiled", "true")
                         .with("/cylinders/0/readingsChecked", "true")
                         .with("/cylinders/1/sleevedBefore", "false")
                         .with("/cylinders/1/sleeveOutside", "83")
@@ -212,6 +213,7 @@ class HostileFieldsTest {
             @Override
             SampleRequest whole() {
                 return MATCH.whole()
+                        .with("/ringsFiled", "nothing")
                         .with("/condition", "nothing")
                         .with("/presentSize", "nothing")
                         .with("/askedSize", "nothing")

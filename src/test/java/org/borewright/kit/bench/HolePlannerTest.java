@@ -15,10 +15,12 @@ import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bench.BenchHold.Reason;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -208,7 +210,7 @@ class HolePlannerTest {
         assertThat(plan.readiness()).isEqualTo(Readiness.READY);
         assertThat(plan.holes())
                 .flatExtracting(HolePlan::ringGaps)
-                .extracting(RingGapIn::fileTo)
+                .extracting(gap -> gap.fileTo().map(Limits::least))
                 .containsOnly(Optional.of(mm("0.200")))
                 .hasSize(2);
     }

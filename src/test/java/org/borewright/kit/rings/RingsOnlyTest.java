@@ -73,6 +73,7 @@ class RingsOnlyTest {
     private Optional<Ridge> ridge = Optional.of(Ridge.OFF);
     private Optional<Glaze> glaze = Optional.of(Glaze.BROKEN);
 
+    private Optional<Boolean> ringsFiled = Optional.empty();
     private Deck deck = TwinShop.skimmed("0");
 
     private static Grid grid(String rows) {
@@ -99,8 +100,9 @@ class RingsOnlyTest {
                 new CylinderSurvey("1", read, Wall.UNKNOWN, findings),
                 new CylinderSurvey("2", grid(LIKEWISE), Wall.UNKNOWN, List.of()));
         MatchRequest plain = shop.request(condition, present, surveys);
-        return shop.ask(
-                Requests.seen(plain.with(deck), List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD"))));
+        MatchRequest seen =
+                Requests.seen(plain.with(deck), List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD")));
+        return shop.ask(Requests.filed(seen, ringsFiled));
     }
 
     private RingsOnly ask() {
@@ -109,6 +111,36 @@ class RingsOnlyTest {
 
     private static String open(RingsOnly rings) {
         return String.join(", ", rings.open());
+    }
+
+    /**
+     * The groove wants 0.200 mm; the smallest place, 70.025 mm, leaves the ring π · 0.025 = 0.0785 more than in its gauge. What must be filed
+     * is asked for once it is told either way, and then never rules rings only out.
+     */
+    @ParameterizedTest(name = "a ring of {0}, filed: {1}: {2}")
+    @CsvSource(useHeadersInDisplayName = true, nullValues = "-", textBlock = """
+            AS MADE, FILED, CERTAINTY, ASKED,                                 FILE TO
+            0.100,   -,     CERTAIN,   -,                                     0.200
+            0.100,   false, POSSIBLE,  least ring gap of a ring to be filed,  0.200
+            0.100,   true,  CERTAIN,   -,                                     0.200
+            0.115,   false, POSSIBLE,  least ring gap of a ring to be filed,  0.200
+            0.115,   true,  CERTAIN,   -,                                     0.200
+            0.300,   false, CERTAIN,   -,                                     -
+            """)
+    void ringsThatAreToBeFiledWantAWordBeforeTheEngineLeaves(
+            Length made, Boolean filed, Certainty certainty, String asked, Length fileTo) {
+        shop.gapOfRings("standard", made, mm("0.254"));
+        ringsFiled = Optional.ofNullable(filed);
+
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty()).isEqualTo(certainty);
+        assertThat(open(rings)).isEqualTo(Optional.ofNullable(asked).orElse(""));
+        assertThat(rings.holes())
+                .flatExtracting(RingsInHole::ringGaps)
+                .extracting(gap -> gap.fileTo().map(Limits::least))
+                .containsOnly(Optional.ofNullable(fileTo))
+                .hasSize(2);
     }
 
     /** The ring set itself, what its kit is short of, or gaskets that leave the pistons their room; nothing where rings only is ruled out. */

@@ -410,6 +410,9 @@ class BenchPagesTest {
             assertThat(seen("/orders/" + order + "/" + move).asString()).contains("New rings, before");
             assertThat(seen("/orders/" + order + "/hone").asString()).doesNotContain("finished and signed");
             Map<String, String> form = filledIn("/orders/" + order + "/" + move);
+            assertThat(form.containsKey("truth:/ringsFiled"))
+                    .as("whether they are filed is asked as it leaves")
+                    .isEqualTo(move.equals("finish"));
             form.put("by", "Ada");
             posted("/orders/" + order + "/" + move, form).then().statusCode(303);
             assertThat(filledIn("/orders/" + order + "/did-not-clean-up"))
@@ -614,7 +617,7 @@ class BenchPagesTest {
         assertThat(form).containsEntry("truth:/ringsFiled", "");
 
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
-                .contains("Hold: A ring must be filed for its hole", "<b>file to at least 0.204 mm</b>")
+                .contains("Hold: A ring must be filed for its hole", "<b>file to 0.204 to 0.")
                 .contains("Try each ring square at the narrowest place of its hole")
                 .contains("then say that it is done")
                 .doesNotContain("(ringsFiled)", "fileTo");

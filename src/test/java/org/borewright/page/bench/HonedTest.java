@@ -12,7 +12,7 @@ class HonedTest {
 
     private static final Answer PLAN = Answer.of("""
             {"holes":[{"ringGaps":[{"groove":"top","ringSet":"R-1"},
-             {"groove":"top","ringSet":"R-2","fileTo":{"value":"0.204","nm":"204000"}}]}]}""");
+             {"groove":"top","ringSet":"R-2","fileTo":{"least":{"value":"0.204","nm":"204000"},"greatest":{"value":"0.5","nm":"500000"}}}]}]}""");
 
     /** Whoever signs is not asked of rings that were not sold; where nobody knows which were, of all. */
     @ParameterizedTest

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.hole.PresentPistonAnswer;
+import org.borewright.api.match.answer.hole.RingGapAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -40,6 +41,7 @@ public record RingsOnlyAnswer(
      * @param cylinder its name
      * @param certainty whether they will
      * @param presentPiston as measured; absent where it was not, or its design is not known
+     * @param ringGaps at its smallest and its largest place; absent where they cannot be known
      * @param checks every condition
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -47,6 +49,7 @@ public record RingsOnlyAnswer(
             String cylinder,
             String certainty,
             @Nullable PresentPistonAnswer presentPiston,
+            @Nullable List<RingGapAnswer> ringGaps,
             List<Stencil<ShownCheck>> checks) {
 
         static RingsInHoleAnswer of(RingsInHole hole, Stencils stencils) {
@@ -56,6 +59,7 @@ public record RingsOnlyAnswer(
                     hole.piston()
                             .map(piston -> PresentPistonAnswer.of(piston, stencils.unit()))
                             .orElse(null),
+                    hole.ringGaps().isEmpty() ? null : RingGapAnswer.of(hole.ringGaps(), stencils.unit()),
                     stencils.checks(hole.checks()));
         }
     }

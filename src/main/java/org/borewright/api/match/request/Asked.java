@@ -13,4 +13,10 @@ import org.borewright.measure.LengthUnit;
  * @param request what is asked
  * @param unit the question was put in, and is to be answered in
  */
-public record Asked(Catalogue catalogue, FitTable fits, MatchRequest request, LengthUnit unit) {}
+public record Asked(Catalogue catalogue, FitTable fits, MatchRequest request, LengthUnit unit) {
+
+    /** The same with another request. */
+    public Asked with(MatchRequest other) {
+        return new Asked(catalogue, fits, other, unit);
+    }
+}

@@ -76,6 +76,7 @@ public class EstimateReader {
                 DeckReader.read(opening.top(), opening.ruler()),
                 Optional.empty(),
                 holes.stream().map(CylinderAsked::asFound).toList(),
+                Optional.empty(),
                 opening.on());
     }
 

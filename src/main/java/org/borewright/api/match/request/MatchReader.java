@@ -36,7 +36,8 @@ public class MatchReader {
                 "deckSkim",
                 "skimmedBefore",
                 "askedSize",
-                "cylinders");
+                "cylinders",
+                "ringsFiled");
         MatchRequest request = request(opening);
         opening.faults().raise();
         return new Asked(
@@ -59,6 +60,7 @@ public class MatchReader {
                 DeckReader.read(opening.top(), opening.ruler()),
                 opening.size(opening.at("askedSize")),
                 holes.stream().map(CylinderAsked::asFound).toList(),
+                opening.at("ringsFiled").truth(),
                 opening.on());
     }
 

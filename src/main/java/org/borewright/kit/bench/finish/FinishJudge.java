@@ -19,8 +19,8 @@ import org.borewright.fit.Unchecked;
 import org.borewright.kit.bench.BenchHold;
 import org.borewright.kit.bench.BenchHolds;
 import org.borewright.kit.bench.PistonInHand;
-import org.borewright.kit.bench.RingGapIn;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Hole;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
@@ -130,7 +130,8 @@ final class FinishJudge {
     private static Judgement judgement(List<Check> checks, Optional<PistonInHand> piston) {
         if (piston.filter(measured -> !measured.mayBeFitted()).isPresent()
                 || !Check.ended(checks, Outcome.OUT).isEmpty()
-                || !Check.ended(checks, Outcome.UNKNOWN).isEmpty()) {
+                || !Check.ended(checks, Outcome.UNKNOWN).isEmpty()
+                || Check.holding(checks).stream().anyMatch(check -> check.rule() == Rule.RING_FILED)) {
             return Judgement.HOLD;
         }
         return Check.ended(checks, Outcome.TOO_CLOSE).isEmpty()

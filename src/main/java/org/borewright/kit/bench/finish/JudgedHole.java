@@ -8,7 +8,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.kit.bench.PistonInHand;
-import org.borewright.kit.bench.RingGapIn;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Hole;
 import org.borewright.measure.Limits;
 import org.borewright.measure.survey.BoreShape;

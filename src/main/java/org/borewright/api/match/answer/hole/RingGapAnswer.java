@@ -1,11 +1,9 @@
-package org.borewright.api.bench.answer;
+package org.borewright.api.match.answer.hole;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
-import org.borewright.api.shown.Flattery;
-import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
-import org.borewright.kit.bench.RingGapIn;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -15,24 +13,23 @@ import org.jspecify.annotations.Nullable;
  * @param ringSet the set it is of
  * @param groove its groove
  * @param gap least and greatest, of the ring as it is made
- * @param fileTo the least gap, which its ends are filed to; absent where nothing is to be filed off them
+ * @param fileTo what its ends are filed to at the narrowest place; absent where nothing is to be filed off them
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-record SetGapAnswer(
+public record RingGapAnswer(
         String ringSet,
         String groove,
         ShownLimits gap,
-        @Nullable ShownLength fileTo) {
+        @Nullable ShownLimits fileTo) {
 
-    static List<SetGapAnswer> of(List<RingGapIn> gaps, LengthUnit unit) {
+    /** The gaps of some rings. */
+    public static List<RingGapAnswer> of(List<RingGapIn> gaps, LengthUnit unit) {
         return gaps.stream()
-                .map(gap -> new SetGapAnswer(
+                .map(gap -> new RingGapAnswer(
                         gap.rings().text(),
                         gap.groove(),
                         ShownLimits.ofRange(gap.gap(), unit),
-                        gap.fileTo()
-                                .map(least -> ShownLength.of(least, unit, Flattery.LOWER_LIMIT))
-                                .orElse(null)))
+                        gap.fileTo().map(limits -> ShownLimits.of(limits, unit)).orElse(null)))
                 .toList();
     }
 }

@@ -1,4 +1,4 @@
-package org.borewright.kit.bench;
+package org.borewright.kit.choice;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,21 +8,18 @@ import org.borewright.catalog.RingSet;
 import org.borewright.fit.RingGap;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
-import org.borewright.kit.choice.Choice;
-import org.borewright.kit.choice.Outfit;
-import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 
 /**
- * The gap of one ring in a range of holes.
+ * The gap of one ring in a hole, or in a range of them.
  *
  * @param rings the set it is of
  * @param groove its groove
  * @param gap least and greatest, of the ring as it is made
- * @param fileTo the least gap, which its ends are filed to; empty where nothing is to be filed off them
+ * @param fileTo what its ends are filed to at the narrowest place; empty where nothing is to be filed off them
  */
-public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Length> fileTo) {
+public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Limits> fileTo) {
 
     /** The gaps of all rings of some sets on a piston. */
     public static List<RingGapIn> of(Limits holes, Uncertainty uncertainty, List<RingSet> sets, PistonShape piston) {
@@ -38,7 +35,7 @@ public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Le
         return gaps;
     }
 
-    private static Optional<Length> fileTo(Limits holes, Uncertainty uncertainty, RingShape ring, PistonShape piston) {
+    private static Optional<Limits> fileTo(Limits holes, Uncertainty uncertainty, RingShape ring, PistonShape piston) {
         return piston.grooves().stream()
                 .filter(groove -> groove.name().equals(ring.groove()))
                 .findFirst()
