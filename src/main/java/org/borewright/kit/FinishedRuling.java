@@ -15,12 +15,13 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
+import org.borewright.measure.Limits;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.NotMeasured;
 
 /**
  * Rules on finished holes: one size whose clearance windows hold them all, nearest to target. Holes that differ are held, with their groups
- * and the size that brings them together.
+ * and the size that brings them together. Beside a hole that nobody measured the size of the others is named, and held.
  */
 final class FinishedRuling {
 
@@ -35,17 +36,22 @@ final class FinishedRuling {
     /** The ruling, before the checks of the size it names are asked. */
     Ruling rule(Optional<Size> asked) {
         List<Hold> holds = new ArrayList<>(Hold.toPutRight(holes));
-        List<Hold> unread = new ArrayList<>(Hold.onQueries(holes));
-        Hold.where(Hold.Reason.NOT_MEASURED, holes, hole -> hole.at20() instanceof NotMeasured)
-                .ifPresent(unread::add);
-        if (!unread.isEmpty()) {
-            return Ruling.without(Verdict.HOLD, all(holds, unread));
+        List<Hold> queries = Hold.onQueries(holes);
+        holds.addAll(queries);
+        Hold.where(Hold.Reason.NOT_MEASURED, holes, FinishedRuling::isNotMeasured)
+                .ifPresent(holds::add);
+        if (!queries.isEmpty() || holes.stream().allMatch(FinishedRuling::isNotMeasured)) {
+            return Ruling.without(Verdict.HOLD, holds);
         }
         Optional<SizeRow> wanted = asked.flatMap(size -> SizeRow.bestAt(size, table));
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }
         return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
+    }
+
+    private static boolean isNotMeasured(Hole hole) {
+        return hole.at20() instanceof NotMeasured;
     }
 
     /** The size that holds all of them as they are, though it may want parts; else what they must be cut to. */
@@ -118,6 +124,7 @@ final class FinishedRuling {
                         Hold.Reason.READING_TOO_CLOSE,
                         holes,
                         hole -> open.contains(hole.name())
+                                && !isNotMeasured(hole)
                                 && !hole.survey().has(Finding.Weight.HOLD)
                                 && !named.test(hole))
                 .ifPresent(holds::add);
@@ -148,15 +155,15 @@ final class FinishedRuling {
 
     /** The largest hole; of several alike each. */
     private List<String> largest() {
-        Length most = holes.stream().map(FinishedRuling::diameter).reduce(Length.ZERO, Length::max);
+        Length most = holes.stream().flatMap(hole -> diameter(hole).stream()).reduce(Length.ZERO, Length::max);
         return holes.stream()
-                .filter(hole -> diameter(hole).equals(most))
+                .filter(hole -> diameter(hole).equals(Optional.of(most)))
                 .map(Hole::name)
                 .toList();
     }
 
-    private static Length diameter(Hole hole) {
-        return hole.diameters().orElseThrow().greatest();
+    private static Optional<Length> diameter(Hole hole) {
+        return hole.diameters().map(Limits::greatest);
     }
 
     /**
@@ -183,6 +190,7 @@ final class FinishedRuling {
 
     private Length worstOffTarget(SizeRow row) {
         return IntStream.range(0, holes.size())
+                .filter(i -> !isNotMeasured(holes.get(i)))
                 .mapToObj(i ->
                         FinishedHoles.offTarget(holes.get(i), row.holes().get(i).piston()))
                 .reduce(Length.ZERO, Length::max);

@@ -263,15 +263,26 @@ class HoldsMatchTest {
         assertThat(match.ruling().holds()).extracting(Hold::reason).doesNotContain(Hold.Reason.CLEARANCE_TOO_CLOSE);
     }
 
-    /** Beside another that fits, and beside one that is larger than any piston runs in. */
+    /**
+     * Beside another that fits, one that fits another size, one that no size holds as it is, one that is larger than any piston runs in, and
+     * one that nobody measured either.
+     */
     @ParameterizedTest
-    @CsvSource({"70.010", "71.100", "-"})
-    void aFinishedHoleThatNobodyMeasuredHasNoSize(String other) {
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            OTHER,  VERDICT,         SIZE,     SAID
+            70.010, HOLD,            standard, NOT_MEASURED 1
+            70.510, HOLD,            +0.50,    NOT_MEASURED 1
+            70.100, NO_CERTAIN_SIZE, -,        NOT_MEASURED 1
+            71.100, NO_COMMON_SIZE,  -,        NOT_MEASURED 1; NO_COMMON_SIZE 2
+            -,      HOLD,            -,        NOT_MEASURED 1 2
+            """)
+    void besideAFinishedHoleThatNobodyMeasuredTheSizeOfTheOtherIsHeld(
+            String other, Verdict verdict, String size, String said) {
         Match match = new TwinShop().finished("-", other);
 
-        assertThat(match.ruling().verdict()).isEqualTo(Verdict.HOLD);
-        assertThat(TwinShop.named(match)).isEqualTo("-");
-        assertThat(said(match)).containsExactly(other.equals("-") ? "NOT_MEASURED 1 2" : "NOT_MEASURED 1");
+        assertThat(match.ruling().verdict()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(String.join("; ", said(match))).isEqualTo(said);
     }
 
     /** A wall that is never bored needs no size when new: what runs in it is asked of it as it is. 69.993 lies within U of the least clearance. */

@@ -187,6 +187,41 @@ class OrderBenchScenarioTest {
                 .body("errors.wayOut", everyItem(containsString("which number each piston bears")));
     }
 
+    /** The customer has a price before the second barrel arrives; nothing is confirmed before it did. */
+    @Test
+    void besideAFinishedHoleThatNobodyMeasuredTheOtherIsQuotedOnCondition() {
+        String first = "{\"cylinder\":\"1\",\"diameter\":71.210}";
+        String second = ",{\"cylinder\":\"2\"}]}";
+        String asked =
+                "{\"engine\":\"TORRESK-P2\",\"unit\":\"mm\",\"condition\":\"finished\",\"temperature\":20,\"gauge\":{\"name\":\"BG-1\"},"
+                        + "\"deckFlatness\":0.01,\"skimmedBefore\":0,\"cylinders\":[";
+        Orders order = Orders.opened("TORRESK-P2", "rebuild", "OB-" + ++tags);
+        order.does("survey", asked + first + second).statusCode(200);
+
+        order.does("quotes", "{}")
+                .statusCode(201)
+                .body("offer.way", equalTo("pistons for finished holes"))
+                .body("offer.size", equalTo("standard"))
+                .body("offer.match.verdict", equalTo("hold"))
+                .body("offer.match.holds.reason", contains("not measured"))
+                .body("offer.conditions", hasItem("Cylinder 2 was not measured."));
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        String pistons = asked.replace(
+                        "\"deckFlatness\"", "\"size\":\"standard\",\"pistonTemperature\":20,\"deckFlatness\"")
+                .replace(
+                        "\"cylinders\"",
+                        "\"pistons\":[{\"tag\":\"A\",\"number\":\"NH-TP2-000A\",\"diameter\":71.160,\"mass\":268},"
+                                + "{\"tag\":\"B\",\"number\":\"NH-TP2-000A\",\"diameter\":71.162,\"mass\":268}],\"cylinders\"");
+        order.does("confirm", pistons + first + second)
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"))
+                .body("detail", containsString("cylinder 2"));
+        order.does("confirm", pistons + first + ",{\"cylinder\":\"2\",\"diameter\":71.212}]}")
+                .statusCode(409)
+                .body("type", equalTo("/problems/bench-holds"));
+    }
+
     @Test
     void whatIsConfirmedTellsTheJudgementAndItsPaper() {
         Orders order = accepted();

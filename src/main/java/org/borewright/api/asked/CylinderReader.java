@@ -1,7 +1,6 @@
 package org.borewright.api.asked;
 
 import java.util.Optional;
-import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Wall;
@@ -11,15 +10,14 @@ import org.borewright.measure.survey.Wall.Reach;
  * Reads one hole.
  *
  * @param ruler for its lengths
- * @param condition worn or finished
  */
-public record CylinderReader(Ruler ruler, Condition condition) {
+public record CylinderReader(Ruler ruler) {
 
     private static final Length WIDEST_SLEEVE = Length.ofMicrometres(500_000);
 
     /** The hole; one of no name where it cannot be read, which is noted. */
     public CylinderSurvey read(Place place) {
-        return new SurveyReader(ruler, condition == Condition.FINISHED)
+        return new SurveyReader(ruler)
                 .read(
                         place,
                         this::wall,

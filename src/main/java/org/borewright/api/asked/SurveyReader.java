@@ -18,9 +18,8 @@ import org.borewright.measure.survey.Wall;
  * Reads what was measured of a hole and seen in it.
  *
  * @param ruler for its lengths
- * @param finished whether the hole is finished, and so must have been measured
  */
-public record SurveyReader(Ruler ruler, boolean finished) {
+public record SurveyReader(Ruler ruler) {
 
     /** A wall thicker than this is no wall of a cylinder, and a defect deeper than this no defect in one. */
     static final Length THICKEST_WALL = Length.ofMicrometres(50_000);
@@ -79,9 +78,6 @@ public record SurveyReader(Ruler ruler, boolean finished) {
         Place grid = place.at("grid");
         if (diameter.isGiven() && grid.isGiven()) {
             grid.fault(ProblemType.WRONG_FORM, "A single diameter and a grid are both given.", "one of the two");
-        }
-        if (!diameter.isGiven() && !grid.isGiven() && finished) {
-            diameter.need("A finished hole is matched by its diameter, and none is given.");
         }
         return grid.isGiven()
                 ? new GridReader(ruler).read(grid)

@@ -79,15 +79,14 @@ public class BenchReader {
     /** None need be measured while all are still to be honed. */
     private static List<CylinderSurvey> cylinders(Opening opening, Condition condition) {
         Place place = opening.at("cylinders");
-        boolean finished = condition == Condition.FINISHED;
-        if (!place.isGiven() && !finished) {
+        if (!place.isGiven() && condition == Condition.WORN) {
             return opening.engine().stream()
                     .flatMap(engine -> engine.cylinders().stream())
                     .map(Cylinder::name)
                     .map(CylinderSurvey::unsurveyed)
                     .toList();
         }
-        SurveyReader hole = new SurveyReader(opening.ruler(), finished);
+        SurveyReader hole = new SurveyReader(opening.ruler());
         return new CylindersReader<>(hole::read, CylinderSurvey::unsurveyed, opening.engine()).read(place);
     }
 }

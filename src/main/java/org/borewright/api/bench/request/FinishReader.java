@@ -104,7 +104,7 @@ public class FinishReader {
     }
 
     private static List<Fitted> fitted(Opening opening, PistonsReader pistons) {
-        SurveyReader hole = new SurveyReader(opening.ruler(), false);
+        SurveyReader hole = new SurveyReader(opening.ruler());
         return new CylindersReader<>(place -> fitted(hole, pistons, place), Fitted::missing, opening.engine())
                 .read(opening.at("cylinders"));
     }

@@ -4,7 +4,6 @@ import org.borewright.api.asked.CylinderReader;
 import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.kit.request.AsFound;
-import org.borewright.kit.request.Condition;
 import org.borewright.measure.survey.CylinderSurvey;
 
 /**
@@ -16,8 +15,8 @@ import org.borewright.measure.survey.CylinderSurvey;
 record CylinderAsked(CylinderSurvey survey, AsFound asFound) {
 
     /** Reads the holes of a request. */
-    static CylindersReader<CylinderAsked> reader(Opening opening, Condition condition) {
-        CylinderReader surveys = new CylinderReader(opening.ruler(), condition);
+    static CylindersReader<CylinderAsked> reader(Opening opening) {
+        CylinderReader surveys = new CylinderReader(opening.ruler());
         AsFoundReader seen = AsFoundReader.of(opening);
         return new CylindersReader<>(
                 place -> new CylinderAsked(surveys.read(place), seen.read(place)),

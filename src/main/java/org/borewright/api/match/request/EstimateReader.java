@@ -58,7 +58,7 @@ public class EstimateReader {
     }
 
     private static MatchRequest request(Opening opening, PresentSize stamped) {
-        CylindersReader<CylinderAsked> cylinders = CylinderAsked.reader(opening, Condition.WORN);
+        CylindersReader<CylinderAsked> cylinders = CylinderAsked.reader(opening);
         List<CylinderAsked> holes = opening.at("cylinders").isGiven()
                 ? cylinders.read(opening.at("cylinders"))
                 : opening.engine().stream()

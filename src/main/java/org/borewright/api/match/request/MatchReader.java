@@ -50,7 +50,7 @@ public class MatchReader {
     private static MatchRequest request(Opening opening) {
         Condition condition = condition(opening.at("condition"));
         Measuring measuring = opening.ofHoles();
-        List<CylinderAsked> holes = CylinderAsked.reader(opening, condition).read(opening.at("cylinders"));
+        List<CylinderAsked> holes = CylinderAsked.reader(opening).read(opening.at("cylinders"));
         return new MatchRequest(
                 condition,
                 presentSize(opening),
