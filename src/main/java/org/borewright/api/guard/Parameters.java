@@ -105,6 +105,11 @@ public final class Parameters {
         return unit.orElse(LengthUnit.MILLIMETRE);
     }
 
+    /** Whether nothing was wrong with what was read so far. */
+    public boolean isWithoutFault() {
+        return faults.none();
+    }
+
     /** Notes a parameter that is needed and was left out: to leave it out is no way out of that. */
     public void missing(String name, String reason, String limit, String wayOut) {
         faults.add(

@@ -54,8 +54,9 @@ final class Conditions {
             unknown(Rule.GROOVES, "clean the grooves and try a new ring in each: are they good or worn?");
     private static final Check NO_RING =
             unknown(Rule.SERVICE_RING_GAP, "find out which piston is in the hole: its rings are not known before");
-    static final Check NO_RING_SUPPLIED =
-            unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size that fits this piston is supplied");
+    static final Check NO_RING_SUPPLIED = unknown(
+            Rule.SERVICE_RING_GAP,
+            "no ring set of the present size is supplied with pin and clips that fit this piston");
     static final Check NO_RING_AT_ALL =
             unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size is supplied for any piston of this engine");
     private static final Check NO_GRID = unknown(

@@ -14,6 +14,7 @@ import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.kit.request.PresentSize;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -95,12 +96,20 @@ public class OrderSurvey {
                 occasion == Occasion.SURVEY || occasion == Occasion.FINISH ? last.map(Answer::of) : Optional.empty());
     }
 
-    /** Holes that are no longer as they were: how they were measured stays; once a bar may have been in them no finish of before does. */
+    /**
+     * Holes that are no longer as they were: how they were measured stays; once a bar may have been in them no finish of before does, and
+     * what was signed is the size they have.
+     */
     private static Form begun(Form former, Folder folder, Occasion occasion) {
+        if (occasion != Occasion.DID_NOT_CLEAN_UP) {
+            return former;
+        }
         boolean cut = folder.isConfirmed() && !folder.isRingsOnly();
-        return occasion == Occasion.DID_NOT_CLEAN_UP
-                ? former.only(name -> !isMeasured(name) && !(cut && name.endsWith(LAST_FINISH)))
-                : former;
+        Form unread = former.only(name -> !isMeasured(name) && !(cut && name.endsWith(LAST_FINISH)));
+        return cut && !folder.isOnTheBench()
+                ? unread.with("/presentSize/size", folder.size().orElse(""))
+                        .with("/presentSize/knownFrom", PresentSize.KnownFrom.RECORD.label())
+                : unread;
     }
 
     private static boolean isMeasured(String name) {

@@ -2,11 +2,13 @@ package org.borewright.api.order;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,6 +191,21 @@ class HostileOrdersTest {
     @ValueSource(strings = {"from=2000-01-01&to=2099-12-31", "from=2099-12-31", "to=2000-01-01"})
     void theFirstDayAndTheLastAreLookedFor(String days) {
         assertThat(given().get("/api/orders?" + days).statusCode()).isEqualTo(200);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "get    | /api/orders?from=2026-03-02&to=2026-03-01                 | to | The last day is before the first.",
+                "delete | /api/hooks/00000000-0000-0000-0000-000000000001?by=A&by=B | by | The parameter is given 2 times.",
+            })
+    void aParameterThatCannotBeMeantIsToldOnce(String method, String path, String parameter, String told) {
+        given().request(method.strip().toUpperCase(Locale.ROOT), path)
+                .then()
+                .statusCode(400)
+                .body("errors.pointer", contains(parameter))
+                .body("errors.reason", contains(told));
     }
 
     /** Notes may have lines. */

@@ -109,7 +109,7 @@ class LadderTest {
     @ParameterizedTest(name = "{1} is {2}, hole {0}: {3}")
     @CsvSource({
         "70.060, R-STD, to be had, ''",
-        "70.060, R-STD, never made, no ring set of the present size that fits this piston is supplied",
+        "70.060, R-STD, never made, no ring set of the present size is supplied with pin and clips that fit this piston",
         "70.060, R-STD, the last, 'ring set R-STD (needed 2, on the shelf 1)'",
         "70.060, CLIP-1, the last, 'clip CLIP-1 (needed 4, on the shelf 1)'",
         "70.060, GK-1, too low, no gasket kit fits this size",

@@ -102,7 +102,7 @@ class ConditionsTest {
     @ParameterizedTest(name = "{0}, pistons known {1}, rings supplied {2}: {3}")
     @CsvSource(delimiter = '|', textBlock = """
             70.060 70.045 / 70.050 70.040 / 70.030 70.025 | false | false | find out which piston is in the hole: its rings are not known before
-            70.060 70.045 / 70.050 70.040 / 70.030 70.025 | true  | false | no ring set of the present size that fits this piston is supplied
+            70.060 70.045 / 70.050 70.040 / 70.030 70.025 | true  | false | no ring set of the present size is supplied with pin and clips that fit this piston
             70.060 70.045 / 70.050 70.040 / 70.030 70.025 | true  | true  | 0.638496 mm
             70.060 70.045 / 70.050 70.040                 | true  | true  | measure the hole along two axes at three depths at the least, over the travel of the rings
             70.060                                        | true  | true  | measure the hole along two axes at three depths at the least, over the travel of the rings

@@ -147,7 +147,7 @@ class RingsOnlyTest {
     @ParameterizedTest(name = "{0} {1}: {2}")
     @CsvSource({
         "R-STD, to be had, ''",
-        "R-STD, never made, no ring set of the present size that fits this piston is supplied",
+        "R-STD, never made, no ring set of the present size is supplied with pin and clips that fit this piston",
         "R-STD, never made for pistons that nobody knows, no ring set of the present size is supplied for any piston of this engine",
         "PIN-1, never made for pistons that nobody knows, ''",
         "R-STD, the last, 'ring set R-STD (needed 2, on the shelf 1)'",

@@ -629,10 +629,13 @@ class BenchPagesTest {
         posted(path, form).then().statusCode(303);
         assertThat(given().get("/api/orders/" + order.number()).<String>path("state"))
                 .isEqualTo("finished");
-        assertThat(filledIn("/orders/" + order.number() + "/did-not-clean-up")
-                        .getOrDefault("number:/cylinders/0/lastFinish", ""))
+        Map<String, String> anew = filledIn("/orders/" + order.number() + "/did-not-clean-up");
+        assertThat(anew.getOrDefault("number:/cylinders/0/lastFinish", ""))
                 .as("the record of the block knows what was signed")
                 .isEmpty();
+        assertThat(anew)
+                .containsEntry("/presentSize/size", "+0.020 in")
+                .containsEntry("/presentSize/knownFrom", "record");
     }
 
     /** Rings that are not the ones made to be filed are not asked about, until somebody says that it is those that are in. */

@@ -56,7 +56,7 @@ public record Caller(String by, String key, String fingerprint, Optional<Integer
     public static String by(UriInfo called) {
         Parameters parameters = new Parameters(called);
         Optional<String> by = parameters.text("by");
-        if (by.isEmpty()) {
+        if (by.isEmpty() && parameters.isWithoutFault()) {
             parameters.missing(
                     "by",
                     "It is not said who asks for it; every change is written down with a name.",

@@ -28,14 +28,18 @@ public record OrderQuery(OrderRow.Sought sought, int limit) {
 
     /** Reads it. @throws ProblemException if a parameter cannot be used */
     public static OrderQuery read(Parameters parameters) {
+        Optional<LocalDate> from = day(parameters, "from");
+        Optional<LocalDate> to = day(parameters, "to");
+        from.filter(first -> to.filter(first::isAfter).isPresent())
+                .ifPresent(first -> parameters.fault("to", "The last day is before the first.", first + " or later"));
         OrderQuery query = new OrderQuery(
                 new OrderRow.Sought(
                         state(parameters),
                         parameters.text("engine"),
                         parameters.text("customer"),
                         parameters.text("block"),
-                        day(parameters, "from"),
-                        day(parameters, "to"),
+                        from,
+                        to,
                         after(parameters)),
                 parameters.whole("limit", 1, 200, 50));
         parameters.end();
