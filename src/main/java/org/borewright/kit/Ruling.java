@@ -21,7 +21,7 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> w
 
     /** On a size, with what holds so far. */
     static Ruling on(SizeRow row, List<Hold> holds) {
-        return without(Verdict.HOLD, List.of()).with(row, holds);
+        return new Ruling(verdict(holds), Optional.of(row), Optional.empty(), holds);
     }
 
     static Ruling without(Verdict verdict, List<Hold> holds) {
@@ -35,7 +35,11 @@ public record Ruling(Verdict verdict, Optional<SizeRow> row, Optional<SizeRow> w
 
     /** The same on this size with these holds: without one it serves. */
     Ruling with(SizeRow named, List<Hold> all) {
-        return new Ruling(all.isEmpty() ? Verdict.SERVES : Verdict.HOLD, Optional.of(named), wouldServe, all);
+        return new Ruling(verdict(all), Optional.of(named), wouldServe, all);
+    }
+
+    private static Verdict verdict(List<Hold> holds) {
+        return holds.isEmpty() ? Verdict.SERVES : Verdict.HOLD;
     }
 
     /** The same ruling on a size that was asked for, where a smaller one would serve. */

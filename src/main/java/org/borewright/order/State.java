@@ -1,5 +1,8 @@
 package org.borewright.order;
 
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /** Where an order stands. */
 public enum State {
     /** Noted; the block is on its way or on the bench, not measured yet. */
@@ -25,6 +28,11 @@ public enum State {
 
     State(String label) {
         this.label = label;
+    }
+
+    /** The state of that word; empty where there is none. */
+    public static Optional<State> of(String label) {
+        return Stream.of(values()).filter(state -> state.label.equals(label)).findFirst();
     }
 
     /** Whether the customer's yes to a quote stands here. */

@@ -11,12 +11,11 @@ public final class Past {
     private Past() {}
 
     /** The sentence, of an order whose holes are signed; empty before. */
-    public static Optional<String> says(String state) {
-        if (state.equals(State.FINISHED.label())) {
-            return Optional.of("The holes are finished and signed" + RECORD);
-        }
-        return state.equals(State.RELEASED.label())
-                ? Optional.of("It has left, finished and signed" + RECORD)
-                : Optional.empty();
+    public static Optional<String> says(State state) {
+        return switch (state) {
+            case FINISHED -> Optional.of("The holes are finished and signed" + RECORD);
+            case RELEASED -> Optional.of("It has left, finished and signed" + RECORD);
+            case RECEIVED, SURVEYED, QUOTED, ACCEPTED, CONFIRMED, DECLINED, WITHDRAWN -> Optional.empty();
+        };
     }
 }

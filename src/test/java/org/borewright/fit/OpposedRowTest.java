@@ -59,6 +59,11 @@ class OpposedRowTest {
                                 reading(30, Axis.PIN, "70.010"))));
     }
 
+    @Test
+    void thePinMayBeReadBeforeTheThrustFaces() {
+        assertThat(depth(columns(List.of(9, -9, 9), Axis.PIN, Axis.THRUST))).isEqualTo("20");
+    }
+
     @Property
     boolean atMostOneRowIsOpposedAndExchangingAllColumnsChangesNothing(
             @ForAll @Size(min = 1, max = 6) List<@IntRange(min = -3, max = 3) Integer> sides) {

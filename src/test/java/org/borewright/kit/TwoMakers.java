@@ -5,7 +5,6 @@ import static org.borewright.kit.TwinShop.no;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.borewright.catalog.Clip;
 import org.borewright.catalog.Offers;
 import org.borewright.catalog.Parts;
@@ -42,7 +41,7 @@ public final class TwoMakers {
         shop.offer("CLIP-2", "0.50", 40);
     }
 
-    /** The shelf with both makers' designs. */
+    /** The shelf with both makers' designs, the second listed first: nothing goes by the order of a list. */
     public Shelf shelf() {
         Shelf shelf = shop.shelf();
         Parts parts = shelf.parts();
@@ -54,7 +53,7 @@ public final class TwoMakers {
                 shelf.engine(),
                 shelf.sizes(),
                 new Parts(
-                        Stream.of(first, second).toList(),
+                        List.of(second, first),
                         parts.pistons(),
                         parts.ringSets(),
                         parts.pins(),

@@ -65,6 +65,6 @@ public class HoneSheet {
                 folder.size().orElse(null),
                 plan.orElse(null),
                 folder.ringSets(),
-                Past.says(folder.order().state()).orElse(null)));
+                Past.says(folder.state()).orElse(null)));
     }
 }

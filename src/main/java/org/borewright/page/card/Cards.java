@@ -64,7 +64,7 @@ class Cards {
     }
 
     private static String says(OrderRow order, Card.Confirmed plan) {
-        return Past.says(order.state.label())
+        return Past.says(order.state)
                 .orElse(
                         plan.told().containsKey("holes")
                                 ? "The pistons are confirmed: bore and hone each hole to its own figures."

@@ -7,6 +7,9 @@ import static org.borewright.kit.TwinShop.no;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Construction;
+import org.borewright.catalog.Hand;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.catalog.Withdrawal;
@@ -92,6 +95,33 @@ class FitTableTest {
         shop.largestOversize = mm("0.5");
 
         assertThat(fits().plausible().greatest()).isEqualTo(mm("70.550").plus(CommonPractice.believedAbove()));
+    }
+
+    /** What goes into the left hole only does not stand among those of the right. */
+    @Test
+    void eachHoleHasThePistonsThatGoIntoIt() {
+        shop.hands = List.of(Hand.LEFT, Hand.RIGHT);
+        shop.pistons.remove(0);
+        for (Hand hand : shop.hands) {
+            Piston any = TwinShop.piston("P-" + hand, "standard", "0", Optional.empty());
+            shop.pistons.add(new Piston(any.number(), any.design(), any.size(), hand, any.grade(), any.shape()));
+        }
+
+        assertThat(choice("standard").pistons())
+                .extracting(pistons ->
+                        pistons.stream().map(piston -> piston.number().text()).toList())
+                .containsExactly(List.of("P-LEFT"), List.of("P-RIGHT"));
+    }
+
+    /** A wall that is never bored comes to no other size. */
+    @ParameterizedTest
+    @CsvSource({"PLATED, standard, ''", "PLATED, +0.25, NEVER_BORED", "IRON_BARREL, +0.25, ''"})
+    void theSizeOfAWallThatIsNeverBoredStays(Construction construction, String size, String reasons) {
+        shop.construction = construction;
+
+        assertThat(choice(size).blocksAsMade(fits().shelf().engine()))
+                .extracting(block -> block.reason().name())
+                .isEqualTo(reasons.isEmpty() ? List.of() : List.of(reasons));
     }
 
     @Test

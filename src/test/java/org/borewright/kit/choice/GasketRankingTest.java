@@ -2,6 +2,7 @@ package org.borewright.kit.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.borewright.kit.TwinShop.gasket;
+import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,10 @@ import org.borewright.catalog.Gaskets;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.fit.Amount;
+import org.borewright.fit.shape.Crown;
+import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.TwoMakers;
 import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +35,40 @@ class GasketRankingTest {
 
         assertThat(GasketRanking.of(shop.shelf()).ratioAsMade()).contains(standard);
         assertThat(ratio(shop.pistons).units()).isGreaterThan(standard.units());
+    }
+
+    /** 26 mm more from pin to crown than 34 mm, which left half a millimetre to the deck: more than the chamber takes. */
+    @Test
+    void standardPistonsThatLeaveNoRoomTellNoRatio() {
+        shop.pistons.set(0, crowned(shop.pistons.get(0), "60"));
+
+        assertThat(GasketRanking.of(shop.shelf()).ratioAsMade()).isEmpty();
+    }
+
+    @Test
+    void theFirstDesignThatHasPistonsAtStandardTells() {
+        TwoMakers makers = new TwoMakers(shop, "0.25", "40");
+
+        assertThat(GasketRanking.of(makers.shelf()).ratioAsMade()).contains(ratio(List.of(shop.pistons.get(0))));
+    }
+
+    private static Piston crowned(Piston piston, String height) {
+        PistonShape shape = piston.shape();
+        return new Piston(
+                piston.number(),
+                piston.design(),
+                piston.size(),
+                piston.hand(),
+                piston.grade(),
+                new PistonShape(
+                        shape.diameter(),
+                        shape.nominalBore(),
+                        shape.clearance(),
+                        new Crown(mm(height), Length.ZERO, 0),
+                        shape.grooves(),
+                        shape.pinSeat(),
+                        shape.clipSeat(),
+                        shape.mass()));
     }
 
     @Test

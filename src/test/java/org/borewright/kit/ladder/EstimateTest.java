@@ -263,7 +263,7 @@ class EstimateTest {
         TwoMakers makers = new TwoMakers(shop, "0.25", "40");
         shop.offer("R2-025", "5", 10);
         AsFound first =
-                Requests.pistonOf(makers.shelf().parts().designs().stream().findFirst());
+                Requests.pistonOf(shop.shelf().parts().designs().stream().findFirst());
         MatchRequest stamped = shop.request(Condition.WORN, "+0.25", surveys("-", "-"));
 
         assertThat(rings(makers, Requests.seen(stamped, List.of(first, first)))).containsExactly("R-025");

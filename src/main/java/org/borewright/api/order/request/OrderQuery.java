@@ -56,9 +56,7 @@ public record OrderQuery(OrderRow.Sought sought, int limit) {
 
     private static Optional<State> state(Parameters parameters) {
         Optional<String> text = parameters.text("state");
-        Optional<State> state = text.flatMap(label -> Stream.of(State.values())
-                .filter(known -> known.label().equals(label))
-                .findFirst());
+        Optional<State> state = text.flatMap(State::of);
         if (text.isPresent() && state.isEmpty()) {
             parameters.fault(
                     "state",

@@ -47,15 +47,19 @@ public record Folder(OrderAnswer order, List<PaperAnswer> papers, Optional<Answe
         return offer.isPresent() && size().isEmpty();
     }
 
+    /** Where the order stands. */
+    public State state() {
+        return State.of(order.state()).orElseThrow();
+    }
+
     /** Whether its pistons are confirmed, so that sizes and windows stand. */
     public boolean isConfirmed() {
-        return Stream.of(State.values())
-                .anyMatch(state -> state.isConfirmed() && state.label().equals(order.state()));
+        return state().isConfirmed();
     }
 
     /** Whether it is bored and honed now; once it is signed, the record of its block knows each hole better than the plan. */
     public boolean isOnTheBench() {
-        return order.state().equals(State.CONFIRMED.label());
+        return state() == State.CONFIRMED;
     }
 
     /** The numbers of the pistons that were sold for a hole, or that the owner brings, first the one that is covered first. */
