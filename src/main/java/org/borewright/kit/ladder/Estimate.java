@@ -39,9 +39,7 @@ public record Estimate(Match match, List<Branch> branches, Optional<Length> skim
         Engine engine = fits.shelf().engine();
         MatchRequest request = told.with(told.deck().skimmedFlat(engine.limits()));
         Match match = Match.of(fits, kits, request);
-        Optional<RingsOnly> rings = match.ringsOnly()
-                .filter(found -> found.job().kit().isPresent())
-                .or(() -> RingsOnly.supposing(fits, kits, request, match.surveyed()));
+        Optional<RingsOnly> rings = RingsOnly.supposing(fits, kits, request, match.surveyed());
         LargestHoles largest = new LargestHoles(fits, request, match);
         List<Branch> branches = Ladder.of(engine, request, match).stream()
                 .map(rung -> rung.certainty() == Certainty.NO

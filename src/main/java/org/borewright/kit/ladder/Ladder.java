@@ -67,8 +67,8 @@ public final class Ladder {
     private Optional<Rung> atPresentSize() {
         return match.table().stream()
                 .filter(row -> !row.holes().isEmpty() && !isBored(row))
-                .min(Comparator.comparing((SizeRow row) -> !row.isOpen())
-                        .thenComparing(SizeRow::certainty)
+                .min(Comparator.comparing(SizeRow::certainty)
+                        .thenComparing(row -> !row.isOpen())
                         .thenComparing(SizeRow::size))
                 .map(row -> rung(way(row), best(row.size())));
     }

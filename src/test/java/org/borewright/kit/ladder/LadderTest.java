@@ -151,6 +151,16 @@ class LadderTest {
         assertThat(present.open()).isNotEmpty();
     }
 
+    /** 70.255 mm is too wide for any standard piston: what is ruled out does not stand in the place of what only wants rings. */
+    @Test
+    void aWallThatIsNeverCutIsToldOfTheSizeThatItHas() {
+        shop.construction = Construction.PLATED;
+        shop.withdraw("R-025", Withdrawal.State.NEVER_MADE);
+
+        assertThat(told(ladder(shop.worn("+0.25", "70.255", "70.255"))))
+                .isEqualTo("rings only: possible; new pistons, the wall as it is +0.25: certain; sleeve: possible");
+    }
+
     /** Where none of a size serves, the maker with least against it. */
     @Test
     void ofTwoMakersTheOneWithLessAgainstItIsNamed() {
