@@ -107,7 +107,7 @@ public record Match(
                 work,
                 torques,
                 portsHigher,
-                MatchCautions.of(engine, request, portsHigher, reports, torques));
+                new MatchCautions(engine, request, portsHigher).of(reports, ringsOnly, torques));
     }
 
     /** The holes as surveyed, in the engine's order. */

@@ -3,6 +3,7 @@ package org.borewright.kit;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Engine;
+import org.borewright.fit.Certainty;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
 import org.borewright.kit.choice.TorqueReminder;
@@ -10,20 +11,24 @@ import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.request.PresentSize;
+import org.borewright.kit.rings.RingsOnly;
 import org.borewright.measure.Length;
 
-/** Decides which cautions a match carries. */
-final class MatchCautions {
+/**
+ * Decides which cautions a match carries.
+ *
+ * @param engine that is asked about
+ * @param request what is asked
+ * @param portsHigher how much higher the ports come to stand; empty where they stay
+ */
+record MatchCautions(Engine engine, MatchRequest request, Optional<Length> portsHigher) {
 
-    private MatchCautions() {}
-
-    /** The cautions, in their own order. */
-    static List<Caution> of(
-            Engine engine,
-            MatchRequest request,
-            Optional<Length> portsHigher,
-            List<HoleReport> holes,
-            List<TorqueReminder> torques) {
+    /**
+     * The cautions, in their own order.
+     *
+     * @param ringsOnly new rings on the pistons that are in it; nothing is said of them where they are ruled out
+     */
+    List<Caution> of(List<HoleReport> holes, Optional<RingsOnly> ringsOnly, List<TorqueReminder> torques) {
         Cautions cautions = new Cautions()
                 .ofBuild(engine, isCut(holes))
                 .ofTemperature(request.measuring())
@@ -32,6 +37,9 @@ final class MatchCautions {
         ofDeck(cautions, engine, request.deck());
         cautions.when(portsHigher.isPresent(), Caution.PORT_TIMING);
         holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
+        ringsOnly
+                .filter(rings -> rings.certainty() != Certainty.NO)
+                .ifPresent(rings -> rings.holes().forEach(hole -> cautions.ofChecks(hole.checks())));
         ofInstruments(cautions, request, HoleReport.isGaugeUsed(holes));
         return cautions.told();
     }

@@ -138,6 +138,7 @@ class RingsOnlyScenarioTest {
                 .body("offer.way", equalTo("rings only"))
                 .body("offer.parts.number", hasItem("KV-BS34-R040F"))
                 .body("offer.match.ringsOnly.certainty", equalTo("certain"))
+                .body("offer.match.cautions", hasItem(containsString("file square, and leave no burr")))
                 .body("offer.match.ringsOnly.cylinders[0].ringGaps.fileTo.least.nm", everyItem(equalTo(203_200)))
                 .body("offer.match.ringsOnly.cylinders[0].ringGaps.fileTo.greatest.nm", everyItem(equalTo(441_023)));
         order.does("accept", "{\"quote\":1}").statusCode(200);
@@ -150,10 +151,16 @@ class RingsOnlyScenarioTest {
                     .body("judgement.verdict", equalTo("rings only: possible"))
                     .body(
                             "judgement.holds.says",
-                            everyItem(equalTo(
-                                    "For new rings alone: least ring gap of a ring to be filed, cylinder 1: out.")))
+                            hasItem(
+                                    "For new rings alone: least ring gap of a ring to be filed, second, cylinder 1: out."))
                     .body("judgement.holds.next", everyItem(containsString("within fileTo of its hole")));
         }
+        given().accept("text/html")
+                .get("/orders/" + order.number() + "/finish")
+                .then()
+                .body(containsString("<details open><summary>Rings only: possible"))
+                .body(containsString("<b>file to 0.204 to 0.441 mm</b>"))
+                .body(containsString("truth:/ringsFiled"));
         order.does("finish", filed(worn, true)).statusCode(200).body("state", equalTo("finished"));
     }
 

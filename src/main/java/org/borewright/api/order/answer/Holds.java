@@ -112,7 +112,8 @@ public final class Holds {
     private static OrderHold ofRings(Check check, String where, List<String> cylinders, LengthUnit unit) {
         return new OrderHold(
                 check.outcome().label(),
-                "For new rings alone: " + check.rule().title() + where + ": "
+                "For new rings alone: " + check.rule().title()
+                        + (check.place().isEmpty() ? "" : ", " + check.place()) + where + ": "
                         + check.outcome().label() + ".",
                 ShownCheck.waysOut(List.of(check), unit).orElse(check.rule().wayOut()),
                 cylinders,
