@@ -28,34 +28,47 @@ public final class RingGap {
     }
 
     /**
-     * Both gaps against the groove's limits, π times as uncertain as the hole. A ring made to be filed may be short by its allowance; filed
-     * to the least at the narrowest place it is as wide at the widest as the hole widens.
+     * Both gaps against the groove's limits in whichever hole of a range, π times as uncertain as the hole. A ring made to be filed may be
+     * short by its allowance.
      */
-    public static List<Comparison> check(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
-        return check(Rule.RING_GAP_GREATEST, hole, uncertainty, ring, groove);
+    public static List<Comparison> check(Limits holes, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+        Limits gap = in(holes, ring);
+        return List.of(
+                least(gap.least(), ring, groove, uncertainty),
+                greatest(Rule.RING_GAP_GREATEST, gap.greatest(), groove, uncertainty));
+    }
+
+    /** The same in one hole, from its narrowest place to its widest: filed to the least at the one, a ring gapes by more at the other. */
+    public static List<Comparison> checkInHole(
+            Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+        return inOne(Rule.RING_GAP_GREATEST, hole, uncertainty, ring, groove);
     }
 
     /** The same in a worn hole that is to run on: where the gap of the right ring is too wide, the hole is. */
     public static List<Comparison> checkInService(
             Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
-        return check(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
+        return inOne(Rule.SERVICE_RING_GAP, hole, uncertainty, ring, groove);
     }
 
     /**
-     * What the ends are filed to at the narrowest place of the hole: the least gap, and what leaves it no more than the greatest at the
-     * widest. Empty where the gap is proven as the ring was made, and where no filing helps.
+     * What the ends are filed to at the narrowest place of the hole: the least gap, and what leaves it proven no more than the greatest at
+     * the widest. Empty where the gap is proven as the ring was made, and where no filing helps.
+     *
+     * @param holes that it may be
+     * @param widens from the narrowest to the widest place of each
      */
-    public static Optional<Limits> fileTo(Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+    public static Optional<Limits> fileTo(
+            Limits holes, Length widens, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = groove.gap();
-        Length most = gap.greatest().minus(widening(hole));
-        return Optional.of(least(in(hole, ring).least(), ring, groove, uncertainty))
+        Length most = gap.greatest().minus(gained(widens)).minus(gained(uncertainty.expanded()));
+        return Optional.of(least(in(holes, ring).least(), ring, groove, uncertainty))
                 .filter(least -> least.rule() == Rule.RING_GAP_TO_FILE && least.outcome() != Outcome.OUT)
                 .filter(least -> !most.isLessThan(gap.least()))
                 .map(least -> new Limits(gap.least(), most));
     }
 
     /**
-     * A ring that must be filed for its finished hole: the word of whoever filed it, for no reading of the hole tells; without it the gap
+     * A ring that must be filed for its hole: the word of whoever filed it, for no reading of the hole tells; without it the gap
      * that the ring was made with counts.
      */
     public static Check checkFiled(
@@ -71,21 +84,22 @@ public final class RingGap {
                         .within(uncertainty, Carried.PI_TIMES);
     }
 
-    private static List<Comparison> check(
-            Rule greatest, Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
+    private static List<Comparison> inOne(
+            Rule rule, Limits hole, Uncertainty uncertainty, RingShape ring, GrooveShape groove) {
         Limits gap = in(hole, ring);
         Comparison least = least(gap.least(), ring, groove, uncertainty);
-        Length widest = least.rule() == Rule.RING_GAP_TO_FILE
-                ? gap.greatest().max(groove.gap().least().plus(widening(hole)))
-                : gap.greatest();
-        return List.of(
-                least,
-                greatest.atMost(groove.name(), widest, groove.gap().greatest()).within(uncertainty, Carried.PI_TIMES));
+        Length filed = groove.gap().least().plus(gained(hole.width()));
+        Length widest = least.rule() == Rule.RING_GAP_TO_FILE ? gap.greatest().max(filed) : gap.greatest();
+        return List.of(least, greatest(rule, widest, groove, uncertainty));
     }
 
-    /** How much wider the gap is at the widest place than at the narrowest, however it was filed; rounded up. */
-    private static Length widening(Limits hole) {
-        return Length.ofNanometres((long) Math.ceil(Math.PI * hole.width().nanometres()));
+    private static Comparison greatest(Rule rule, Length gap, GrooveShape groove, Uncertainty uncertainty) {
+        return rule.atMost(groove.name(), gap, groove.gap().greatest()).within(uncertainty, Carried.PI_TIMES);
+    }
+
+    /** What a gap gains by so much more diameter, rounded up. */
+    private static Length gained(Length diameter) {
+        return Length.ofNanometres((long) Math.ceil(Math.PI * diameter.nanometres()));
     }
 
     /** A ring made to be filed need not be proven wide enough: what is too close to call is filed as well. */

@@ -12,7 +12,6 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.kit.hole.PistonInHole;
 import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -43,11 +42,28 @@ final class FinishedRuling {
         if (!queries.isEmpty() || holes.stream().allMatch(FinishedRuling::isNotMeasured)) {
             return Ruling.without(Verdict.HOLD, holds);
         }
-        Optional<SizeRow> wanted = asked.flatMap(size -> SizeRow.bestAt(size, table));
+        Optional<SizeRow> wanted =
+                asked.flatMap(size -> SizeRow.bestAt(size, table).or(() -> besideNotMeasured(size)));
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }
         return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
+    }
+
+    /** A size that was asked for, of which nothing is open but a hole that nobody measured. */
+    private Optional<SizeRow> besideNotMeasured(Size size) {
+        return table.stream()
+                .filter(row -> row.size().equals(size) && row.mightServe())
+                .filter(row -> ofMeasured(row) == Certainty.CERTAIN)
+                .findFirst();
+    }
+
+    /** The certainty of the least certain hole that was measured. */
+    private Certainty ofMeasured(SizeRow row) {
+        return IntStream.range(0, holes.size())
+                .filter(i -> !isNotMeasured(holes.get(i)))
+                .mapToObj(i -> row.holes().get(i).certainty())
+                .reduce(Certainty.CERTAIN, Certainty::and);
     }
 
     private static boolean isNotMeasured(Hole hole) {
@@ -69,11 +85,11 @@ final class FinishedRuling {
 
     /** The poor surfaces of holes that are left as they are at a size. */
     private List<Hold> poorIn(SizeRow row) {
-        return Hold.where(
-                        Hold.Reason.FINISH_POOR,
-                        row.running(holes).stream().map(PistonInHole::hole).toList(),
-                        hole -> hole.survey().has(Finding.Weight.HONE))
-                .stream()
+        List<Hole> left = IntStream.range(0, holes.size())
+                .filter(i -> row.holes().get(i).runsAsItIs())
+                .mapToObj(holes::get)
+                .toList();
+        return Hold.where(Hold.Reason.FINISH_POOR, left, hole -> hole.survey().has(Finding.Weight.HONE)).stream()
                 .toList();
     }
 
@@ -118,6 +134,10 @@ final class FinishedRuling {
                 .ifPresent(holds::add);
         holds.addAll(poorIn(possible));
         Hold.onClearances(possible.running(holes)).ifPresent(holds::add);
+        List<String> cut = toCut(possible);
+        Hold.where(Hold.Reason.BETWEEN_SIZES, holes, hole -> !isNotMeasured(hole) && cut.contains(hole.name()))
+                .filter(apart -> holes.stream().anyMatch(FinishedRuling::isNotMeasured))
+                .ifPresent(holds::add);
         Predicate<Hole> named =
                 hole -> holds.stream().anyMatch(hold -> hold.cylinders().contains(hole.name()));
         Hold.where(
@@ -184,7 +204,8 @@ final class FinishedRuling {
         return table.stream()
                 .filter(SizeRow::isAsItIs)
                 .filter(fitting)
-                .min(Comparator.comparing(this::worstOffTarget)
+                .min(Comparator.comparing(this::ofMeasured)
+                        .thenComparing(this::worstOffTarget)
                         .thenComparing(row -> row.choice().orElseThrow().finish()));
     }
 

@@ -20,6 +20,7 @@ import org.borewright.fit.shape.RingShape;
 import org.borewright.measure.Decision;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -152,7 +153,8 @@ class RingGapTest {
                         .filter(check -> check.rule() == Rule.RING_GAP_TO_FILE)
                         .map(check -> nm(check.value().units())))
                 .isEqualTo(Optional.ofNullable(filedOff));
-        assertThat(RingGap.fileTo(hole, worth(uncertainty), ring, TOP).map(Limits::least))
+        assertThat(RingGap.fileTo(hole, Length.ZERO, worth(uncertainty), ring, TOP)
+                        .map(Limits::least))
                 .isEqualTo(Optional.ofNullable(fileTo));
         assertThat(RingGap.checkFiled(hole, worth(uncertainty), ring, TOP, false))
                 .extracting(Check::rule, Check::place, Check::outcome)
@@ -182,11 +184,27 @@ class RingGapTest {
         Limits hole = new Limits(mm("70.000"), mm("70.000").plus(widens));
         RingShape ring = ring(new Limits(from, to), mm("0.100"));
 
-        assertThat(RingGap.fileTo(hole, worth(Length.ZERO), ring, TOP))
+        assertThat(RingGap.fileTo(hole, widens, worth(Length.ZERO), ring, TOP))
                 .isEqualTo(Optional.ofNullable(least).map(narrowest -> new Limits(narrowest, most)));
-        Comparison greatest = RingGap.check(hole, worth(Length.ZERO), ring, TOP).get(1);
+        Comparison greatest =
+                RingGap.checkInHole(hole, worth(Length.ZERO), ring, TOP).get(1);
         assertThat(nm(greatest.value().units())).isEqualTo(widest);
         assertThat(greatest.outcome()).isEqualTo(outcome);
+        assertThat(RingGap.check(hole, worth(Length.ZERO), ring, TOP).get(1).value())
+                .as("of whichever hole of that range, each ring filed in its own")
+                .isEqualTo(RingGap.check(Limits.exactly(hole.greatest()), worth(Length.ZERO), ring, TOP)
+                        .get(1)
+                        .value());
+    }
+
+    /** A hole uncertain by 0.002 mm leaves the gap uncertain by 0.006284: filed to the most of it the ring is proven not too wide. */
+    @Test
+    void whatIsFiledToTheMostIsProvenStill() {
+        Limits hole = limits("70.000", "70.010");
+        RingShape ring = ring(limits("0.300", "0.400"), mm("0.100"));
+
+        assertThat(RingGap.fileTo(hole, hole.width(), worth(mm("0.002")), ring, TOP))
+                .contains(new Limits(mm("0.350"), mm("0.562300")));
     }
 
     @Property

@@ -93,7 +93,7 @@ class GaugeCautionsTest {
                         plain.deck(),
                         plain.asked(),
                         List.of(found, AsFound.NOT_TOLD),
-                        plain.ringsFiled(),
+                        plain.rings(),
                         plain.on()))
                 .cautions();
 

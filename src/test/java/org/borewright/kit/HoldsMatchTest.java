@@ -272,13 +272,49 @@ class HoldsMatchTest {
             OTHER,  VERDICT,         SIZE,     SAID
             70.010, HOLD,            standard, NOT_MEASURED 1
             70.510, HOLD,            +0.50,    NOT_MEASURED 1
-            70.100, NO_CERTAIN_SIZE, -,        NOT_MEASURED 1
+            70.100, NO_CERTAIN_SIZE, -,        NOT_MEASURED 1; BETWEEN_SIZES 2
             71.100, NO_COMMON_SIZE,  -,        NOT_MEASURED 1; NO_COMMON_SIZE 2
             -,      HOLD,            -,        NOT_MEASURED 1 2
             """)
     void besideAFinishedHoleThatNobodyMeasuredTheSizeOfTheOtherIsHeld(
             String other, Verdict verdict, String size, String said) {
         Match match = new TwinShop().finished("-", other);
+
+        assertThat(match.ruling().verdict()).isEqualTo(verdict);
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(String.join("; ", said(match))).isEqualTo(said);
+    }
+
+    /** What is asked for stands, held by that alone, whether the measured hole runs in it as it is or is bored to it. */
+    @ParameterizedTest
+    @CsvSource({
+        "70.510, +0.50, +0.50,    'NOT_MEASURED 1'",
+        "70.010, +0.50, +0.50,    'NOT_MEASURED 1'",
+    })
+    void besideAHoleThatNobodyMeasuredASizeMayBeAskedFor(String other, String asked, String size, String said) {
+        TwinShop shop = new TwinShop();
+
+        Match match = shop.ask(shop.request(Condition.FINISHED, "", TwinShop.surveys("-", other))
+                .asking(shop.size(asked).orElseThrow()));
+
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(String.join("; ", said(match))).isEqualTo(said);
+    }
+
+    /** Seizure is always cut out, and a poor surface honed, whatever the diameter is. */
+    @ParameterizedTest
+    @CsvSource({
+        "SEIZED,      NO_CERTAIN_SIZE, -,        NOT_MEASURED 1; DEPTH_NOT_MEASURED 1",
+        "FINISH_POOR, HOLD,            standard, NOT_MEASURED 1; FINISH_POOR 1",
+        "STAIN,       HOLD,            standard, NOT_MEASURED 1",
+    })
+    void whatWasSeenInAHoleThatNobodyMeasuredCountsToo(Finding.Kind kind, Verdict verdict, String size, String said) {
+        List<CylinderSurvey> surveys = TwinShop.surveys("-", "70.010");
+        surveys = List.of(
+                new CylinderSurvey("1", surveys.get(0).asRead(), Wall.UNKNOWN, List.of(found(kind))), surveys.get(1));
+        TwinShop shop = new TwinShop();
+
+        Match match = shop.ask(shop.request(Condition.FINISHED, "", surveys));
 
         assertThat(match.ruling().verdict()).isEqualTo(verdict);
         assertThat(TwinShop.named(match)).isEqualTo(size);

@@ -28,7 +28,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
-                like.ringsFiled(),
+                like.rings(),
                 like.on());
     }
 
@@ -43,7 +43,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
-                like.ringsFiled(),
+                like.rings(),
                 like.on());
     }
 
@@ -68,7 +68,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 like.asFound(),
-                like.ringsFiled(),
+                like.rings(),
                 like.on());
     }
 
@@ -83,7 +83,7 @@ public final class Requests {
                 like.deck(),
                 asked,
                 like.asFound(),
-                like.ringsFiled(),
+                like.rings(),
                 like.on());
     }
 
@@ -107,22 +107,7 @@ public final class Requests {
                 like.deck(),
                 like.asked(),
                 asFound,
-                like.ringsFiled(),
-                like.on());
-    }
-
-    /** Of rings that are said to be filed, or not. */
-    public static MatchRequest filed(MatchRequest like, Optional<Boolean> ringsFiled) {
-        return new MatchRequest(
-                like.condition(),
-                like.present(),
-                like.cylinders(),
-                like.gauge(),
-                like.climate(),
-                like.deck(),
-                like.asked(),
-                like.asFound(),
-                ringsFiled,
+                like.rings(),
                 like.on());
     }
 }

@@ -218,6 +218,8 @@ class OrderBenchScenarioTest {
                 .body("type", equalTo("/problems/bench-holds"))
                 .body("detail", containsString("cylinder 2"));
         order.does("confirm", pistons + first + ",{\"cylinder\":\"2\",\"diameter\":71.212}]}")
+                .log()
+                .all()
                 .statusCode(409)
                 .body("type", equalTo("/problems/bench-holds"));
     }

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.borewright.api.bench.answer.BenchAnswer;
 import org.borewright.api.bench.answer.FinishAnswer;
 import org.borewright.api.bench.request.BenchReader;
@@ -14,6 +16,7 @@ import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.Holds;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
@@ -29,6 +32,7 @@ import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Deck;
+import org.borewright.kit.request.NewRings;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
@@ -60,7 +64,8 @@ class Benching {
 
     Benched confirm(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand.order())) {
-            return bench.confirm(errand, ringsOnly(surveying.read(errand, body)));
+            Set<PartNumber> bought = ringSets(errand);
+            return bench.confirm(errand, ringsOnly(surveying.read(errand, body, told -> NewRings.bought(bought))));
         }
         Asked survey = surveying.last(errand.order());
         Question<BenchRequest> read = plan(survey, body);
@@ -119,7 +124,8 @@ class Benching {
 
     Benched finish(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand.order())) {
-            Surveyed surveyed = surveying.leaving(errand, body);
+            Set<PartNumber> bought = ringSets(errand);
+            Surveyed surveyed = surveying.read(errand, body, told -> told.leavingWith(bought));
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
         Question<FinishRequest> read = finishes.read(body);
@@ -172,6 +178,11 @@ class Benching {
                 .map(hole -> Measured.with(asked.request().ofHoles())
                         .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size), false))
                 .toList();
+    }
+
+    /** Those sold to the order: no others are judged, for no others go in. */
+    private Set<PartNumber> ringSets(Errand errand) {
+        return bench.ringSetsSold(errand.order()).stream().map(PartNumber::new).collect(Collectors.toSet());
     }
 
     /** New rings on the pistons that are in it: there is nothing to pair and nothing to hone, but every condition must be met. */

@@ -105,6 +105,7 @@ class Quoting {
                 says,
                 chosen.size().map(Size::label),
                 chosen.sold(made),
+                chosen.ringSets(),
                 parts(chosen.kit()),
                 counter.written(document));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
 import org.borewright.api.match.Workbenches;
@@ -16,6 +17,7 @@ import org.borewright.catalog.PartNumber;
 import org.borewright.kit.Match;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.request.Deck;
+import org.borewright.kit.request.NewRings;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.order.Difference;
 import org.borewright.order.Errand;
@@ -61,15 +63,19 @@ class Surveying {
         return desk.didNotCleanUp(errand, surveyed.paper(), surveyed.holes());
     }
 
-    /** Answers a survey of the engine ordered as a match, with what is on record of its block. */
+    /** Answers a survey of the engine ordered as a match, with what is on record of its block. No rings are asked about before they are bought. */
     Surveyed read(Errand errand, byte[] body) {
-        return answered(errand, body, reader.read(body));
+        return read(errand, body, told -> NewRings.ANY);
     }
 
-    /** The same of an engine that is to leave as it stands. */
-    Surveyed leaving(Errand errand, byte[] body) {
+    /** The same with the rings that are bought for it. */
+    Surveyed read(Errand errand, byte[] body, UnaryOperator<NewRings> rings) {
+        return answered(errand, body, told(body, rings));
+    }
+
+    private Asked told(byte[] body, UnaryOperator<NewRings> rings) {
         Asked told = reader.read(body);
-        return answered(errand, body, told.with(told.request().leaving()));
+        return told.with(told.request().with(rings.apply(told.request().rings())));
     }
 
     private Surveyed answered(Errand errand, byte[] body, Asked told) {
@@ -93,7 +99,7 @@ class Surveying {
     Asked last(long number) {
         OrderRow order = OrderRow.findById(number);
         String request = PaperRow.last(number, PaperRow.Kind.SURVEY).orElseThrow().request;
-        return recalled(order, reader.read(request.getBytes(StandardCharsets.UTF_8)));
+        return recalled(order, told(request.getBytes(StandardCharsets.UTF_8), told -> NewRings.ANY));
     }
 
     /**

@@ -26,6 +26,11 @@ public record Choke(Limits bottomMinusTop) {
         return mean.plus(aimed());
     }
 
+    /** The most that the ends of any hole in the window differ by. */
+    public Length greatestDifference() {
+        return bottomMinusTop.greatest().max(Length.ZERO.minus(bottomMinusTop.least()));
+    }
+
     /** The least that the ends of any hole in the window differ by. */
     public Length leastDifference() {
         Length least = bottomMinusTop.least().max(Length.ZERO.minus(bottomMinusTop.greatest()));

@@ -9,6 +9,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Clearance;
+import org.borewright.fit.CommonPractice;
 import org.borewright.fit.Comparison;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
@@ -43,6 +44,9 @@ final class HolePlanner {
     private final boolean mayBeCut;
     private final Optional<Choke> choke;
     private final Length eachWay;
+    /** The most that a good hole widens: its choke, and taper and out-of-round besides. */
+    private final Length widens;
+
     private final List<RingSet> rings;
 
     HolePlanner(BenchRequest request, Engine engine) {
@@ -51,6 +55,9 @@ final class HolePlanner {
         this.mayBeCut = engine.build().construction().mayBeBored();
         this.choke = engine.limits().choke();
         this.eachWay = choke.map(Choke::eachWay).orElse(Length.ZERO);
+        this.widens = choke.map(Choke::greatestDifference)
+                .orElse(Length.ZERO)
+                .plus(CommonPractice.finishedShape().doubled());
         this.rings = RingGapIn.sets(request.choice());
     }
 
@@ -91,7 +98,7 @@ final class HolePlanner {
                 choke,
                 together,
                 window,
-                window.map(holes -> RingGapIn.of(holes, ofHole, rings, part.shape()))
+                window.map(holes -> RingGapIn.inAny(holes, widens, ofHole, rings, part.shape()))
                         .orElse(List.of()),
                 checks);
     }
@@ -99,7 +106,7 @@ final class HolePlanner {
     /** As they will be proven once the hole is honed and measured again. */
     private List<Check> ringGaps(Limits holes, Uncertainty ofHole, Piston part) {
         return rings.stream()
-                .flatMap(set -> RingChecks.gapsIn(holes, ofHole, set, part.shape()).stream())
+                .flatMap(set -> RingChecks.gapsInAny(holes, ofHole, set, part.shape()).stream())
                 .toList();
     }
 
@@ -155,9 +162,15 @@ final class HolePlanner {
         return request.condition() == Condition.FINISHED || !mayBeCut;
     }
 
-    /** Whether neither bar nor hone goes in: it runs as it is, its wall is never cut, or what was seen in it is beyond them. */
+    /**
+     * Whether neither bar nor hone goes in: it runs as it is, its wall is never cut, it is finished and nobody measured it, or what was seen in
+     * it is beyond them.
+     */
     private boolean isLeft(Hole hole, List<Comparison> asItIs) {
-        return runs(asItIs) || !mayBeCut || hole.survey().isBeyondMachining(mayBeCut);
+        return runs(asItIs)
+                || !mayBeCut
+                || (stays() && hole.diameters().isEmpty())
+                || hole.survey().isBeyondMachining(mayBeCut);
     }
 
     /** Whether a finished hole is left as it is: anything but proven too tight. */

@@ -38,23 +38,33 @@ public final class RingChecks {
         return checks;
     }
 
-    /** The gaps of the rings in a measured hole. */
-    public static List<Check> gapsIn(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
+    /** The gaps of the rings in any of the holes that one may become. */
+    public static List<Check> gapsInAny(Limits holes, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
         List<Check> checks = new ArrayList<>();
         for (GrooveShape groove : piston.grooves()) {
-            ringFor(rings, groove).ifPresent(ring -> checks.addAll(RingGap.check(hole, uncertainty, ring, groove)));
+            ringFor(rings, groove).ifPresent(ring -> checks.addAll(RingGap.check(holes, uncertainty, ring, groove)));
         }
         return checks;
     }
 
-    /** The rings that must be filed for a finished hole, each of those alone. */
+    /** The gaps of the rings in a measured hole. */
+    public static List<Check> gapsIn(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
+        List<Check> checks = new ArrayList<>();
+        for (GrooveShape groove : piston.grooves()) {
+            ringFor(rings, groove)
+                    .ifPresent(ring -> checks.addAll(RingGap.checkInHole(hole, uncertainty, ring, groove)));
+        }
+        return checks;
+    }
+
+    /** The rings that must be filed for a measured hole, each of those alone. */
     public static List<Check> filedIn(
             Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston, boolean areFiled) {
         List<Check> checks = new ArrayList<>();
         for (GrooveShape groove : piston.grooves()) {
             ringFor(rings, groove)
-                    .filter(ring ->
-                            RingGap.fileTo(hole, uncertainty, ring, groove).isPresent())
+                    .filter(ring -> RingGap.fileTo(hole, hole.width(), uncertainty, ring, groove)
+                            .isPresent())
                     .map(ring -> RingGap.checkFiled(hole, uncertainty, ring, groove, areFiled))
                     .ifPresent(checks::add);
         }

@@ -8,6 +8,7 @@ import org.borewright.catalog.RingSet;
 import org.borewright.fit.RingGap;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingShape;
+import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
 
@@ -21,25 +22,29 @@ import org.borewright.measure.Uncertainty;
  */
 public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Limits> fileTo) {
 
-    /** The gaps of all rings of some sets on a piston. */
-    public static List<RingGapIn> of(Limits holes, Uncertainty uncertainty, List<RingSet> sets, PistonShape piston) {
-        List<RingGapIn> gaps = new ArrayList<>();
-        for (RingSet set : sets) {
-            set.rings()
-                    .forEach(ring -> gaps.add(new RingGapIn(
-                            set.number(),
-                            ring.groove(),
-                            RingGap.in(holes, ring),
-                            fileTo(holes, uncertainty, ring, piston))));
-        }
-        return gaps;
+    /** The gaps of all rings of some sets on a piston, from the narrowest to the widest place of a measured hole. */
+    public static List<RingGapIn> in(Limits hole, Uncertainty uncertainty, List<RingSet> sets, PistonShape piston) {
+        return inAny(hole, hole.width(), uncertainty, sets, piston);
     }
 
-    private static Optional<Limits> fileTo(Limits holes, Uncertainty uncertainty, RingShape ring, PistonShape piston) {
-        return piston.grooves().stream()
-                .filter(groove -> groove.name().equals(ring.groove()))
-                .findFirst()
-                .flatMap(groove -> RingGap.fileTo(holes, uncertainty, ring, groove));
+    /**
+     * The same in any of the holes that one may become.
+     *
+     * @param widens from the narrowest to the widest place of each
+     */
+    public static List<RingGapIn> inAny(
+            Limits holes, Length widens, Uncertainty uncertainty, List<RingSet> sets, PistonShape piston) {
+        List<RingGapIn> gaps = new ArrayList<>();
+        for (RingSet set : sets) {
+            for (RingShape ring : set.rings()) {
+                Optional<Limits> fileTo = piston.grooves().stream()
+                        .filter(groove -> groove.name().equals(ring.groove()))
+                        .findFirst()
+                        .flatMap(groove -> RingGap.fileTo(holes, widens, uncertainty, ring, groove));
+                gaps.add(new RingGapIn(set.number(), ring.groove(), RingGap.in(holes, ring), fileTo));
+            }
+        }
+        return gaps;
     }
 
     /** The ring sets that go with the pistons of a choice, each once. */

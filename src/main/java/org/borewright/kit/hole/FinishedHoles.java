@@ -29,15 +29,16 @@ public final class FinishedHoles {
     }
 
     /**
-     * What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. Of a hole whose readings
-     * are in question nothing is certain and nothing excluded.
+     * What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. Of a hole that nobody measured, or
+     * whose readings are in question, nothing is certain and nothing excluded; what must be cut out of it is cut, whatever its size.
      */
     public HoleAtSize at(Hole hole, List<Piston> pistons) {
         if (hole.survey().isBeyondMachining(mayBeCut)) {
             return HoleAtSize.of(hole, Work.AS_IS, Certainty.NO, pistons.get(0));
         }
         if (hole.diameters().isEmpty()) {
-            return HoleAtSize.of(hole, Work.AS_IS, Certainty.POSSIBLE, pistons.get(0));
+            boolean cut = mayBeCut && hole.survey().has(Finding.Weight.MACHINABLE);
+            return HoleAtSize.of(hole, cut ? Work.REBORE : Work.AS_IS, Certainty.POSSIBLE, pistons.get(0));
         }
         return pistons.stream()
                 .map(piston -> at(hole, piston))

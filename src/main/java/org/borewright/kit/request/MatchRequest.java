@@ -22,7 +22,7 @@ import org.borewright.measure.survey.CylinderSurvey;
  * @param deck as found, and what is to be skimmed off it
  * @param asked a larger size asked for; empty for the smallest that serves
  * @param asFound what was seen of piston and wall of each hole, in the engine's order
- * @param ringsFiled whether each new ring that must be filed for its hole is; empty as long as nobody has to say
+ * @param rings new ones for the pistons that are in it
  * @param on the day of the enquiry, from which dates are reckoned
  */
 public record MatchRequest(
@@ -34,7 +34,7 @@ public record MatchRequest(
         Deck deck,
         Optional<Size> asked,
         List<AsFound> asFound,
-        Optional<Boolean> ringsFiled,
+        NewRings rings,
         LocalDate on) {
 
     /** @throws IllegalArgumentException unless as many holes were seen as surveyed */
@@ -66,7 +66,7 @@ public record MatchRequest(
                 deck,
                 asked,
                 Collections.nCopies(cylinders.size(), AsFound.NOT_TOLD),
-                Optional.empty(),
+                NewRings.ANY,
                 on);
     }
 
@@ -87,28 +87,27 @@ public record MatchRequest(
 
     /** The same question of a deck that is otherwise. */
     public MatchRequest with(Deck other) {
-        return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, ringsFiled, on);
+        return new MatchRequest(condition, present, cylinders, gauge, climate, other, asked, asFound, rings, on);
     }
 
     /** The same question that asks for a size. */
     public MatchRequest asking(Size size) {
         return new MatchRequest(
-                condition, present, cylinders, gauge, climate, deck, Optional.of(size), asFound, ringsFiled, on);
+                condition, present, cylinders, gauge, climate, deck, Optional.of(size), asFound, rings, on);
     }
 
     /** The same question on another day. */
     public MatchRequest on(LocalDate day) {
-        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, ringsFiled, day);
+        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, rings, day);
     }
 
-    /** The same question on the day the engine leaves: a ring that is not said to be filed is not. */
-    public MatchRequest leaving() {
-        Optional<Boolean> filed = Optional.of(ringsFiled.orElse(false));
-        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, filed, on);
+    /** The same question with other new rings. */
+    public MatchRequest with(NewRings others) {
+        return new MatchRequest(condition, present, cylinders, gauge, climate, deck, asked, asFound, others, on);
     }
 
     /** The same question with other surveys of the holes. */
     public MatchRequest surveyed(List<CylinderSurvey> others) {
-        return new MatchRequest(condition, present, others, gauge, climate, deck, asked, asFound, ringsFiled, on);
+        return new MatchRequest(condition, present, others, gauge, climate, deck, asked, asFound, rings, on);
     }
 }

@@ -139,7 +139,7 @@ final class Conditions {
                         set -> ShapeShown.by(hole.at20(), engine.deck().stroke()))
                 .map(set -> new Fitted(hole, set, pistonOf(index)));
         fitted.ifPresentOrElse(
-                ring -> checks.addAll(ring.checks(request.ringsFiled())),
+                ring -> checks.addAll(ring.checks(request.rings().filed())),
                 () -> checks.add(rings.isEmpty() ? wanting() : NO_GRID));
         return new RingsInHole(
                 hole.name(), pistons.measured(index), fitted.map(Fitted::gaps).orElse(List.of()), checks);
@@ -238,7 +238,7 @@ final class Conditions {
         }
 
         List<RingGapIn> gaps() {
-            return RingGapIn.of(hole.diameters().orElseThrow(), hole.ofReading(), List.of(rings), piston);
+            return RingGapIn.in(hole.diameters().orElseThrow(), hole.ofReading(), List.of(rings), piston);
         }
     }
 }

@@ -34,6 +34,7 @@ record RingsTrial(FitTable fits, KitFinder kits, MatchRequest request, List<Hole
         Conditions conditions = new Conditions(fits, request, Optional.of(choice.design()), Optional.of(choice));
         List<GasketFit> gaskets = fits.gaskets(choice, request.deck().lowered());
         return choice.outfits().stream()
+                .filter(outfit -> request.rings().mayBe(outfit.rings()))
                 .map(outfit -> of(choice, outfit, conditions, gaskets))
                 .min(RingsOnly.PREFERENCE)
                 .orElseGet(() -> nothing(conditions));

@@ -3,8 +3,10 @@ package org.borewright.order.desk;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.borewright.order.Difference;
@@ -130,6 +132,11 @@ public class OrderBench {
     /** Whether the quote accepted leaves the pistons where they are, so that there are none to confirm. */
     public boolean isRingsOnly(long order) {
         return accepted(order).filter(quote -> quote.size == null).isPresent();
+    }
+
+    /** The ring sets of the quote accepted; none where that was not noted. */
+    public Set<String> ringSetsSold(long order) {
+        return accepted(order).map(quote -> quote.ringSets).orElse(Collections.emptySet());
     }
 
     /** Whether the pistons of the quote accepted are the owner's own. */

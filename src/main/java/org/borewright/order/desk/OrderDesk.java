@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.stream.Stream;
 import org.borewright.order.BlockKind;
 import org.borewright.order.Errand;
@@ -78,6 +79,7 @@ public class OrderDesk {
      * @param says what it offers, in a few words
      * @param size of its pistons; empty where those in the engine stay
      * @param sold the pistons in its boxes, likewise
+     * @param ringSets the ring sets in them
      * @param parts it needs from the shelf
      * @param document all of it
      */
@@ -86,6 +88,7 @@ public class OrderDesk {
             String says,
             Optional<String> size,
             Optional<PistonsSold> sold,
+            SortedSet<String> ringSets,
             List<Part> parts,
             String document) {
 
@@ -228,6 +231,7 @@ public class OrderDesk {
         quote.says = offer.says();
         quote.size = offer.size().orElse(null);
         offer.sold().ifPresent(quote::keep);
+        quote.ringSets.addAll(offer.ringSets());
         quote.document = offer.document();
         quote.persistAndFlush();
         for (Offer.Part part : offer.parts()) {

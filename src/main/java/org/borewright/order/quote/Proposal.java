@@ -133,7 +133,7 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         if (own.isPresent()) {
             return own.map(OwnPistons::choice)
                     .map(choice -> PistonsSold.ofOwner(
-                            choice.design().code(), choice.size().label(), rings()));
+                            choice.design().code(), choice.size().label(), ringSets()));
         }
         Set<String> designs = kit().needs().stream()
                 .map(Need::part)
@@ -145,10 +145,11 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         }
         return size.flatMap(of -> designs.stream()
                 .findFirst()
-                .map(design -> new PistonsSold(Optional.of(design), of.label(), counts(design, parts), rings())));
+                .map(design -> new PistonsSold(Optional.of(design), of.label(), counts(design, parts), ringSets())));
     }
 
-    private SortedSet<String> rings() {
+    /** The numbers of its ring sets. */
+    public SortedSet<String> ringSets() {
         return kit().needs().stream()
                 .map(Need::part)
                 .filter(RingSet.class::isInstance)

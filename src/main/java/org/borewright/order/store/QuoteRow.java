@@ -82,7 +82,6 @@ public class QuoteRow extends PanacheEntityBase {
     public void keep(PistonsSold sold) {
         design = sold.design().orElse(null);
         pistons.putAll(sold.counts());
-        ringSets.addAll(sold.rings());
     }
 
     /** The pistons it sells; empty where those in the engine stay. */

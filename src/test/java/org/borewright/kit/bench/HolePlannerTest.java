@@ -1,6 +1,7 @@
 package org.borewright.kit.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.borewright.kit.TwinShop.mm;
 
 import java.util.List;
@@ -198,6 +199,20 @@ class HolePlannerTest {
         assertThat(hole.checks())
                 .extracting(Check::rule)
                 .containsExactly(Rule.TARGET_LEAST, Rule.TARGET_GREATEST, Rule.RING_GAP_LEAST, Rule.RING_GAP_GREATEST);
+    }
+
+    /** A finished hole that nobody measured is not bored for want of a figure: it waits, and so does the engine. */
+    @Test
+    void aFinishedHoleThatNobodyMeasuredIsLeftAsItIs() {
+        bench.condition = Condition.FINISHED;
+
+        BenchPlan plan = bench.plan(bench.pistons("P-050", "70.445", "70.445"), "70.505", "-");
+
+        assertThat(plan.readiness()).isEqualTo(Readiness.HOLD);
+        assertThat(plan.holes()).extracting(HolePlan::work).containsOnly(Work.AS_IS);
+        assertThat(plan.holes())
+                .extracting(HolePlan::boreTo, HolePlan::honeTo)
+                .containsOnly(tuple(Optional.empty(), Optional.empty()));
     }
 
     /** Of a ring that is to be filed the plan tells to what, and holds nothing: it is filed once its hole is honed. */

@@ -79,6 +79,6 @@ class RingGapInTest {
 
     private List<RingGapIn> gaps(List<RingSet> sets) {
         PistonShape piston = shop.pistons.get(0).shape();
-        return RingGapIn.of(HOLE, Uncertainty.NONE, sets, piston);
+        return RingGapIn.in(HOLE, Uncertainty.NONE, sets, piston);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
@@ -31,6 +32,7 @@ import org.borewright.kit.request.AsFound.Ridge;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.NewRings;
 import org.borewright.kit.request.PresentPiston;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
@@ -73,7 +75,7 @@ class RingsOnlyTest {
     private Optional<Ridge> ridge = Optional.of(Ridge.OFF);
     private Optional<Glaze> glaze = Optional.of(Glaze.BROKEN);
 
-    private Optional<Boolean> ringsFiled = Optional.empty();
+    private NewRings rings = NewRings.ANY;
     private Deck deck = TwinShop.skimmed("0");
 
     private static Grid grid(String rows) {
@@ -102,7 +104,7 @@ class RingsOnlyTest {
         MatchRequest plain = shop.request(condition, present, surveys);
         MatchRequest seen =
                 Requests.seen(plain.with(deck), List.of(asFound(number), asFound(number.isEmpty() ? "" : "P-STD")));
-        return shop.ask(Requests.filed(seen, ringsFiled));
+        return shop.ask(seen.with(rings));
     }
 
     private RingsOnly ask() {
@@ -130,13 +132,13 @@ class RingsOnlyTest {
     void ringsThatAreToBeFiledWantAWordBeforeTheEngineLeaves(
             Length made, Boolean filed, Certainty certainty, String asked, Length fileTo) {
         shop.gapOfRings("standard", made, mm("0.254"));
-        ringsFiled = Optional.ofNullable(filed);
+        rings = new NewRings(Set.of(), Optional.ofNullable(filed));
 
-        RingsOnly rings = ask();
+        RingsOnly told = ask();
 
-        assertThat(rings.certainty()).isEqualTo(certainty);
-        assertThat(open(rings)).isEqualTo(Optional.ofNullable(asked).orElse(""));
-        assertThat(rings.holes())
+        assertThat(told.certainty()).isEqualTo(certainty);
+        assertThat(open(told)).isEqualTo(Optional.ofNullable(asked).orElse(""));
+        assertThat(told.holes())
                 .flatExtracting(RingsInHole::ringGaps)
                 .extracting(gap -> gap.fileTo().map(Limits::least))
                 .containsOnly(Optional.ofNullable(fileTo))

@@ -190,19 +190,19 @@ class BenchCardTest {
 
     /**
      * Rings are made short for it: 0.2032 mm of gap are the least of their grooves, which rounded up are 0.204; what is filed to no more than
-     * 0.514 is no wider than 0.7112 wherever in a hole within its window, which is 0.0625 mm wide.
+     * 0.7112 - π · (0.02032 of choke + 0.010 of taper + 0.010 out of round + U) is proven no wider than 0.7112 in a hole that passes.
      */
     @Test
     void ringsThatAreToBeFiledStandWithTheLeastGap() {
         Orders order = Orders.confirmedOfTwoRingSets("BC-FILED");
-        String filed = "Ring gap, top 0.204 file to 0.204 to 0.514; as made 0.";
+        String filed = "Ring gap, top 0.204 file to 0.204 to 0.569; as made 0.";
 
         assertThat(page(order)).contains(filed);
         assertThat(PdfText.of(paper(order, "")).whole()).contains(filed);
         assertThat(words(seen(order, "hone")))
                 .contains(
-                        "Ring gap, top KV-BS34-R020F: file to 0.204 to 0.514 0.",
-                        "top KV-BS34-R020F file to 0.2032 to 0.51");
+                        "Ring gap, top KV-BS34-R020F: file to 0.204 to 0.569 0.",
+                        "top KV-BS34-R020F file to 0.2032 to 0.56");
     }
 
     /** The choke of 0.0127 mm is told by its ends, and no rounding makes it another. */

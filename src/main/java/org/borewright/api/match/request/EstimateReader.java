@@ -10,6 +10,7 @@ import org.borewright.catalog.Cylinder;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.NewRings;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
 import org.borewright.kit.request.Stamp;
@@ -76,7 +77,7 @@ public class EstimateReader {
                 DeckReader.read(opening.top(), opening.ruler()),
                 Optional.empty(),
                 holes.stream().map(CylinderAsked::asFound).toList(),
-                Optional.empty(),
+                NewRings.ANY,
                 opening.on());
     }
 

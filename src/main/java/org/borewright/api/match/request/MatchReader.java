@@ -1,12 +1,14 @@
 package org.borewright.api.match.request;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collections;
 import java.util.List;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
 import org.borewright.api.asked.Place;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.NewRings;
 import org.borewright.kit.request.PresentSize;
 import org.borewright.kit.request.PresentSize.KnownFrom;
 import org.borewright.measure.Measuring;
@@ -60,7 +62,7 @@ public class MatchReader {
                 DeckReader.read(opening.top(), opening.ruler()),
                 opening.size(opening.at("askedSize")),
                 holes.stream().map(CylinderAsked::asFound).toList(),
-                opening.at("ringsFiled").truth(),
+                new NewRings(Collections.emptySet(), opening.at("ringsFiled").truth()),
                 opening.on());
     }
 

@@ -28,19 +28,16 @@ public record OrderQuery(OrderRow.Sought sought, int limit) {
 
     /** Reads it. @throws ProblemException if a parameter cannot be used */
     public static OrderQuery read(Parameters parameters) {
+        Optional<State> state = state(parameters);
+        Optional<String> engine = parameters.text("engine");
+        Optional<String> customer = parameters.text("customer");
+        Optional<String> block = parameters.text("block");
         Optional<LocalDate> from = day(parameters, "from");
         Optional<LocalDate> to = day(parameters, "to");
         from.filter(first -> to.filter(first::isAfter).isPresent())
                 .ifPresent(first -> parameters.fault("to", "The last day is before the first.", first + " or later"));
         OrderQuery query = new OrderQuery(
-                new OrderRow.Sought(
-                        state(parameters),
-                        parameters.text("engine"),
-                        parameters.text("customer"),
-                        parameters.text("block"),
-                        from,
-                        to,
-                        after(parameters)),
+                new OrderRow.Sought(state, engine, customer, block, from, to, after(parameters)),
                 parameters.whole("limit", 1, 200, 50));
         parameters.end();
         return query;

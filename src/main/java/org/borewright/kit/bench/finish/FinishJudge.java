@@ -64,7 +64,7 @@ final class FinishJudge {
                 measured.map(holes -> holes.minus(diameter)),
                 hole.at20() instanceof Grid grid ? Optional.of(BoreShape.of(grid)) : Optional.empty(),
                 hole.diameters()
-                        .map(holes -> RingGapIn.of(
+                        .map(holes -> RingGapIn.in(
                                 holes,
                                 hole.ofReading(),
                                 request.rings().stream().toList(),

@@ -23,7 +23,7 @@ import org.borewright.measure.Measuring;
  * @param ofHoles with what and how warm the holes were measured
  * @param ofPistons with what and how warm the pistons were measured
  * @param atRoomTemperature whether all holes were measured after the block had come to room temperature
- * @param ringsFiled whether each ring that had to be was filed to its least gap in its own hole
+ * @param ringsFiled whether each ring that had to be was filed, at the narrowest place of its own hole
  * @param on the day of the question
  */
 public record FinishRequest(
