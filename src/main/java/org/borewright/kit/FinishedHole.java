@@ -17,10 +17,10 @@ import org.borewright.measure.Limits;
  * Where one finished hole stands among the sizes.
  *
  * @param cylinder its name
- * @param size the size whose window holds it nearest to target, proven before not proven; empty when it lies between sizes or its
- *     readings are queried
+ * @param size the size whose window holds it nearest to target, proven before not proven; empty when it lies between sizes, its
+ *     readings are queried, or nobody measured it
  * @param pistons the pistons of that size, of any grade or maker, whose windows hold it, in the same order; empty without a size
- * @param certainty whether the readings prove that the window holds it; no between sizes, possible where they are queried
+ * @param certainty whether the readings prove that the window holds it; no between sizes, possible where they are queried or there are none
  * @param others other sizes whose windows hold it too
  * @param tooLooseFor between sizes: the next smaller size, and by how much the hole is too loose for it
  * @param toGo between sizes: the next larger size, and how much metal to its target; empty where the wall is never cut

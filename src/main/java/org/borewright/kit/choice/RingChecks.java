@@ -3,6 +3,7 @@ package org.borewright.kit.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
@@ -40,43 +41,35 @@ public final class RingChecks {
 
     /** The gaps of the rings in any of the holes that one may become. */
     public static List<Check> gapsInAny(Limits holes, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
-        List<Check> checks = new ArrayList<>();
-        for (GrooveShape groove : piston.grooves()) {
-            ringFor(rings, groove).ifPresent(ring -> checks.addAll(RingGap.check(holes, uncertainty, ring, groove)));
-        }
-        return checks;
+        return ofEach(rings, piston, (ring, groove) -> RingGap.check(holes, uncertainty, ring, groove));
     }
 
     /** The gaps of the rings in a measured hole. */
     public static List<Check> gapsIn(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
-        List<Check> checks = new ArrayList<>();
-        for (GrooveShape groove : piston.grooves()) {
-            ringFor(rings, groove)
-                    .ifPresent(ring -> checks.addAll(RingGap.checkInHole(hole, uncertainty, ring, groove)));
-        }
-        return checks;
+        return ofEach(rings, piston, (ring, groove) -> RingGap.checkInHole(hole, uncertainty, ring, groove));
+    }
+
+    /** The gaps of the rings in a worn hole that is to run on. */
+    public static List<Check> gapsInService(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
+        return ofEach(rings, piston, (ring, groove) -> RingGap.checkInService(hole, uncertainty, ring, groove));
     }
 
     /** The rings that must be filed for a measured hole, each of those alone. */
     public static List<Check> filedIn(
             Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston, boolean areFiled) {
-        List<Check> checks = new ArrayList<>();
-        for (GrooveShape groove : piston.grooves()) {
-            ringFor(rings, groove)
-                    .filter(ring -> RingGap.fileTo(hole, hole.width(), uncertainty, ring, groove)
-                            .isPresent())
-                    .map(ring -> RingGap.checkFiled(hole, uncertainty, ring, groove, areFiled))
-                    .ifPresent(checks::add);
-        }
-        return checks;
+        return ofEach(
+                rings,
+                piston,
+                (ring, groove) -> RingGap.fileTo(hole, hole.width(), uncertainty, ring, groove).stream()
+                        .map(limits -> RingGap.checkFiled(hole, uncertainty, ring, groove, areFiled))
+                        .toList());
     }
 
-    /** The gaps of the rings in a worn hole that is to run on. */
-    public static List<Check> gapsInService(Limits hole, Uncertainty uncertainty, RingSet rings, PistonShape piston) {
+    private static List<Check> ofEach(
+            RingSet rings, PistonShape piston, BiFunction<RingShape, GrooveShape, List<? extends Check>> asked) {
         List<Check> checks = new ArrayList<>();
         for (GrooveShape groove : piston.grooves()) {
-            ringFor(rings, groove)
-                    .ifPresent(ring -> checks.addAll(RingGap.checkInService(hole, uncertainty, ring, groove)));
+            ringFor(rings, groove).ifPresent(ring -> checks.addAll(asked.apply(ring, groove)));
         }
         return checks;
     }

@@ -29,8 +29,9 @@ public final class FinishedHoles {
     }
 
     /**
-     * What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. Of a hole that nobody measured, or
-     * whose readings are in question, nothing is certain and nothing excluded; what must be cut out of it is cut, whatever its size.
+     * What becomes of a finished hole with a choice of pistons; of several grades the best fitting, nearest to target. Of a hole that nobody
+     * measured, or whose readings are in question, nothing is certain and nothing excluded; what must be cut out of it is cut, whatever its
+     * size.
      */
     public HoleAtSize at(Hole hole, List<Piston> pistons) {
         if (hole.survey().isBeyondMachining(mayBeCut)) {
