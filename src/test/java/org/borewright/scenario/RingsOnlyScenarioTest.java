@@ -1,6 +1,7 @@
 package org.borewright.scenario;
 
 import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
@@ -165,7 +166,31 @@ class RingsOnlyScenarioTest {
                 .body(containsString("<details open><summary>Rings only: possible"))
                 .body(containsString("<b>file to 0.204 to 0."))
                 .body(containsString("truth:/ringsFiled"));
+        long paper = order.does("finish", filed(worn, true).replace("\"broken\"", "null"))
+                .statusCode(200)
+                .body("state", equalTo("confirmed"))
+                .extract()
+                .jsonPath()
+                .getLong("judgement.paper");
+        given().get("/api/orders/" + order.number() + "/papers/" + paper)
+                .then()
+                .body("answer.ringsOnly.rings", equalTo("KV-BS34-R040F"))
+                .body("answer.wouldChange.ringsOnly", not(hasItem("certain")));
+        assertThat(isFiledOnThePage(order)).isTrue();
+        order.does("confirm", filed(worn, true)).statusCode(200);
+        assertThat(isFiledOnThePage(order))
+                .as("nobody said so of rings that went in since")
+                .isFalse();
         order.does("finish", filed(worn, true)).statusCode(200).body("state", equalTo("finished"));
+    }
+
+    /** Whether "yes" is chosen on the sheet before anybody chose. */
+    private static boolean isFiledOnThePage(Orders order) {
+        String page = given().accept("text/html")
+                .get("/orders/" + order.number() + "/finish")
+                .asString();
+        int field = page.indexOf("name=\"truth:/ringsFiled\"");
+        return page.substring(field, page.indexOf("</select>", field)).contains("value=\"true\" selected");
     }
 
     private static String filed(String survey, boolean are) {

@@ -57,13 +57,13 @@ public record RingsOnly(List<RingsInHole> holes, List<Check> deck, Optional<Ring
 
     /**
      * What it would come to where nobody knows yet whose pistons are in the engine: with those of the present size for which rings are best
-     * to be had; empty where the present size is not known, or no rings are supplied for it.
+     * to be had; empty where the present size is not known, no rings are supplied for it, or they are ruled out.
      */
     public static Optional<RingsOnly> supposing(FitTable fits, KitFinder kits, MatchRequest request, List<Hole> holes) {
         RingsTrial trial = new RingsTrial(fits, kits, request, holes);
         return choices(fits, request)
                 .map(trial::of)
-                .filter(rings -> rings.rings().isPresent())
+                .filter(rings -> rings.rings().isPresent() && rings.certainty() != Certainty.NO)
                 .min(PREFERENCE);
     }
 

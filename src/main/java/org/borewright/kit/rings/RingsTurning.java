@@ -17,6 +17,7 @@ import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.hole.Rereading;
 import org.borewright.kit.hole.TurningPoint;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.request.NewRings;
 import org.borewright.measure.Length;
 
 /**
@@ -31,6 +32,7 @@ public final class RingsTurning {
     private final List<Hole> holes;
     private final RingsOnly now;
     private final Choice choice;
+    private final NewRings bought;
     private final Conditions conditions;
     private final Rereading rereading;
 
@@ -39,6 +41,7 @@ public final class RingsTurning {
         this.holes = holes;
         this.now = now;
         this.choice = choice;
+        this.bought = request.rings();
         this.conditions = new Conditions(fits, request, Optional.of(choice.design()), Optional.of(choice));
         this.rereading = new Rereading(
                 fits.shelf().engine().bore(),
@@ -111,7 +114,10 @@ public final class RingsTurning {
     }
 
     private Stream<RingSet> rings() {
-        return choice.outfits().stream().map(Outfit::rings).distinct();
+        return choice.outfits().stream()
+                .map(Outfit::rings)
+                .filter(bought::mayBe)
+                .distinct();
     }
 
     private Hole reread(int hole, Length largest) {

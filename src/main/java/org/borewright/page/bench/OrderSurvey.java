@@ -80,10 +80,11 @@ public class OrderSurvey {
     /** The sheet of an order: as it was filled in last, where it was. */
     Response shown(Folder folder, Occasion occasion) throws JsonProcessingException {
         EngineAnswer engine = sheets.engine(folder.order().engine());
-        Optional<PaperAnswer> last = occasion == Occasion.FINISH
-                ? folder.last("finish").or(() -> folder.last("bench"))
-                : folder.last("survey");
+        Optional<PaperAnswer> judged = folder.last("finish").filter(paper -> isOfThisConfirmation(folder, paper));
+        Optional<PaperAnswer> last =
+                occasion == Occasion.FINISH ? judged.or(() -> folder.last("bench")) : folder.last("survey");
         Form form = last.flatMap(paper -> FormerSheet.of(SurveySheets.cylinders(engine), Recalled.of(paper)))
+                .map(former -> judged.isPresent() ? former : former.only(name -> !name.equals(Honed.RINGS_FILED)))
                 .map(former -> begun(former, folder, occasion))
                 .orElseGet(() -> SurveySheets.blank(engine));
         if (isBored(folder, occasion)) {
@@ -94,6 +95,11 @@ public class OrderSurvey {
                 engine,
                 Entry.of(folder.asItStands(form)),
                 occasion == Occasion.SURVEY || occasion == Occasion.FINISH ? last.map(Answer::of) : Optional.empty());
+    }
+
+    /** Whether a judgement came after what was confirmed last: of rings that went in before it no word stands. */
+    private static boolean isOfThisConfirmation(Folder folder, PaperAnswer judged) {
+        return folder.last("bench").filter(paper -> judged.id() > paper.id()).isPresent();
     }
 
     /**

@@ -270,6 +270,24 @@ class EstimateTest {
         assertThat(rings(makers, stamped)).containsExactly("R2-025");
     }
 
+    /** Where nothing is made any more for the pistons that are in it, the rings of another maker do not go on them. */
+    @Test
+    void ringsThatAreRuledOutArePricedForNobody() {
+        TwoMakers makers = new TwoMakers(shop, "0.25", "40");
+        shop.withdraw("P-025", Withdrawal.State.NEVER_MADE);
+        AsFound first =
+                Requests.pistonOf(shop.shelf().parts().designs().stream().findFirst());
+        MatchRequest stamped = shop.request(Condition.WORN, "+0.25", surveys("-", "-"));
+
+        Shelf shelf = makers.shelf();
+        Estimate estimate = Estimate.of(
+                FitTable.of(shelf),
+                new KitFinder(shelf, new Offers(shop.offers)),
+                Requests.seen(stamped, List.of(first, first)));
+
+        assertThat(estimate.branches().get(0).job()).isEmpty();
+    }
+
     private List<String> rings(TwoMakers makers, MatchRequest request) {
         Shelf shelf = makers.shelf();
         return Estimate.of(FitTable.of(shelf), new KitFinder(shelf, new Offers(shop.offers)), request)
