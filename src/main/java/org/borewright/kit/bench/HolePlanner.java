@@ -58,7 +58,7 @@ final class HolePlanner {
         this.widens = choke.map(Choke::greatestDifference)
                 .orElse(Length.ZERO)
                 .plus(CommonPractice.finishedShape().doubled());
-        this.rings = RingGapIn.sets(request.choice());
+        this.rings = request.choice().ringSets();
     }
 
     /** The plan of a hole; without a piston for any of those that may go in. */

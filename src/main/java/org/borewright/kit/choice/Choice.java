@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
+import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
 import org.borewright.fit.Rule;
@@ -77,6 +78,11 @@ public record Choice(
         return metalChecks.stream()
                 .map(check -> check.rule() == Rule.MASS_SPREAD ? spread : check)
                 .toList();
+    }
+
+    /** The ring sets that go with its pistons, each once. */
+    public List<RingSet> ringSets() {
+        return outfits.stream().map(Outfit::rings).distinct().toList();
     }
 
     /** Every piston that may go into one of the holes, each once. */

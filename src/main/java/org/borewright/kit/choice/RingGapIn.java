@@ -46,9 +46,4 @@ public record RingGapIn(PartNumber rings, String groove, Limits gap, Optional<Li
         }
         return gaps;
     }
-
-    /** The ring sets that go with the pistons of a choice, each once. */
-    public static List<RingSet> sets(Choice choice) {
-        return choice.outfits().stream().map(Outfit::rings).distinct().toList();
-    }
 }

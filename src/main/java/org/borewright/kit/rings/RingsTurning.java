@@ -11,7 +11,6 @@ import org.borewright.fit.Certainty;
 import org.borewright.fit.Check;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.choice.FitTable;
-import org.borewright.kit.choice.Outfit;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.ReadingLimit;
 import org.borewright.kit.hole.Rereading;
@@ -114,10 +113,7 @@ public final class RingsTurning {
     }
 
     private Stream<RingSet> rings() {
-        return choice.outfits().stream()
-                .map(Outfit::rings)
-                .filter(bought::mayBe)
-                .distinct();
+        return choice.ringSets().stream().filter(bought::mayBe);
     }
 
     private Hole reread(int hole, Length largest) {

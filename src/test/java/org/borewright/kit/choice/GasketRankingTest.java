@@ -11,7 +11,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.Shelf;
 import org.borewright.fit.Amount;
 import org.borewright.fit.shape.Crown;
-import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.Pistons;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
 import org.borewright.measure.Length;
@@ -40,7 +40,7 @@ class GasketRankingTest {
     /** 26 mm more from pin to crown than 34 mm, which left half a millimetre to the deck: more than the chamber takes. */
     @Test
     void standardPistonsThatLeaveNoRoomTellNoRatio() {
-        shop.pistons.set(0, crowned(shop.pistons.get(0), "60"));
+        shop.pistons.set(0, Pistons.crowned(shop.pistons.get(0), new Crown(mm("60"), Length.ZERO, 0)));
 
         assertThat(GasketRanking.of(shop.shelf()).ratioAsMade()).isEmpty();
     }
@@ -50,25 +50,6 @@ class GasketRankingTest {
         TwoMakers makers = new TwoMakers(shop, "0.25", "40");
 
         assertThat(GasketRanking.of(makers.shelf()).ratioAsMade()).contains(ratio(List.of(shop.pistons.get(0))));
-    }
-
-    private static Piston crowned(Piston piston, String height) {
-        PistonShape shape = piston.shape();
-        return new Piston(
-                piston.number(),
-                piston.design(),
-                piston.size(),
-                piston.hand(),
-                piston.grade(),
-                new PistonShape(
-                        shape.diameter(),
-                        shape.nominalBore(),
-                        shape.clearance(),
-                        new Crown(mm(height), Length.ZERO, 0),
-                        shape.grooves(),
-                        shape.pinSeat(),
-                        shape.clipSeat(),
-                        shape.mass()));
     }
 
     @Test

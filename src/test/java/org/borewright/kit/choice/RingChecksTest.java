@@ -8,8 +8,6 @@ import static org.borewright.kit.TwinShop.no;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import org.borewright.catalog.Hand;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
@@ -18,10 +16,10 @@ import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.BoreSurface;
 import org.borewright.fit.shape.GrooveShape;
-import org.borewright.fit.shape.PistonShape;
 import org.borewright.fit.shape.RingFace;
 import org.borewright.fit.shape.RingSection;
 import org.borewright.fit.shape.RingShape;
+import org.borewright.kit.Pistons;
 import org.borewright.kit.TwinShop;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -186,27 +184,11 @@ class RingChecksTest {
     }
 
     private void twoGrooves() {
-        PistonShape shape = shop.pistons.get(0).shape();
-        GrooveShape top = shape.grooves().get(0);
+        Piston standard = shop.pistons.get(0);
+        GrooveShape top = standard.shape().grooves().get(0);
         GrooveShape second = new GrooveShape(
                 "second", top.section(), top.width(), top.root(), top.gap(), top.axialPlay(), top.backClearanceLeast());
-        shop.pistons.set(
-                0,
-                new Piston(
-                        no("P-STD"),
-                        "DESIGN-1",
-                        "standard",
-                        Hand.ANY,
-                        Optional.empty(),
-                        new PistonShape(
-                                shape.diameter(),
-                                shape.nominalBore(),
-                                shape.clearance(),
-                                shape.crown(),
-                                List.of(top, second),
-                                shape.pinSeat(),
-                                shape.clipSeat(),
-                                shape.mass())));
+        shop.pistons.set(0, Pistons.grooved(standard, List.of(top, second)));
     }
 
     private List<Check> standing() {

@@ -74,7 +74,7 @@ class RingGapInTest {
         Choice choice = fits.at(shop.sizes.get(0)).get(0);
 
         assertThat(choice.outfits()).hasSize(2);
-        assertThat(RingGapIn.sets(choice)).containsExactly(shop.rings.get(0));
+        assertThat(choice.ringSets()).containsExactly(shop.rings.get(0));
     }
 
     private List<RingGapIn> gaps(List<RingSet> sets) {

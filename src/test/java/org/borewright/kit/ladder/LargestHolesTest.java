@@ -12,8 +12,8 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.fit.shape.GrooveShape;
-import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.Match;
+import org.borewright.kit.Pistons;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
@@ -98,30 +98,17 @@ class LargestHolesTest {
     }
 
     private static Piston bearing(Piston piston, String greatestGap) {
-        PistonShape shape = piston.shape();
-        GrooveShape groove = shape.grooves().get(0);
-        return new Piston(
-                piston.number(),
-                piston.design(),
-                piston.size(),
-                piston.hand(),
-                piston.grade(),
-                new PistonShape(
-                        shape.diameter(),
-                        shape.nominalBore(),
-                        shape.clearance(),
-                        shape.crown(),
-                        List.of(new GrooveShape(
-                                groove.name(),
-                                groove.section(),
-                                groove.width(),
-                                groove.root(),
-                                new Limits(mm("0.2"), mm(greatestGap)),
-                                groove.axialPlay(),
-                                groove.backClearanceLeast())),
-                        shape.pinSeat(),
-                        shape.clipSeat(),
-                        shape.mass()));
+        GrooveShape groove = piston.shape().grooves().get(0);
+        return Pistons.grooved(
+                piston,
+                List.of(new GrooveShape(
+                        groove.name(),
+                        groove.section(),
+                        groove.width(),
+                        groove.root(),
+                        new Limits(mm("0.2"), mm(greatestGap)),
+                        groove.axialPlay(),
+                        groove.backClearanceLeast())));
     }
 
     private MatchRequest request(CylinderSurvey... holes) {

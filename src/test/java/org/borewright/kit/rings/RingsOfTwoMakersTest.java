@@ -7,12 +7,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Offers;
-import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.shape.Crown;
-import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.Pistons;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
@@ -77,25 +76,7 @@ class RingsOfTwoMakersTest {
     @Test
     void ringsOfPistonsThatNoGasketLeavesRoomAreSupposedLast() {
         shop.offer("R2-025", "5", 10);
-        Piston high = shop.pistons.get(5);
-        PistonShape shape = high.shape();
-        shop.pistons.set(
-                5,
-                new Piston(
-                        high.number(),
-                        high.design(),
-                        high.size(),
-                        high.hand(),
-                        high.grade(),
-                        new PistonShape(
-                                shape.diameter(),
-                                shape.nominalBore(),
-                                shape.clearance(),
-                                new Crown(mm("36"), Length.ZERO, 0),
-                                shape.grooves(),
-                                shape.pinSeat(),
-                                shape.clipSeat(),
-                                shape.mass())));
+        shop.pistons.set(5, Pistons.crowned(shop.pistons.get(5), new Crown(mm("36"), Length.ZERO, 0)));
         Shelf shelf = makers.shelf();
         MatchRequest request = request(Optional.empty());
         KitFinder kits = new KitFinder(shelf, new Offers(shop.offers));

@@ -19,7 +19,6 @@ import org.borewright.kit.bench.Weighed;
 import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.FittedHole;
 import org.borewright.kit.choice.Choice;
-import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.request.Deck;
 import org.borewright.measure.Measuring;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -155,7 +154,7 @@ public class FinishReader {
     }
 
     private static Optional<RingSet> rings(Place place, Choice choice) {
-        List<RingSet> sets = RingGapIn.sets(choice);
+        List<RingSet> sets = choice.ringSets();
         if (place.isGiven()) {
             return place.word(sets, set -> set.number().text());
         }

@@ -5,11 +5,10 @@ import static org.borewright.kit.TwinShop.mm;
 
 import java.math.BigDecimal;
 import org.borewright.api.shown.ShownCheck;
-import org.borewright.catalog.Piston;
 import org.borewright.fit.Check;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.Crown;
-import org.borewright.fit.shape.PistonShape;
+import org.borewright.kit.Pistons;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.table.SizeRow;
@@ -31,11 +30,7 @@ class SizeRowAnswerTest {
         "60, , 'without end: no room is left above the piston', at most 9.5"
     })
     void aRatioWithoutEndIsNoFigureAndItsCheckSaysWhy(double dome, BigDecimal ratio, String found, String asked) {
-        Piston usual = shop.pistons.get(0);
-        shop.pistons.set(
-                0,
-                new Piston(
-                        usual.number(), usual.design(), usual.size(), usual.hand(), usual.grade(), domed(usual, dome)));
+        shop.pistons.set(0, Pistons.crowned(shop.pistons.get(0), new Crown(mm("34"), mm("0"), dome)));
         SizeRow row = shop.worn("standard", "69.989", "69.989").table().get(0);
         Stencils stencils = new Stencils(StencilsTest.JSON, FitTable.of(shop.shelf()), LengthUnit.MILLIMETRE);
 
@@ -53,18 +48,5 @@ class SizeRowAnswerTest {
                 .findFirst()
                 .orElseThrow();
         return ShownCheck.of(ratio, LengthUnit.MILLIMETRE);
-    }
-
-    private static PistonShape domed(Piston piston, double dome) {
-        PistonShape shape = piston.shape();
-        return new PistonShape(
-                shape.diameter(),
-                shape.nominalBore(),
-                shape.clearance(),
-                new Crown(mm("34"), mm("0"), dome),
-                shape.grooves(),
-                shape.pinSeat(),
-                shape.clipSeat(),
-                shape.mass());
     }
 }

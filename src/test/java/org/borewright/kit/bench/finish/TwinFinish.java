@@ -8,7 +8,6 @@ import org.borewright.catalog.RingSet;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.TwinBench;
-import org.borewright.kit.choice.RingGapIn;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Grid;
@@ -79,6 +78,6 @@ final class TwinFinish {
     }
 
     private Optional<RingSet> rings() {
-        return RingGapIn.sets(bench.choice()).stream().findFirst().filter(set -> ringsNamed);
+        return bench.choice().ringSets().stream().findFirst().filter(set -> ringsNamed);
     }
 }
