@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.borewright.measure.Length;
 
@@ -59,6 +60,13 @@ public record Shelf(
                 .anyMatch(withdrawal -> withdrawal
                         .filter(known -> known.state() == Withdrawal.State.NEVER_MADE)
                         .isEmpty());
+    }
+
+    /** The same for somebody who has these numbers already: what became of them since does not take them away from him. */
+    public Shelf having(Set<PartNumber> numbers) {
+        Map<PartNumber, Withdrawal> others = new TreeMap<>(withdrawals);
+        others.keySet().removeAll(numbers);
+        return new Shelf(revision, engine, sizes, parts, fasteners, operations, boxes, others);
     }
 
     /** The size of a label; empty when the engine has none such. */

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
+import org.borewright.kit.bill.Kit;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
@@ -55,7 +56,7 @@ final class FinishedRuling {
         return table.stream()
                 .filter(row -> row.size().equals(size) && row.mightServe())
                 .filter(row -> ofMeasured(row) == Certainty.CERTAIN)
-                .findFirst();
+                .min(ofOneSize());
     }
 
     /** The certainty of the least certain hole that was measured. */
@@ -199,14 +200,30 @@ final class FinishedRuling {
                         .findFirst());
     }
 
-    /** The row that holds all as they are and whose worst hole lies nearest to target; on a tie the larger clearance, which is the smaller piston. */
+    /**
+     * Of the size that holds all as they are and whose worst hole lies nearest to target; on a tie the larger clearance, which is the smaller
+     * piston. The shelf decides nothing but whose pistons of that size they are.
+     */
     private Optional<SizeRow> nearest(Predicate<SizeRow> fitting) {
-        return table.stream()
-                .filter(SizeRow::isAsItIs)
-                .filter(fitting)
-                .min(Comparator.comparing(this::ofMeasured)
-                        .thenComparing(this::worstOffTarget)
-                        .thenComparing(row -> row.choice().orElseThrow().finish()));
+        List<SizeRow> holding =
+                table.stream().filter(SizeRow::isAsItIs).filter(fitting).toList();
+        return holding.stream()
+                .min(Comparator.comparing(this::ofMeasured).thenComparing(nearestFirst()))
+                .flatMap(nearest -> holding.stream()
+                        .filter(row -> row.size().equals(nearest.size()))
+                        .min(ofOneSize()));
+    }
+
+    /** Of two makers' pistons those that leave the least doubt, then those whose kit can be completed. */
+    private Comparator<SizeRow> ofOneSize() {
+        return Comparator.comparing(this::ofMeasured)
+                .thenComparing(row -> row.kit().filter(Kit::isComplete).isEmpty())
+                .thenComparing(nearestFirst());
+    }
+
+    private Comparator<SizeRow> nearestFirst() {
+        return Comparator.comparing(this::worstOffTarget)
+                .thenComparing(row -> row.choice().orElseThrow().finish());
     }
 
     private Length worstOffTarget(SizeRow row) {

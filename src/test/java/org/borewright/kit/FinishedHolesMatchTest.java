@@ -11,6 +11,7 @@ import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.Length;
 import org.borewright.measure.survey.Finding;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,41 @@ class FinishedHolesMatchTest {
 
         assertThat(fate.work().label()).isEqualTo(work);
         assertThat(fate.certainty().label()).isEqualTo(certainty);
+    }
+
+    /**
+     * Two makers' pistons of +0.25 for holes that one size holds, the second's finished as large or 0.001 larger: the shelf decides whose they
+     * are, measured or not, but where certainty ends first.
+     */
+    @ParameterizedTest(name = "{0} and {1}, {2} to {3}, rings gone: {4}: {5}")
+    @CsvSource({
+        "0.250, 70.256, 70.256, -,     '',      DESIGN-1",
+        "0.250, 70.256, 70.256, -,     R-025,   DESIGN-2",
+        "0.250, 70.256, 70.256, -,     R2-025,  DESIGN-1",
+        "0.251, 70.256, 70.256, -,     '',      DESIGN-2",
+        "0.251, 70.256, 70.256, -,     R2-025,  DESIGN-1",
+        "0.250, 70.256, -,      -,     R-025,   DESIGN-2",
+        "0.250, 70.256, -,      +0.25, '',      DESIGN-1",
+        "0.250, 70.256, -,      +0.25, R-025,   DESIGN-2",
+        "0.250, 70.256, -,      +0.25, R2-025,  DESIGN-1",
+        "0.251, 70.256, -,      +0.25, '',      DESIGN-2",
+        "0.260, 70.254, 70.254, -,     R-025,   DESIGN-1",
+    })
+    void ofOneSizeTheMakerWhoseKitCanBeHadIsTaken(
+            String oversize, String first, String second, String asked, String gone, String design) {
+        TwinShop shop = new TwinShop();
+        TwoMakers makers = new TwoMakers(shop, oversize, "40");
+        if (!gone.isEmpty()) {
+            shop.lastOf(gone, 0);
+        }
+        MatchRequest finished = shop.request(Condition.FINISHED, "-", TwinShop.surveys(first, second));
+
+        Match match = makers.ask(
+                asked.equals("-") ? finished : finished.asking(shop.size(asked).orElseThrow()));
+
+        assertThat(match.ruling().row().flatMap(SizeRow::choice))
+                .map(choice -> choice.design().code())
+                .contains(design);
     }
 
     @ParameterizedTest(name = "asked for {0}: {1} {2}")

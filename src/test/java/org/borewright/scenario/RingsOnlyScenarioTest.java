@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @QuarkusTest
 class RingsOnlyScenarioTest {
 
-    private static final String SMOKES = """
+    static final String SMOKES = """
             {"engine":"DRUMLACH-S1","unit":"mm","condition":"worn","date":"2026-03-02","temperature":20,
              "presentSize":{"size":"standard","knownFrom":"record"},"cylinders":[{"cylinder":"1",
              "grid":{"depths":[20,75,130],"axes":["thrust","pin"],"readings":[[88.262,88.250],[88.251,88.242],[88.238,88.233]]},

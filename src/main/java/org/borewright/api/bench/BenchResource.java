@@ -44,11 +44,6 @@ public class BenchResource {
     @Path("bench")
     public byte[] plan(@Context UriInfo called, byte[] body) throws JsonProcessingException {
         Parameters.none(called);
-        return plan(body);
-    }
-
-    /** What a body is answered with, whatever brought it here. */
-    public byte[] plan(byte[] body) throws JsonProcessingException {
         Question<BenchRequest> asked = plans.read(body);
         BenchPlan answer = BenchPlan.of(asked.fits(), asked.request());
         return json.writeValueAsBytes(BenchAnswer.of(asked.fits(), asked.request(), answer, asked.unit()));
@@ -59,11 +54,6 @@ public class BenchResource {
     @Path("finish")
     public byte[] judge(@Context UriInfo called, byte[] body) throws JsonProcessingException {
         Parameters.none(called);
-        return judge(body);
-    }
-
-    /** What a body is answered with, likewise. */
-    public byte[] judge(byte[] body) throws JsonProcessingException {
         Question<FinishRequest> asked = finishes.read(body);
         Finish answer = Finish.of(asked.fits(), asked.request());
         return json.writeValueAsBytes(FinishAnswer.of(asked.fits(), asked.request(), answer, asked.unit()));

@@ -2,6 +2,7 @@ package org.borewright.api.match;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.borewright.api.match.answer.Stencils;
 import org.borewright.catalog.Offers;
@@ -25,6 +26,12 @@ public record Workbench(
 
     static Workbench lay(FitTable fits, Offers offers, ObjectMapper json) {
         return new Workbench(fits, offers, new KitFinder(fits.shelf(), offers), json, new ConcurrentHashMap<>());
+    }
+
+    /** The same for somebody who has these numbers already. */
+    public Workbench having(Set<PartNumber> numbers) {
+        FitTable theirs = fits.having(numbers);
+        return isFor(theirs, offers) ? this : lay(theirs, offers, json);
     }
 
     /** The same for an owner who brings these pistons. */

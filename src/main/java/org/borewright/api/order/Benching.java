@@ -5,10 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.borewright.api.bench.answer.BenchAnswer;
 import org.borewright.api.bench.answer.FinishAnswer;
 import org.borewright.api.bench.request.BenchReader;
@@ -16,7 +14,7 @@ import org.borewright.api.bench.request.FinishReader;
 import org.borewright.api.bench.request.Question;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.order.answer.Holds;
-import org.borewright.catalog.PartNumber;
+import org.borewright.api.order.answer.Sold;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
@@ -32,7 +30,6 @@ import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Deck;
-import org.borewright.kit.request.NewRings;
 import org.borewright.kit.rings.RingsOnly;
 import org.borewright.order.Errand;
 import org.borewright.order.HoleRecord;
@@ -64,14 +61,10 @@ class Benching {
 
     Benched confirm(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand.order())) {
-            Set<PartNumber> bought = ringSets(errand);
-            return bench.confirm(errand, ringsOnly(surveying.read(errand, body, told -> NewRings.bought(bought))));
+            return bench.confirm(errand, ringsOnly(surveying.readWith(sold(errand.order()), errand, body)));
         }
-        Asked survey = surveying.last(errand.order());
-        Question<BenchRequest> read = plan(survey, body);
-        BenchRequest request = read.request();
-        BenchPlan plan = BenchPlan.of(read.fits(), request);
-        BenchAnswer answer = BenchAnswer.of(read.fits(), request, plan, read.unit());
+        Planned planned = plan(errand.order(), body);
+        BenchPlan plan = planned.plan();
         SortedMap<String, PistonsFitted.Piston> paired = new TreeMap<>();
         plan.holes()
                 .forEach(hole -> hole.piston()
@@ -80,33 +73,55 @@ class Benching {
                                 new PistonsFitted.Piston(
                                         Optional.of(piston.tag()),
                                         piston.part().number().text()))));
-        List<OrderHold> besides = besides(errand.order(), survey, request);
-        List<OrderHold> holds = new ArrayList<>(Holds.of(plan, read.unit()));
-        holds.addAll(besides);
-        Readiness readiness = besides.isEmpty() ? plan.readiness() : Readiness.HOLD;
+        Question<BenchRequest> asked = planned.asked();
+        List<OrderHold> holds = new ArrayList<>(Holds.of(plan, asked.unit()));
+        holds.addAll(planned.besides());
+        Readiness readiness = planned.besides().isEmpty() ? plan.readiness() : Readiness.HOLD;
+        BenchAnswer answer = planned.answer();
         return bench.confirm(
                 errand,
                 new Verdict(
-                        read.fits().shelf().engine().code(),
-                        Optional.of(fitted(request.choice(), paired)),
+                        asked.fits().shelf().engine().code(),
+                        Optional.of(fitted(asked.request().choice(), paired)),
                         readiness.label(),
                         readiness == Readiness.READY,
                         holds,
                         paper(answer.says(), body, answer)));
     }
 
-    /** What stands in the way of an order beside what the bench was asked: pistons of the owner, and what its survey left open. */
-    List<OrderHold> besides(long order, byte[] body) {
-        Asked survey = surveying.last(order);
-        return besides(order, survey, plan(survey, body).request());
+    /**
+     * What the bench would do with an order, nothing of it kept.
+     *
+     * @param asked of it
+     * @param plan the pistons in their holes
+     * @param besides what stands in the way beside that: pistons of the owner, and what the survey left open
+     */
+    record Planned(Question<BenchRequest> asked, BenchPlan plan, List<OrderHold> besides) {
+
+        /** The plan on the wire. */
+        BenchAnswer answer() {
+            return BenchAnswer.of(asked.fits(), asked.request(), plan, asked.unit());
+        }
     }
 
-    private List<OrderHold> besides(long order, Asked survey, BenchRequest request) {
+    /** Plans the bench with what was sold to an order, and with its deck as it was told last. */
+    Planned plan(long order, byte[] body) {
+        Asked survey = surveying.last(order);
+        Sold sold = sold(order);
+        Question<BenchRequest> read = plans.readHaving(sold.numbers(), body);
+        Question<BenchRequest> asked = read.of(
+                read.request().with(read.request().deck().after(survey.request().deck())));
+        return new Planned(
+                asked, BenchPlan.of(asked.fits(), asked.request()), besides(order, survey, sold, asked.request()));
+    }
+
+    private List<OrderHold> besides(long order, Asked survey, Sold sold, BenchRequest request) {
         boolean own = bench.areOwnPistons(order);
         Shelf shelf = survey.fits().shelf();
         Match match = surveying.match(
                 survey,
                 request.deck(),
+                sold,
                 Optional.of(request.choice())
                         .filter(choice -> own && shelf.parts().designs().contains(choice.design())));
         List<Hole> holes = BenchPlan.holes(shelf.engine(), request.cylinders(), request.ofHoles());
@@ -115,22 +130,12 @@ class Benching {
         return besides;
     }
 
-    /** What is asked before honing, of the deck as it was told last. */
-    private Question<BenchRequest> plan(Asked survey, byte[] body) {
-        Question<BenchRequest> read = plans.read(body);
-        return read.of(
-                read.request().with(read.request().deck().after(survey.request().deck())));
-    }
-
     Benched finish(Errand errand, byte[] body) {
         if (bench.isRingsOnly(errand.order())) {
-            Set<PartNumber> bought = ringSets(errand);
-            Surveyed surveyed = surveying.read(errand, body, told -> told.leavingWith(bought));
+            Surveyed surveyed = surveying.readLeavingWith(sold(errand.order()), errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
-        Question<FinishRequest> read = finishes.read(body);
-        Question<FinishRequest> asked =
-                read.of(read.request().with(deck(errand, read.request().deck())));
+        Question<FinishRequest> asked = honed(errand.order(), body);
         Finish finish = Finish.of(asked.fits(), asked.request());
         FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
         Choice choice = asked.request().choice();
@@ -156,15 +161,23 @@ class Benching {
                 records(asked, finish));
     }
 
-    /** As it was told last: with the honed holes, before them, or by the survey. */
-    private Deck deck(Errand errand, Deck told) {
-        Deck surveyed = surveying.last(errand.order()).request().deck();
-        return PaperRow.last(errand.order(), PaperRow.Kind.BENCH)
-                .map(paper -> plans.read(paper.request.getBytes(StandardCharsets.UTF_8))
-                        .request())
-                .map(before -> told.after(before.deck()))
-                .orElse(told)
-                .after(surveyed);
+    /** How the honed holes would be judged, nothing of it kept. */
+    FinishAnswer judge(long order, byte[] body) {
+        Question<FinishRequest> asked = honed(order, body);
+        return FinishAnswer.of(asked.fits(), asked.request(), Finish.of(asked.fits(), asked.request()), asked.unit());
+    }
+
+    /** What is asked after honing, of the deck as it was told last: with the honed holes, before them, or by the survey. */
+    private Question<FinishRequest> honed(long order, byte[] body) {
+        Sold sold = sold(order);
+        Question<FinishRequest> read = finishes.readHaving(sold.numbers(), body);
+        Deck surveyed = surveying.last(order).request().deck();
+        Deck told = read.request().deck();
+        Deck before = PaperRow.last(order, PaperRow.Kind.BENCH)
+                .map(paper -> plans.readHaving(sold.numbers(), paper.request.getBytes(StandardCharsets.UTF_8)))
+                .map(plan -> told.after(plan.request().deck()))
+                .orElse(told);
+        return read.of(read.request().with(before.after(surveyed)));
     }
 
     private static PistonsFitted fitted(Choice choice, SortedMap<String, PistonsFitted.Piston> byCylinder) {
@@ -180,9 +193,8 @@ class Benching {
                 .toList();
     }
 
-    /** Those sold to the order: no others are judged, for no others go in. */
-    private Set<PartNumber> ringSets(Errand errand) {
-        return bench.ringSetsSold(errand.order()).stream().map(PartNumber::new).collect(Collectors.toSet());
+    private Sold sold(long order) {
+        return bench.accepted(order).map(counter::offer).map(Sold::of).orElse(Sold.NOTHING);
     }
 
     /** New rings on the pistons that are in it: there is nothing to pair and nothing to hone, but every condition must be met. */

@@ -10,6 +10,7 @@ import java.net.URI;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.borewright.api.order.answer.JudgementAnswer;
+import org.borewright.api.order.answer.OfferDocument;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.QuoteAnswer;
 import org.borewright.api.order.request.Caller;
@@ -88,6 +89,11 @@ public class Counter {
     /** Anything else that was done. */
     Reply done(Object answer) {
         return new Reply(200, Optional.empty(), Optional.empty(), written(answer));
+    }
+
+    /** What a quote offers, read again. */
+    OfferDocument offer(QuoteRow quote) {
+        return OfferDocument.read(json, quote.document);
     }
 
     static OrderAnswer whole(OrderRow order) {

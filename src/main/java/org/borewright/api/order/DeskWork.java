@@ -25,6 +25,11 @@ class DeskWork {
         desk.see(errand, move);
     }
 
+    /** Refuses what cannot be done with an order as it stands. */
+    void see(long order, Move move) {
+        desk.see(order, move);
+    }
+
     OrderRow accept(Errand errand, byte[] body) {
         OrderReader.Yes yes = reader.yes(body);
         return desk.accept(errand, yes.quote(), yes.mayWait());

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import java.util.stream.Stream;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.request.Caller;
@@ -23,6 +24,7 @@ import org.borewright.order.Errand;
 import org.borewright.order.Move;
 import org.borewright.order.OrderHold;
 import org.borewright.order.Refusal;
+import org.borewright.order.RefusedException;
 import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.Reply;
 import org.borewright.order.store.OrderRow;
@@ -103,10 +105,37 @@ public class OrderMoves {
         return judged(Move.CONFIRM, sent, body, benching::confirm);
     }
 
-    /** What would stand in the way of confirming, beside what the bench says of the pistons themselves; nothing is kept. */
+    /**
+     * What the bench would do with an order.
+     *
+     * @param answer of the bench, as it is written
+     * @param besides what stands in the way of confirming beside what the bench says of the pistons themselves
+     */
+    public record Plan(String answer, List<OrderHold> besides) {}
+
+    /** What would be confirmed; nothing is kept. @throws ProblemException where nothing can be, or the body is refused */
     @Transactional
-    public List<OrderHold> besides(String order, byte[] body) {
-        return benching.besides(Numbers.order(order), body);
+    public Plan plan(String order, byte[] body) {
+        return seen(order, Move.CONFIRM, number -> {
+            Benching.Planned planned = benching.plan(number, body);
+            return new Plan(counter.written(planned.answer()), planned.besides());
+        });
+    }
+
+    /** How the honed holes would be judged, as it is written; nothing is kept. @throws ProblemException likewise */
+    @Transactional
+    public String judge(String order, byte[] body) {
+        return seen(order, Move.FINISH, number -> counter.written(benching.judge(number, body)));
+    }
+
+    private <T> T seen(String called, Move move, LongFunction<T> looking) {
+        long order = Numbers.order(called);
+        try {
+            desk.see(order, move);
+        } catch (RefusedException refused) {
+            throw new ProblemException(Refusals.problem(refused.refusal()));
+        }
+        return looking.apply(order);
     }
 
     /** Why nothing that needs all parts of an order is done with it, as that would be refused; empty where nothing is to come. */

@@ -13,6 +13,7 @@ import org.borewright.api.match.Workbenches;
 import org.borewright.api.match.answer.MatchAnswer;
 import org.borewright.api.match.request.Asked;
 import org.borewright.api.match.request.MatchReader;
+import org.borewright.api.order.answer.Sold;
 import org.borewright.catalog.PartNumber;
 import org.borewright.kit.Match;
 import org.borewright.kit.choice.Choice;
@@ -65,12 +66,17 @@ class Surveying {
 
     /** Answers a survey of the engine ordered as a match, with what is on record of its block. No rings are asked about before they are bought. */
     Surveyed read(Errand errand, byte[] body) {
-        return read(errand, body, told -> NewRings.ANY);
+        return answered(errand, body, told(body, rings -> NewRings.ANY), Sold.NOTHING);
     }
 
-    /** The same with the rings that are bought for it. */
-    Surveyed read(Errand errand, byte[] body, UnaryOperator<NewRings> rings) {
-        return answered(errand, body, told(body, rings));
+    /** The same once rings are bought for it. */
+    Surveyed readWith(Sold sold, Errand errand, byte[] body) {
+        return answered(errand, body, told(body, rings -> NewRings.bought(sold.ringSets())), sold);
+    }
+
+    /** The same on the day it leaves with them. */
+    Surveyed readLeavingWith(Sold sold, Errand errand, byte[] body) {
+        return answered(errand, body, told(body, rings -> rings.leavingWith(sold.ringSets())), sold);
     }
 
     private Asked told(byte[] body, UnaryOperator<NewRings> rings) {
@@ -78,11 +84,11 @@ class Surveying {
         return told.with(told.request().with(rings.apply(told.request().rings())));
     }
 
-    private Surveyed answered(Errand errand, byte[] body, Asked told) {
+    private Surveyed answered(Errand errand, byte[] body, Asked told, Sold sold) {
         OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, told);
         needEngine(order, asked.fits().shelf().engine().code());
-        Workbench bench = bench(order.number, asked);
+        Workbench bench = bench(order.number, asked).having(sold.numbers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
         return new Surveyed(
@@ -115,9 +121,9 @@ class Surveying {
         return own.isEmpty() ? ofAll : ofAll.withMore(own);
     }
 
-    /** A survey of an order answered anew, of a deck as it is by now, and with the pistons of the owner where they are to go in. */
-    Match match(Asked survey, Deck deck, Optional<Choice> own) {
-        Workbench shop = workbenches.of(survey);
+    /** A survey of an order answered anew, of a deck as it is by now, with what was sold, and with the pistons of the owner where they are to go in. */
+    Match match(Asked survey, Deck deck, Sold sold, Optional<Choice> own) {
+        Workbench shop = workbenches.of(survey).having(sold.numbers());
         Workbench bench = own.map(shop::withOwn).orElse(shop);
         return Match.of(bench.fits(), bench.kits(), survey.request().with(deck));
     }

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Engine;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
@@ -78,6 +80,11 @@ public record FitTable(
         Map<Size, List<Choice>> others = new LinkedHashMap<>(choices);
         others.put(pistons.size(), List.of(pistons));
         return new FitTable(shelf, Collections.unmodifiableMap(others), ranking, left, torques);
+    }
+
+    /** The same for somebody who has these numbers already: worked out anew only where one of them is supplied no longer. */
+    public FitTable having(Set<PartNumber> numbers) {
+        return numbers.stream().allMatch(number -> Supply.isSupplied(shelf, number)) ? this : of(shelf.having(numbers));
     }
 
     /** The choices of one size, rising by finish. */

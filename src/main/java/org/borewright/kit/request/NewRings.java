@@ -33,8 +33,13 @@ public record NewRings(Set<PartNumber> bought, Optional<Boolean> filed) {
         return new NewRings(sets, Optional.of(filed.orElse(false)));
     }
 
+    /** Whether it is settled which sets are there for it. */
+    public boolean areBought() {
+        return !bought.isEmpty();
+    }
+
     /** Whether a ring set may go on. */
     public boolean mayBe(RingSet set) {
-        return bought.isEmpty() || bought.contains(set.number());
+        return !areBought() || bought.contains(set.number());
     }
 }

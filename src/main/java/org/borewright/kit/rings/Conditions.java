@@ -59,6 +59,9 @@ final class Conditions {
             "no ring set of the present size is supplied with pin and clips that fit this piston");
     static final Check NO_RING_AT_ALL =
             unknown(Rule.SERVICE_RING_GAP, "no ring set of the present size is supplied for any piston of this engine");
+    private static final Check NO_RING_SOLD = unknown(
+            Rule.SERVICE_RING_GAP,
+            "the rings that were sold are not made for this piston: survey the engine anew as \"did not clean up\", and quote anew");
     private static final Check NO_GRID = unknown(
             Rule.SERVICE_RING_GAP,
             "measure the hole along two axes at three depths at the least, over the travel of the rings");
@@ -83,6 +86,7 @@ final class Conditions {
             NO_RING,
             NO_RING_SUPPLIED,
             NO_RING_AT_ALL,
+            NO_RING_SOLD,
             NO_GRID,
             NO_RIDGE,
             NO_GLAZE,
@@ -212,7 +216,7 @@ final class Conditions {
 
     private Check wanting() {
         if (choice.isPresent()) {
-            return NO_RING_SUPPLIED;
+            return request.rings().areBought() ? NO_RING_SOLD : NO_RING_SUPPLIED;
         }
         return noRings ? NO_RING_AT_ALL : NO_RING;
     }

@@ -3,10 +3,8 @@ package org.borewright.order.desk;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.borewright.order.Difference;
@@ -134,11 +132,6 @@ public class OrderBench {
         return accepted(order).filter(quote -> quote.size == null).isPresent();
     }
 
-    /** The ring sets of the quote accepted; none where that was not noted. */
-    public Set<String> ringSetsSold(long order) {
-        return accepted(order).map(quote -> quote.ringSets).orElse(Collections.emptySet());
-    }
-
     /** Whether the pistons of the quote accepted are the owner's own. */
     public boolean areOwnPistons(long order) {
         return accepted(order)
@@ -147,7 +140,8 @@ public class OrderBench {
                 .isPresent();
     }
 
-    private static Optional<QuoteRow> accepted(long order) {
+    /** The quote accepted; empty where no yes stands. */
+    public Optional<QuoteRow> accepted(long order) {
         return OrderRow.<OrderRow>findByIdOptional(order).flatMap(OrderBench::accepted);
     }
 

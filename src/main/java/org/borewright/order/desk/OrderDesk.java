@@ -129,6 +129,11 @@ public class OrderDesk {
         move.ifPresent(wanted -> Turn.allowing(wanted, order));
     }
 
+    /** Refuses a move of an order as it stands. @throws RefusedException if there is no such order, or the move is not allowed */
+    public void see(long order, Move move) {
+        Turn.allowing(move, turn.see(order));
+    }
+
     /** Notes a new order. @throws RefusedException if the block or a barrel cannot be taken in */
     public OrderRow receive(Opening opening) {
         Map<String, BlockRow> tagged = free(opening);

@@ -75,6 +75,11 @@ class Turn {
         return asKnown(errand, OrderRow.findByIdOptional(errand.order()));
     }
 
+    /** The same, whatever was changed meanwhile. @throws RefusedException if there is none */
+    OrderRow see(long order) {
+        return found(order, OrderRow.findByIdOptional(order));
+    }
+
     /** The same order. @throws RefusedException if the move is not allowed */
     static OrderRow allowing(Move move, OrderRow order) {
         if (order.kind.after(order.state, move).isEmpty()) {
@@ -85,11 +90,15 @@ class Turn {
     }
 
     private static OrderRow asKnown(Errand errand, Optional<OrderRow> found) {
-        OrderRow order = found.orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(errand.order())));
+        OrderRow order = found(errand.order(), found);
         if (order.version != errand.version()) {
             throw new RefusedException(new Refusal.Changed(order.number, errand.version(), order.version));
         }
         return order;
+    }
+
+    private static OrderRow found(long number, Optional<OrderRow> order) {
+        return order.orElseThrow(() -> new RefusedException(new Refusal.UnknownOrder(number)));
     }
 
     /** Moves an order that was taken for it. */

@@ -31,6 +31,7 @@ import org.borewright.kit.ladder.Estimate;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.kit.table.SizeRow;
+import org.borewright.measure.survey.NotMeasured;
 import org.borewright.order.PistonsSold;
 
 /**
@@ -70,11 +71,11 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
                 .toList();
     }
 
-    /** What nobody measured may cost more than is seen. */
+    /** What nobody measured may cost more than is seen: hole by hole, by its name. */
     private static List<String> notMeasured(MatchRequest request, Match match) {
         List<String> open = new ArrayList<>();
         match.surveyed().stream()
-                .filter(hole -> hole.diameters().isEmpty())
+                .filter(hole -> hole.at20() instanceof NotMeasured)
                 .forEach(hole -> open.add("Cylinder " + hole.name() + " was not measured."));
         if (request.deck().flatness().isEmpty() && !request.deck().isToBeSkimmed()) {
             open.add("The deck was not measured: a skim, where it needs one, is not in the price.");
@@ -207,7 +208,11 @@ public record Proposal(String way, Optional<Size> size, Job job, List<String> co
         return open;
     }
 
+    /** All but that nobody measured a hole, which is said of each. */
     private static List<String> holds(Match match) {
-        return match.ruling().holds().stream().map(Hold::says).toList();
+        return match.ruling().holds().stream()
+                .filter(hold -> hold.reason() != Hold.Reason.NOT_MEASURED)
+                .map(Hold::says)
+                .toList();
     }
 }

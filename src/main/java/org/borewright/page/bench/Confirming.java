@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.borewright.api.bench.BenchResource;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.lookup.gauge.GaugesAnswer;
 import org.borewright.api.order.OrderMoves;
@@ -56,14 +55,12 @@ public class Confirming {
     private final Folders folders;
     private final OrderSurvey surveys;
     private final SurveySheets sheets;
-    private final BenchResource bench;
     private final OrderMoves moves;
 
-    Confirming(Folders folders, OrderSurvey surveys, SurveySheets sheets, BenchResource bench, OrderMoves moves) {
+    Confirming(Folders folders, OrderSurvey surveys, SurveySheets sheets, OrderMoves moves) {
         this.folders = folders;
         this.surveys = surveys;
         this.sheets = sheets;
-        this.bench = bench;
         this.moves = moves;
     }
 
@@ -168,7 +165,8 @@ public class Confirming {
     }
 
     private Planned planned(OfOrder of, Form asked) throws JsonProcessingException {
-        return new Planned(Answer.of(bench.plan(asked.body())), moves.besides(of.order(), asked.body()));
+        OrderMoves.Plan plan = moves.plan(of.order(), asked.body());
+        return new Planned(Answer.of(plan.answer()), plan.besides());
     }
 
     /** What is refused of an order may still be planned, and then shows why. */

@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.borewright.api.bench.BenchResource;
 import org.borewright.api.lookup.engine.EngineAnswer;
 import org.borewright.api.lookup.gauge.GaugesAnswer;
 import org.borewright.api.order.OrderMoves;
@@ -48,14 +47,12 @@ public class Finishing {
     private final Folders folders;
     private final OrderSurvey surveys;
     private final SurveySheets sheets;
-    private final BenchResource bench;
     private final OrderMoves moves;
 
-    Finishing(Folders folders, OrderSurvey surveys, SurveySheets sheets, BenchResource bench, OrderMoves moves) {
+    Finishing(Folders folders, OrderSurvey surveys, SurveySheets sheets, OrderMoves moves) {
         this.folders = folders;
         this.surveys = surveys;
         this.sheets = sheets;
-        this.bench = bench;
         this.moves = moves;
     }
 
@@ -126,7 +123,7 @@ public class Finishing {
                 moves.finish(new SentForm(of.order(), "finish", asked), asked.body());
                 return Page.seeOther("/orders/" + of.order() + "/finish");
             }
-            return page(folder, honed, Entry.of(form), Optional.of(Answer.of(bench.judge(asked.body()))));
+            return page(folder, honed, Entry.of(form), Optional.of(Answer.of(moves.judge(of.order(), asked.body()))));
         } catch (ProblemException refused) {
             return page(
                     folder,

@@ -7,8 +7,12 @@ import static org.borewright.kit.TwinShop.no;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Hand;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
@@ -70,6 +74,40 @@ class FitTableTest {
 
         assertThat(fits().at(shop.size("+0.50").orElseThrow())).hasSize(supplied ? 1 : 0);
         assertThat(choice("+0.25").gaskets()).hasSize(supplied ? 2 : 1);
+    }
+
+    /** The customer's yes came before the catalogue learned of it: the parts lie on the bench. */
+    @ParameterizedTest(name = "no more {0}, in the shop: {1}")
+    @CsvSource({
+        "P-050, P-050, 1, R-050",
+        "R-050, P-050 R-050, 1, R-050",
+        "R-050, P-050, 1, ''",
+        "P-050, R-050, 0, ''",
+        "PIN-1, PIN-1, 1, R-050",
+    })
+    void whoHasANumberAlreadyLosesNothingByWhatBecomesOfIt(String number, String had, int choices, String rings) {
+        shop.withdraw(number, Withdrawal.State.NEVER_MADE);
+        Size size = shop.size("+0.50").orElseThrow();
+
+        List<Choice> theirs = fits().having(numbers(had)).at(size);
+
+        assertThat(theirs).hasSize(choices);
+        assertThat(theirs.stream()
+                        .flatMap(choice -> choice.ringSets().stream())
+                        .map(set -> set.number().text()))
+                .isEqualTo(rings.isEmpty() ? List.of() : List.of(rings));
+    }
+
+    @Test
+    void whereAllOfItIsSuppliedTheTableStays() {
+        shop.withdraw("P-025", Withdrawal.State.NEVER_MADE);
+        FitTable fits = fits();
+
+        assertThat(fits.having(numbers("P-050 R-050"))).isSameAs(fits);
+    }
+
+    private static Set<PartNumber> numbers(String all) {
+        return Stream.of(all.split(" ")).map(TwinShop::no).collect(Collectors.toSet());
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
@@ -19,6 +20,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.DeckFlatness;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
+import org.borewright.fit.Unchecked;
 import org.borewright.fit.shape.PinSeat;
 import org.borewright.fit.shape.RingShape;
 import org.borewright.kit.Match;
@@ -174,6 +176,26 @@ class RingsOnlyTest {
         }
 
         assertThat(ask().lacking()).isEqualTo(lacking.isEmpty() ? List.of() : List.of(lacking));
+    }
+
+    /** Before anything is sold any set is looked for; what is sold and does not go on the piston is quoted anew. */
+    @ParameterizedTest(name = "sold {0}: {1}")
+    @CsvSource({
+        "'', CERTAIN, ''",
+        "R-STD, CERTAIN, ''",
+        "R-025, POSSIBLE, the rings that were sold are not made for this piston: survey the engine anew as \"did not clean up\"; and quote anew",
+    })
+    void ringsOfAnotherPistonThanTheyWereSoldForAreQuotedAnew(String sold, Certainty certainty, String wayOut) {
+        rings = NewRings.bought(sold.isEmpty() ? Set.of() : Set.of(TwinShop.no(sold)));
+
+        RingsOnly told = ask();
+
+        assertThat(told.certainty()).isEqualTo(certainty);
+        assertThat(told.holes().get(0).checks().stream()
+                        .filter(Unchecked.class::isInstance)
+                        .map(check -> ((Unchecked) check).reason())
+                        .collect(Collectors.joining()))
+                .isEqualTo(wayOut.replace(';', ','));
     }
 
     @Test

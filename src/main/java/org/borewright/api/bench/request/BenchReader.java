@@ -1,8 +1,10 @@
 package org.borewright.api.bench.request;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
@@ -10,6 +12,7 @@ import org.borewright.api.asked.Place;
 import org.borewright.api.asked.SurveyReader;
 import org.borewright.api.match.request.DeckReader;
 import org.borewright.catalog.Cylinder;
+import org.borewright.catalog.PartNumber;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
@@ -23,6 +26,23 @@ import org.borewright.measure.survey.CylinderSurvey;
 @ApplicationScoped
 public class BenchReader {
 
+    private static final String[] MEMBERS = {
+        "size",
+        "design",
+        "condition",
+        "temperature",
+        "gauge",
+        "pistonTemperature",
+        "pistonGauge",
+        "pistons",
+        "weighed",
+        "cylinders",
+        "deckFlatness",
+        "deckFlatnessUncertainty",
+        "deckSkim",
+        "skimmedBefore"
+    };
+
     private final Openings openings;
 
     /** A reader of questions that begin so. */
@@ -32,22 +52,12 @@ public class BenchReader {
 
     /** The question. @throws ProblemException with every fault there is, when it cannot be answered */
     public Question<BenchRequest> read(byte[] body) {
-        Opening opening = openings.open(
-                body,
-                "size",
-                "design",
-                "condition",
-                "temperature",
-                "gauge",
-                "pistonTemperature",
-                "pistonGauge",
-                "pistons",
-                "weighed",
-                "cylinders",
-                "deckFlatness",
-                "deckFlatnessUncertainty",
-                "deckSkim",
-                "skimmedBefore");
+        return readHaving(Collections.emptySet(), body);
+    }
+
+    /** The same of somebody who has these numbers already, whatever became of them since. */
+    public Question<BenchRequest> readHaving(Set<PartNumber> numbers, byte[] body) {
+        Opening opening = openings.openHaving(numbers, body, MEMBERS);
         Condition condition = condition(opening.at("condition"));
         List<PistonReading> pistons = new PistonsReader(opening, opening.ruler()).read(opening.at("pistons"));
         Optional<Choice> choice = new ChoiceReader(opening)

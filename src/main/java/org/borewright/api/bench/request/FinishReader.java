@@ -2,8 +2,10 @@ package org.borewright.api.bench.request;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.api.asked.CylindersReader;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Openings;
@@ -12,6 +14,7 @@ import org.borewright.api.asked.SurveyReader;
 import org.borewright.api.match.request.DeckReader;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.ProblemType;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.kit.bench.PistonReading;
@@ -55,7 +58,12 @@ public class FinishReader {
 
     /** The question. @throws ProblemException with every fault there is, when it cannot be answered */
     public Question<FinishRequest> read(byte[] body) {
-        Opening opening = openings.open(body, MEMBERS);
+        return readHaving(Collections.emptySet(), body);
+    }
+
+    /** The same of somebody who has these numbers already, whatever became of them since. */
+    public Question<FinishRequest> readHaving(Set<PartNumber> numbers, byte[] body) {
+        Opening opening = openings.openHaving(numbers, body, MEMBERS);
         PistonsReader reader = new PistonsReader(opening, opening.ruler());
         List<PistonReading> pistons = reader.read(opening.at("pistons"));
         Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
