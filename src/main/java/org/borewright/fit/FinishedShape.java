@@ -20,6 +20,13 @@ public final class FinishedShape {
 
     private FinishedShape() {}
 
+    /** The most that a good hole widens from its narrowest to its widest place: its choke, and taper and out-of-round besides. */
+    public static Length widens(Optional<Choke> choke) {
+        return choke.map(Choke::greatestDifference)
+                .orElse(Length.ZERO)
+                .plus(CommonPractice.finishedShape().doubled());
+    }
+
     /**
      * Both figures against their limit.
      *

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.fit.Check;
 import org.borewright.fit.CleanUp;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
-import org.borewright.measure.Limits;
 import org.borewright.measure.survey.BoreShape;
 
 /**
@@ -16,7 +16,7 @@ import org.borewright.measure.survey.BoreShape;
  * @param shape its taper and out-of-round; empty without a grid
  * @param cleanUp by the bar, best and worst; empty for a finished hole and for a wall that is never bored
  * @param atSize what becomes of it at the size named; empty when none is named, or no piston was made for it
- * @param ringGaps the gaps of its rings there
+ * @param ringGaps the gaps of its rings there; none where it is left as it is and was not measured
  * @param checks clean-up, wall, clearance, shape, gaps
  */
 public record HoleReport(
@@ -24,16 +24,8 @@ public record HoleReport(
         Optional<BoreShape> shape,
         Optional<CleanUp> cleanUp,
         Optional<HoleAtSize> atSize,
-        List<GapInHole> ringGaps,
+        List<RingGapIn> ringGaps,
         List<Check> checks) {
-
-    /**
-     * The gap of one ring.
-     *
-     * @param groove the ring's groove
-     * @param gap least and greatest
-     */
-    public record GapInHole(String groove, Limits gap) {}
 
     /** Whether the gauge read something of one of these holes. */
     public static boolean isGaugeUsed(List<HoleReport> holes) {

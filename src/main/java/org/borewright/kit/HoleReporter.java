@@ -10,10 +10,10 @@ import org.borewright.fit.CleanUp;
 import org.borewright.fit.CleanUpCheck;
 import org.borewright.fit.Clearance;
 import org.borewright.fit.FinishedShape;
-import org.borewright.fit.RingGap;
 import org.borewright.fit.ShapeShown;
 import org.borewright.fit.shape.PistonShape;
 import org.borewright.kit.choice.RingChecks;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.hole.FinishedHoles;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
@@ -144,12 +144,20 @@ final class HoleReporter {
         };
     }
 
-    private static List<HoleReport.GapInHole> gaps(Hole hole, HoleAtSize fate, RingSet rings) {
+    /** In the hole as it is, or in any that it may become, measured with the gauge of the request; none where nobody knows what it is. */
+    private List<RingGapIn> gaps(Hole hole, HoleAtSize fate, RingSet rings) {
         PistonShape piston = fate.piston().shape();
-        Limits measured = hole.diameters().orElse(piston.finishes());
-        Limits in = fate.work() == Work.AS_IS ? measured : piston.finishes();
-        return rings.rings().stream()
-                .map(ring -> new HoleReport.GapInHole(ring.groove(), RingGap.in(in, ring)))
-                .toList();
+        if (fate.work() == Work.AS_IS) {
+            return hole.diameters()
+                    .map(measured -> RingGapIn.in(measured, hole.ofReading(), List.of(rings), piston))
+                    .orElse(List.of());
+        }
+        Limits finishes = piston.finishes();
+        return RingGapIn.inAny(
+                finishes,
+                FinishedShape.widens(engine.limits().choke()),
+                request.measuring().budget(finishes.least(), engine.bore().expansion()),
+                List.of(rings),
+                piston);
     }
 }

@@ -25,12 +25,12 @@ final class InAForm {
 
     private InAForm() {}
 
-    /** A problem with its ways out in words of a form. */
+    /** A problem in words of a form. */
     static Problem said(Problem problem) {
         return new Problem(
                 problem.type(),
                 problem.status(),
-                problem.detail(),
+                said(problem.detail()),
                 problem.faults().stream().map(InAForm::said).toList(),
                 Optional.of(said(problem.wayOut())));
     }

@@ -24,7 +24,7 @@ final class Looks {
     private static final String FOLDER = "/META-INF/resources";
     private static final int TOLD_APART_BY = 8;
     private static final DateTimeFormatter AT_THE_SHOP =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm z", Locale.ROOT).withZone(ZoneId.systemDefault());
     private static final Map<String, String> ADDRESSES = new ConcurrentHashMap<>();
 
     private Looks() {}
@@ -38,7 +38,7 @@ final class Looks {
         return ADDRESSES.computeIfAbsent(name, Looks::address);
     }
 
-    /** A moment as the clock on the wall of the shop shows it, to the minute. */
+    /** A moment as the clock on the wall of the shop shows it, to the minute, and by which time that is. */
     static String clock(Instant moment) {
         return AT_THE_SHOP.format(moment);
     }

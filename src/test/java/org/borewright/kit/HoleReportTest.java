@@ -11,6 +11,7 @@ import org.borewright.fit.Check;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.Choke;
+import org.borewright.kit.choice.RingGapIn;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
@@ -94,8 +95,39 @@ class HoleReportTest {
         Match match = shop.worn("standard", diameter, diameter);
 
         assertThat(match.holes())
-                .extracting(HoleReport::ringGaps)
-                .containsOnly(List.of(new HoleReport.GapInHole("top", new Limits(least, greatest))));
+                .flatExtracting(HoleReport::ringGaps)
+                .extracting(RingGapIn::groove, RingGapIn::gap, RingGapIn::fileTo)
+                .containsOnly(tuple("top", new Limits(least, greatest), Optional.empty()))
+                .hasSize(2);
+    }
+
+    /** The groove wants 0.200 mm, and the narrowest hole of +0.50 closes the ring of 0.254 to 0.191. */
+    @ParameterizedTest(name = "{0} {1}, a ring of {2}: file to {3}")
+    @CsvSource({
+        "IRON_BARREL, 70.110, 0.254, 0.200",
+        "IRON_BARREL, 70.110, 0.300, ",
+        "PLATED,      70.010, 0.150, 0.200",
+        "PLATED,      70.010, 0.300, ",
+    })
+    void whatMustBeFiledIsKnownBeforeAnythingIsCut(
+            Construction construction, String diameter, Length made, Length fileTo) {
+        shop.construction = construction;
+        List.of("standard", "+0.25", "+0.50").forEach(size -> shop.gapOfRings(size, made, made));
+
+        Match match = shop.worn("standard", diameter, diameter);
+
+        assertThat(match.holes())
+                .flatExtracting(HoleReport::ringGaps)
+                .extracting(gap -> gap.fileTo().map(Limits::least))
+                .containsOnly(Optional.ofNullable(fileTo))
+                .hasSize(2);
+    }
+
+    @Test
+    void ofAFinishedHoleThatNobodyMeasuredNoGapIsKnown() {
+        Match match = shop.finished("70.010", "-");
+
+        assertThat(match.holes()).extracting(report -> report.ringGaps().size()).containsExactly(1, 0);
     }
 
     /** Too little read never proves a shape good, but may prove it bad. */

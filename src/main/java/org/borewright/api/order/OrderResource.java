@@ -104,13 +104,13 @@ public class OrderResource {
     @Transactional
     public List<QuoteAnswer> quotes(@PathParam("order") String order, @Context UriInfo called) {
         Parameters.none(called);
-        return quotes(order);
+        return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::brief).toList();
     }
 
-    /** The same, whatever was asked besides. */
+    /** All of each of them. */
     @Transactional
-    public List<QuoteAnswer> quotes(String order) {
-        return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::brief).toList();
+    public List<QuoteAnswer> wholeQuotes(String order) {
+        return QuoteRow.of(known(order).number).stream().map(QuoteAnswer::whole).toList();
     }
 
     /** One quote as it was given, or the same on paper. */

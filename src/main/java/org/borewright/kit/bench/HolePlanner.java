@@ -9,8 +9,8 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Clearance;
-import org.borewright.fit.CommonPractice;
 import org.borewright.fit.Comparison;
+import org.borewright.fit.FinishedShape;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
@@ -44,7 +44,6 @@ final class HolePlanner {
     private final boolean mayBeCut;
     private final Optional<Choke> choke;
     private final Length eachWay;
-    /** The most that a good hole widens: its choke, and taper and out-of-round besides. */
     private final Length widens;
 
     private final List<RingSet> rings;
@@ -55,9 +54,7 @@ final class HolePlanner {
         this.mayBeCut = engine.build().construction().mayBeBored();
         this.choke = engine.limits().choke();
         this.eachWay = choke.map(Choke::eachWay).orElse(Length.ZERO);
-        this.widens = choke.map(Choke::greatestDifference)
-                .orElse(Length.ZERO)
-                .plus(CommonPractice.finishedShape().doubled());
+        this.widens = FinishedShape.widens(choke);
         this.rings = request.choice().ringSets();
     }
 

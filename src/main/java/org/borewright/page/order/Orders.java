@@ -134,22 +134,21 @@ public class Orders {
         OrderAnswer found = orders.order(order);
         Form known = form.typed("version").isBlank() ? form.with("version", Integer.toString(found.version())) : form;
         Entry entry = refused.map(why -> Entry.of(known, why, found.version())).orElseGet(() -> Entry.of(known));
-        List<QuoteAnswer> quotes = orders.quotes(order);
+        List<QuoteAnswer> quotes = orders.wholeQuotes(order);
         return Page.of(
                 entry.status(),
                 new OrderPage(
                         found,
                         entry,
                         quotes,
-                        quotes.stream().collect(Collectors.toMap(QuoteAnswer::quote, this::conditions)),
+                        quotes.stream().collect(Collectors.toMap(QuoteAnswer::quote, Orders::conditions)),
                         orders.papers(order),
                         journal.lines(0, Optional.of(found.number()), LINES_SHOWN),
                         Offering.of(engines.known(found.engine(), LengthUnit.MILLIMETRE))));
     }
 
-    private List<Object> conditions(QuoteAnswer quote) {
-        QuoteAnswer whole = orders.quote(Long.toString(quote.order()), Integer.toString(quote.quote()));
-        String offer = Objects.requireNonNull(whole.offer(), "a whole quote has its offer");
+    private static List<Object> conditions(QuoteAnswer quote) {
+        String offer = Objects.requireNonNull(quote.offer(), "a whole quote has its offer");
         return Told.of(offer.getBytes(StandardCharsets.UTF_8)).get("conditions") instanceof List<?> told
                 ? List.copyOf(told)
                 : List.of();

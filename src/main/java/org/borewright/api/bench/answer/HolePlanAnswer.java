@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.borewright.api.match.answer.hole.CylinderAnswer;
 import org.borewright.api.match.answer.hole.FindingAnswer;
-import org.borewright.api.match.answer.hole.SetGapAnswer;
+import org.borewright.api.match.answer.hole.RingGapAnswer;
 import org.borewright.api.shown.Flattery;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
@@ -53,7 +53,7 @@ record HolePlanAnswer(
         @Nullable ShownLength honeBottomTo,
         @Nullable ShownLimits window,
         ShownLength uncertainty,
-        List<SetGapAnswer> ringGaps,
+        List<RingGapAnswer> ringGaps,
         List<ShownCheck> checks) {
 
     static HolePlanAnswer of(HolePlan plan, boolean mayBeCut, LengthUnit unit) {
@@ -73,7 +73,7 @@ record HolePlanAnswer(
                 ShownLength.of(plan.honeBottomTo(), unit),
                 plan.window().map(window -> ShownLimits.of(window, unit)).orElse(null),
                 ShownLength.of(plan.uncertainty(), unit, Flattery.UNCERTAINTY),
-                SetGapAnswer.of(plan.ringGaps(), unit),
+                RingGapAnswer.of(plan.ringGaps(), unit),
                 plan.checks().stream().map(check -> ShownCheck.of(check, unit)).toList());
     }
 }

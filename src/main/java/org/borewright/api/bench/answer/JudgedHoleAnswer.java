@@ -5,7 +5,7 @@ import java.util.List;
 import org.borewright.api.match.answer.hole.BudgetAnswer;
 import org.borewright.api.match.answer.hole.CylinderAnswer;
 import org.borewright.api.match.answer.hole.FindingAnswer;
-import org.borewright.api.match.answer.hole.SetGapAnswer;
+import org.borewright.api.match.answer.hole.RingGapAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownLength;
 import org.borewright.api.shown.ShownLimits;
@@ -45,7 +45,7 @@ record JudgedHoleAnswer(
         String piston,
         @Nullable String tag,
         @Nullable ShownLimits clearance,
-        List<SetGapAnswer> ringGaps,
+        List<RingGapAnswer> ringGaps,
         List<ShownCheck> checks) {
 
     static JudgedHoleAnswer of(JudgedHole judged, boolean mayBeCut, LengthUnit unit) {
@@ -68,7 +68,7 @@ record JudgedHoleAnswer(
                 judged.clearance()
                         .map(clearance -> ShownLimits.ofRange(clearance, unit))
                         .orElse(null),
-                SetGapAnswer.of(judged.ringGaps(), unit),
+                RingGapAnswer.of(judged.ringGaps(), unit),
                 judged.checks().stream()
                         .map(check -> ShownCheck.of(check, unit))
                         .toList());

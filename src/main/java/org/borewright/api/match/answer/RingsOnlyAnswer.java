@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import org.borewright.api.match.answer.hole.PresentPistonAnswer;
-import org.borewright.api.match.answer.hole.SetGapAnswer;
+import org.borewright.api.match.answer.hole.RingGapAnswer;
 import org.borewright.api.shown.ShownCheck;
 import org.borewright.api.shown.ShownMoney;
 import org.borewright.api.shown.Stencil;
@@ -49,7 +49,7 @@ public record RingsOnlyAnswer(
             String cylinder,
             String certainty,
             @Nullable PresentPistonAnswer presentPiston,
-            @Nullable List<SetGapAnswer> ringGaps,
+            @Nullable List<RingGapAnswer> ringGaps,
             List<Stencil<ShownCheck>> checks) {
 
         static RingsInHoleAnswer of(RingsInHole hole, Stencils stencils) {
@@ -59,7 +59,7 @@ public record RingsOnlyAnswer(
                     hole.piston()
                             .map(piston -> PresentPistonAnswer.of(piston, stencils.unit()))
                             .orElse(null),
-                    hole.ringGaps().isEmpty() ? null : SetGapAnswer.of(hole.ringGaps(), stencils.unit()),
+                    hole.ringGaps().isEmpty() ? null : RingGapAnswer.of(hole.ringGaps(), stencils.unit()),
                     stencils.checks(hole.checks()));
         }
     }

@@ -128,14 +128,6 @@ public record CylinderAnswer(
     public record ClearanceAnswer(
             ShownLength least, @Nullable ShownLength target, ShownLength greatest) {}
 
-    /**
-     * The gap of one ring in this hole.
-     *
-     * @param groove the ring's groove
-     * @param gap least and greatest
-     */
-    public record RingGapAnswer(String groove, ShownLimits gap) {}
-
     /** The answer about a hole, in a unit. */
     public static CylinderAnswer of(HoleReport report, boolean mayBeCut, LengthUnit unit) {
         Hole hole = report.hole();
@@ -163,9 +155,7 @@ public record CylinderAnswer(
                 ShownLength.of(fate.map(HoleAtSize::finish), unit),
                 ShownLength.of(fate.flatMap(HoleAtSize::metal), unit),
                 fate.map(at -> clearance(hole, at, unit)).orElse(null),
-                report.ringGaps().stream()
-                        .map(gap -> new RingGapAnswer(gap.groove(), ShownLimits.ofRange(gap.gap(), unit)))
-                        .toList(),
+                RingGapAnswer.of(report.ringGaps(), unit),
                 report.checks().stream()
                         .map(check -> ShownCheck.of(check, unit))
                         .toList());

@@ -16,16 +16,16 @@ import org.jspecify.annotations.Nullable;
  * @param fileTo what its ends are filed to at the narrowest place; absent where nothing is to be filed off them
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record SetGapAnswer(
+public record RingGapAnswer(
         String ringSet,
         String groove,
         ShownLimits gap,
         @Nullable ShownLimits fileTo) {
 
     /** The gaps of some rings. */
-    public static List<SetGapAnswer> of(List<RingGapIn> gaps, LengthUnit unit) {
+    public static List<RingGapAnswer> of(List<RingGapIn> gaps, LengthUnit unit) {
         return gaps.stream()
-                .map(gap -> new SetGapAnswer(
+                .map(gap -> new RingGapAnswer(
                         gap.rings().text(),
                         gap.groove(),
                         ShownLimits.ofRange(gap.gap(), unit),
