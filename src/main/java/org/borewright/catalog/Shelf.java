@@ -4,10 +4,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.borewright.measure.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything of one engine at one catalogue revision that says what fits: immutable, shared by all who ask.
@@ -62,11 +65,36 @@ public record Shelf(
                         .isEmpty());
     }
 
-    /** The same for somebody who has these numbers already: what became of them since does not take them away from him. */
+    /**
+     * The same for somebody who has these numbers already: what became of them since does not take them away from him. What took the place of
+     * one is not what he has, unless he has that too.
+     */
     public Shelf having(Set<PartNumber> numbers) {
-        Map<PartNumber, Withdrawal> others = new TreeMap<>(withdrawals);
-        others.keySet().removeAll(numbers);
-        return new Shelf(revision, engine, sizes, parts, fasteners, operations, boxes, others);
+        Map<PartNumber, Withdrawal> theirs = new TreeMap<>(withdrawals);
+        theirs.keySet().removeAll(numbers);
+        for (PartNumber number : numbers) {
+            successors(number)
+                    .filter(successor -> !numbers.contains(successor))
+                    .forEach(successor -> theirs.put(
+                            successor,
+                            new Withdrawal(
+                                    successor,
+                                    Withdrawal.State.NEVER_MADE,
+                                    Optional.empty(),
+                                    number.text() + " is there in its place")));
+        }
+        return new Shelf(revision, engine, sizes, parts, fasteners, operations, boxes, theirs);
+    }
+
+    /** What took the place of a number, one after the other; a ring of them, which no catalogue has, is gone round once. */
+    private Stream<PartNumber> successors(PartNumber number) {
+        return Stream.iterate(number, Objects::nonNull, this::successor).skip(1).limit(withdrawals.size());
+    }
+
+    private @Nullable PartNumber successor(PartNumber number) {
+        return Optional.ofNullable(withdrawals.get(number))
+                .flatMap(Withdrawal::replacedBy)
+                .orElse(null);
     }
 
     /** The size of a label; empty when the engine has none such. */

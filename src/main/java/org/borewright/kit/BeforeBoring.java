@@ -8,6 +8,7 @@ import org.borewright.fit.Check;
 import org.borewright.kit.Hold.Reason;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.measure.survey.CylinderSurvey;
 
 /**
@@ -42,11 +43,13 @@ public final class BeforeBoring {
                 .toList();
         List<Hold> open = new ArrayList<>();
         match.ruling().holds().stream().filter(hold -> isOpen(hold, read)).forEach(open::add);
-        List<Check> walls = match.table().stream()
+        List<SizeRow> rows = match.table().stream()
                 .filter(row -> row.choice().filter(choice::equals).isPresent())
+                .toList();
+        List<Check> walls = rows.stream()
                 .flatMap(row -> Check.holding(row.walls()).stream())
                 .toList();
-        if (!walls.isEmpty()) {
+        if (rows.isEmpty() || !walls.isEmpty()) {
             open.add(Hold.on(Reason.CHECK_OPEN, List.of(), walls));
         }
         return open;

@@ -44,7 +44,9 @@ final class FinishedRuling {
             return Ruling.without(Verdict.HOLD, holds);
         }
         Optional<SizeRow> wanted =
-                asked.flatMap(size -> SizeRow.bestAt(size, table).or(() -> besideNotMeasured(size)));
+                asked.flatMap(size -> nearest(row -> row.size().equals(size) && row.serves())
+                        .or(() -> SizeRow.bestAt(size, table))
+                        .or(() -> besideNotMeasured(size)));
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }

@@ -6,6 +6,7 @@ import static org.borewright.kit.TwinShop.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.shape.WallShape;
 import org.borewright.kit.choice.Choice;
 import org.borewright.kit.hole.Hole;
@@ -63,6 +64,17 @@ class BeforeBoringTest {
 
         assertThat(String.join(", ", said(BeforeBoring.of(match, sold(match), measured(firstAnew, secondAnew)))))
                 .isEqualTo(open);
+    }
+
+    /** Pistons that the survey was not answered for have no wall that was looked at. */
+    @Test
+    void pistonsThatTheSurveyKnowsNothingOfAreOpen() {
+        Match match = shop.worn("standard", "70.300", "70.300");
+        Choice sold = sold(match);
+        shop.withdraw("P-050", Withdrawal.State.NEVER_MADE);
+
+        assertThat(said(BeforeBoring.of(shop.worn("standard", "70.300", "70.300"), sold, measured("-", "-"))))
+                .containsExactly("CHECK_OPEN");
     }
 
     /** What is put right is measured again; a crack is none the less there. */

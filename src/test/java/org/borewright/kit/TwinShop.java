@@ -281,6 +281,11 @@ public final class TwinShop {
         withdrawals.put(no(number), new Withdrawal(no(number), state, Optional.empty(), "test"));
     }
 
+    /** Another number took its place. */
+    public void replace(String number, String by) {
+        withdrawals.put(no(number), new Withdrawal(no(number), Withdrawal.State.REPLACED, Optional.of(no(by)), "test"));
+    }
+
     public static Money money(String amount) {
         return new Money(new BigDecimal(amount), EUR);
     }

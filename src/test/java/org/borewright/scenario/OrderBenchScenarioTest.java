@@ -115,6 +115,19 @@ class OrderBenchScenarioTest {
         order.seen().body("state", equalTo("accepted")).body("version", equalTo(order.version()));
     }
 
+    /** The card of another job lay beside it: an engine of one hole where the order is of a four. */
+    @ParameterizedTest
+    @CsvSource({"confirm", "finish"})
+    void theBodyOfAnotherEngineConfirmsNothing(String move) {
+        Orders order = move.equals("confirm") ? accepted() : confirmed();
+
+        order.does(move, move.equals("confirm") ? Orders.PISTON_IN_HAND : Orders.HONED)
+                .statusCode(409)
+                .body("type", equalTo("/problems/other-job"))
+                .body("errors[0].pointer", equalTo("/engine"))
+                .body("errors[0].limit", equalTo("TORRESK-F4"));
+    }
+
     /** Two sets of rings are made for the pistons of this single, and their gaps differ: the one that was sold is signed, not the other. */
     @Test
     void theRingsThatWereSoldRunOnThePistons() {

@@ -3,7 +3,9 @@ package org.borewright.scenario;
 import static io.restassured.RestAssured.given;
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
@@ -16,7 +18,9 @@ import org.borewright.catalog.Withdrawal;
 import org.borewright.catalog.store.Shelves;
 import org.borewright.catalog.store.row.RevisionRow;
 import org.borewright.catalog.store.row.WithdrawnRow;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -57,10 +61,15 @@ class ReplacedMeanwhileTest {
     }
 
     private void isMadeNoMore(String number) {
+        isWithdrawn(number, Withdrawal.State.NEVER_MADE, null);
+    }
+
+    private void isWithdrawn(String number, Withdrawal.State state, @Nullable String by) {
         QuarkusTransaction.requiringNew().run(() -> {
             WithdrawnRow gone = new WithdrawnRow();
             gone.number = number;
-            gone.state = Withdrawal.State.NEVER_MADE;
+            gone.state = state;
+            gone.replacedBy = by;
             gone.note = "of the test";
             gone.persist();
             RevisionRow latest = RevisionRow.latest().orElseThrow();
@@ -94,6 +103,11 @@ class ReplacedMeanwhileTest {
         order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200).body("state", equalTo("confirmed"));
         assertThat(sheet(order, "finish", "judge", HONED)).contains("Pass");
         order.does("finish", Orders.HONED).statusCode(200).body("state", equalTo("finished"));
+        boolean isOfEverySize = gone.equals("NH-H131-G") || gone.equals("NH-H131-C");
+        given().get("/api/blocks/RM-" + tags)
+                .then()
+                .body("life.what", contains("surveyed", "finished"))
+                .body("life[1].rebuildsLeft.byPistons", isOfEverySize ? equalTo(0) : greaterThan(0));
     }
 
     /** What a sheet of an order shows, nothing of it kept. */
@@ -138,6 +152,59 @@ class ReplacedMeanwhileTest {
                 .statusCode(200)
                 .extract()
                 .asString();
+    }
+
+    /** A pit came to light, and the hole comes clean at the size that lies aside for it all the same. */
+    @ParameterizedTest
+    @CsvSource({"NH-H131-050", "NH-H131-R050", "NH-H131-C"})
+    void whatLiesAsideIsQuotedAgainWhereAHoleDidNotCleanUp(String gone) {
+        Orders order = Orders.quoted("RM-" + ++tags);
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+
+        isMadeNoMore(gone);
+
+        order.does("did-not-clean-up", Orders.SINGLE_WORN).statusCode(200);
+        order.does("quotes", "{}")
+                .statusCode(201)
+                .body("offer.size", equalTo("+0.50"))
+                .body("offer.inPlaceOf", equalTo(1));
+        order.does("accept", "{\"quote\":2}").statusCode(200);
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200).body("state", equalTo("confirmed"));
+        order.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
+    }
+
+    /** Two sets are made for the pistons of this single; the one that was sold is replaced by the other, and needs no name still. */
+    @Test
+    void theRingsThatWereSoldAreFittedThoughOthersTookTheirPlace() {
+        Orders order = Orders.confirmedOfTwoRingSets("RM-" + ++tags);
+
+        isWithdrawn("KV-BS34-R020F", Withdrawal.State.REPLACED, "KV-BS34-R020");
+
+        order.does(
+                        "finish",
+                        Orders.HONED_OF_TWO_RING_SETS
+                                .replace("\"ringSet\":\"%s\",", "")
+                                .replace("\"roomTemperature\":", "\"ringsFiled\":true,\"roomTemperature\":"))
+                .statusCode(200)
+                .body("state", equalTo("finished"));
+    }
+
+    /** Old stock of a number that another took the place of: its own rings, pin and clips are asked of it. */
+    @Test
+    void theOwnersPistonsMayBeOfANumberThatIsMadeNoMore() {
+        Orders order = Orders.opened("HALVERN-131", "rebuild", "RM-" + ++tags);
+        order.does("survey", Orders.SINGLE_WORN).statusCode(200);
+
+        isMadeNoMore("NH-H131-050");
+
+        order.does("quotes", "{\"size\":\"+0.50\",\"ownPistons\":\"NORHEIM-H131\"}")
+                .statusCode(201)
+                .body("offer.ownPistons.covers.number", contains("NH-H131-050"));
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        order.does("confirm", Orders.PISTON_IN_HAND).statusCode(200).body("state", equalTo("confirmed"));
+        order.does("finish", Orders.HONED).statusCode(200).body("state", equalTo("finished"));
     }
 
     @ParameterizedTest

@@ -197,6 +197,37 @@ class RingsOnlyScenarioTest {
         return survey.replace("\"cylinders\"", "\"ringsFiled\":" + are + ",\"cylinders\"");
     }
 
+    /**
+     * Rings only proves no finish: the hole is worn on from the 88.250 that the gauge read, and the next rebuild starts from the smallest hole of
+     * the present size, or from what was honed before.
+     */
+    @Test
+    void whatIsSignedToRunOnIsNoFinishOfTheHole() {
+        Orders order = Orders.opened("DRUMLACH-S1", "rebuild", "RO-LIFE");
+        order.does("survey", SMOKES).statusCode(200);
+        order.does("quotes", "{}").statusCode(201).body("offer.way", equalTo("rings only"));
+        order.does("accept", "{\"quote\":1,\"mayWait\":true}").statusCode(200);
+        order.receivesAll();
+        order.does("confirm", SMOKES).statusCode(200);
+        order.does("finish", SMOKES).statusCode(200).body("state", equalTo("finished"));
+        given().get("/api/blocks/RO-LIFE")
+                .then()
+                .body("life.what", equalTo(List.of("surveyed", "rings only")))
+                .body("life.metalLeft", everyItem(nullValue()));
+        order.does("release", "{}").statusCode(200);
+
+        Orders next = Orders.opened("DRUMLACH-S1", "rebuild", "RO-LIFE");
+        next.does("survey", SMOKES).statusCode(200);
+        given().get("/api/orders/" + next.number() + "/papers").then().body("kind", equalTo(List.of("survey")));
+        int paper = given().get("/api/orders/" + next.number() + "/papers")
+                .jsonPath()
+                .getInt("[0].id");
+        given().get("/api/orders/" + next.number() + "/papers/" + paper)
+                .then()
+                .body("answer.cylinders[0].whenNew.from", equalTo("smallest hole of the present size"));
+        next.does("withdraw", "{\"reason\":\"sold the boat\"}").statusCode(200);
+    }
+
     /** As little metal as will restore it: none, where all conditions are met; whoever wants the rebore asks for it. */
     @Test
     void whereRingsOnlyIsCertainThatIsWhatIsQuotedUnlessAnotherWayIsAskedFor() {

@@ -3,10 +3,12 @@ package org.borewright.api.asked;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.UnknownName;
 import org.borewright.catalog.Catalogue;
 import org.borewright.catalog.Engine;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
 import org.borewright.kit.choice.FitTable;
@@ -41,6 +43,11 @@ public record Opening(
         }
         place.need("The unit of the lengths is missing: mm or in.");
         return place.word(List.of(LengthUnit.values()), LengthUnit::symbol);
+    }
+
+    /** The same of somebody who has these numbers already, whatever became of them since. */
+    public Opening having(Set<PartNumber> numbers) {
+        return new Opening(catalogue, faults, top, fits.map(table -> table.having(numbers)), unit, scale, on);
     }
 
     /** What a member holds. */

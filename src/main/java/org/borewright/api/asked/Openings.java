@@ -3,16 +3,12 @@ package org.borewright.api.asked;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.api.FitTables;
 import org.borewright.api.problem.Faults;
 import org.borewright.catalog.Catalogue;
-import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.store.Shelves;
 import org.borewright.kit.choice.FitTable;
 import org.borewright.measure.LengthUnit;
@@ -39,29 +35,19 @@ public class Openings {
      * @throws ProblemException if the body is not JSON, or no object
      */
     public Opening open(byte[] body, String... known) {
-        return openHaving(Collections.emptySet(), body, known);
-    }
-
-    /** The same for somebody who has these numbers already, whatever became of them since. */
-    public Opening openHaving(Set<PartNumber> numbers, byte[] body, String... known) {
-        return open(body, fits -> fits.having(numbers), fits -> Optional.empty(), known);
+        return open(body, fits -> Optional.empty(), known);
     }
 
     /** The same, where lengths are in the unit that the engine's oversizes step in unless another is named. */
     public Opening openInStepsOfEngine(byte[] body, String... known) {
         return open(
                 body,
-                UnaryOperator.identity(),
                 fits -> fits.map(table -> table.shelf().engine().build().steps())
                         .or(() -> Optional.of(LengthUnit.MILLIMETRE)),
                 known);
     }
 
-    private Opening open(
-            byte[] body,
-            UnaryOperator<FitTable> seen,
-            Function<Optional<FitTable>, Optional<LengthUnit>> usual,
-            String... known) {
+    private Opening open(byte[] body, Function<Optional<FitTable>, Optional<LengthUnit>> usual, String... known) {
         Catalogue catalogue = shelves.catalogue();
         Faults faults = Faults.ofBody();
         Place top = JsonBody.read(body, faults);
@@ -71,9 +57,7 @@ public class Openings {
             top.wrongForm("an object");
             faults.raise();
         }
-        Optional<FitTable> fits = EngineReader.read(top.at("engine"), catalogue)
-                .map(fitTables::of)
-                .map(seen);
+        Optional<FitTable> fits = EngineReader.read(top.at("engine"), catalogue).map(fitTables::of);
         return new Opening(
                 catalogue,
                 faults,

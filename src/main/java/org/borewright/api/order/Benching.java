@@ -28,6 +28,7 @@ import org.borewright.kit.bench.finish.FinishRequest;
 import org.borewright.kit.bench.finish.JudgedHole;
 import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.hole.Hole;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.rings.RingsOnly;
@@ -39,6 +40,7 @@ import org.borewright.order.desk.OrderBench;
 import org.borewright.order.desk.OrderBench.Benched;
 import org.borewright.order.desk.OrderBench.Verdict;
 import org.borewright.order.desk.Paper;
+import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
 
 /** Takes in what the bench measured: the questions of the bench, answered as such, and kept with the order. */
@@ -109,6 +111,7 @@ class Benching {
         Asked survey = surveying.last(order);
         Sold sold = sold(order);
         Question<BenchRequest> read = plans.readHaving(sold.numbers(), body);
+        Surveying.needEngine(OrderRow.findById(order), read.fits());
         Question<BenchRequest> asked = read.of(
                 read.request().with(read.request().deck().after(survey.request().deck())));
         return new Planned(
@@ -158,7 +161,7 @@ class Benching {
                         finish.judgement() == Judgement.PASS,
                         Holds.of(finish.holds(), asked.unit()),
                         paper(answer.says(), body, answer)),
-                records(asked, finish));
+                records(asked, finish, surveying.last(errand.order()).fits()));
     }
 
     /** How the honed holes would be judged, nothing of it kept. */
@@ -184,12 +187,13 @@ class Benching {
         return new PistonsFitted(choice.design().code(), choice.size().label(), byCylinder);
     }
 
-    private static List<HoleRecord> records(Question<FinishRequest> asked, Finish finish) {
+    /** @param supplied what anybody is supplied with: rebuilds are left to parts that can be had, and not to the last that lie here */
+    private static List<HoleRecord> records(Question<FinishRequest> asked, Finish finish, FitTable supplied) {
         Size size = asked.request().choice().size();
         return finish.holes().stream()
                 .map(JudgedHole::hole)
                 .map(hole -> Measured.with(asked.request().ofHoles())
-                        .record(hole, Optional.of(size.label()), asked.fits().leftAfter(size), false))
+                        .record(hole, Optional.of(size.label()), supplied.leftAfter(size), false))
                 .toList();
     }
 

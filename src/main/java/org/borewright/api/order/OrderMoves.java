@@ -132,10 +132,10 @@ public class OrderMoves {
         long order = Numbers.order(called);
         try {
             desk.see(order, move);
+            return looking.apply(order);
         } catch (RefusedException refused) {
             throw new ProblemException(Refusals.problem(refused.refusal()));
         }
-        return looking.apply(order);
     }
 
     /** Why nothing that needs all parts of an order is done with it, as that would be refused; empty where nothing is to come. */

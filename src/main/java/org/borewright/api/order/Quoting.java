@@ -59,7 +59,7 @@ class Quoting {
         Optional<Choice> own = asked.own();
         MatchRequest told = surveyed.request().on(today);
         MatchRequest request = own.map(Choice::size).map(told::asking).orElse(told);
-        Workbench shop = surveying.bench(order.number, surveyed);
+        Workbench shop = surveying.bench(order, surveyed);
         Workbench bench = own.map(shop::withOwn).orElse(shop);
         Estimate estimate = Estimate.of(bench.fits(), bench.kits(), request);
         List<Proposal> proposals = Proposal.of(request, estimate).stream()

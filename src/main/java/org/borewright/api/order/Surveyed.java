@@ -9,6 +9,7 @@ import org.borewright.api.match.request.Asked;
 import org.borewright.catalog.Size;
 import org.borewright.kit.Match;
 import org.borewright.kit.table.LeftInHole;
+import org.borewright.kit.table.SizeRow;
 import org.borewright.order.HoleRecord;
 import org.borewright.order.desk.Paper;
 
@@ -17,13 +18,15 @@ import org.borewright.order.desk.Paper;
  *
  * @param asked the question of a match
  * @param match its answer
+ * @param supplied every size with what anybody is supplied with: rebuilds are left to parts that can be had, and not to the last that lie here
  * @param paper both, as they are kept
  * @param finishTold the holes whose last finish the sender told, and nobody had to look up
  */
-record Surveyed(Asked asked, Match match, Paper paper, Set<String> finishTold) {
+record Surveyed(Asked asked, Match match, List<SizeRow> supplied, Paper paper, Set<String> finishTold) {
 
-    /** Copies the names. */
+    /** Copies the table and the names. */
     Surveyed {
+        supplied = List.copyOf(supplied);
         finishTold = Collections.unmodifiableSet(new TreeSet<>(finishTold));
     }
 
@@ -41,7 +44,7 @@ record Surveyed(Asked asked, Match match, Paper paper, Set<String> finishTold) {
                                 hole,
                                 present.map(Size::label),
                                 LeftInHole.of(
-                                        match.table(),
+                                        supplied,
                                         hole.name(),
                                         present,
                                         asked.request().condition()),

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.borewright.api.match.Workbench;
@@ -17,6 +19,7 @@ import org.borewright.api.order.answer.Sold;
 import org.borewright.catalog.PartNumber;
 import org.borewright.kit.Match;
 import org.borewright.kit.choice.Choice;
+import org.borewright.kit.choice.FitTable;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.NewRings;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -29,6 +32,7 @@ import org.borewright.order.desk.Paper;
 import org.borewright.order.desk.StockWatch;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
+import org.borewright.order.store.QuoteRow;
 import org.borewright.order.store.ReservationRow;
 
 /** Takes in surveys: the question of a match, answered as a match, and kept with the order. */
@@ -87,13 +91,17 @@ class Surveying {
     private Surveyed answered(Errand errand, byte[] body, Asked told, Sold sold) {
         OrderRow order = OrderRow.findById(errand.order());
         Asked asked = recalled(order, told);
-        needEngine(order, asked.fits().shelf().engine().code());
-        Workbench bench = bench(order.number, asked).having(sold.numbers());
+        needEngine(order, asked.fits());
+        Workbench ofAll = workbenches.of(asked);
+        Workbench bench = bench(order, ofAll).having(sold.numbers());
         Match match = Match.of(bench.fits(), bench.kits(), asked.request());
         MatchAnswer answer = MatchAnswer.of(bench.fits().shelf(), asked.request(), match, bench.in(asked.unit()));
         return new Surveyed(
                 asked,
                 match,
+                bench.fits().equals(ofAll.fits())
+                        ? match.table()
+                        : Match.of(ofAll.fits(), ofAll.kits(), asked.request()).table(),
                 new Paper(answer.says(), new String(body, StandardCharsets.UTF_8), counter.written(answer)),
                 told.request().cylinders().stream()
                         .filter(hole -> hole.wall().lastFinish().isPresent())
@@ -108,17 +116,38 @@ class Surveying {
         return recalled(order, told(request.getBytes(StandardCharsets.UTF_8), told -> NewRings.ANY));
     }
 
+    /** What answers a question of an order that was surveyed. */
+    Workbench bench(OrderRow order, Asked asked) {
+        return bench(order, workbenches.of(asked));
+    }
+
     /**
-     * What answers a question of an order: nobody else gets what is put aside for it, so for the order itself it lies on the shelf. It is
-     * counted after the shelf was, so what goes back meanwhile is not counted twice.
+     * Nobody else gets what is put aside for an order, so for the order itself it lies on the shelf, and is supplied where all of it is here,
+     * whatever became of it since. It is counted after the shelf was, so what goes back meanwhile is not counted twice.
      */
-    Workbench bench(long order, Asked asked) {
-        Workbench ofAll = workbenches.of(asked);
+    private Workbench bench(OrderRow order, Workbench ofAll) {
         Map<PartNumber, Integer> own = new TreeMap<>();
-        ReservationRow.of(order).stream()
-                .filter(row -> row.putAside > 0)
-                .forEach(row -> own.put(new PartNumber(row.number), row.putAside));
-        return own.isEmpty() ? ofAll : ofAll.withMore(own);
+        Set<PartNumber> whole = new TreeSet<>();
+        for (ReservationRow row : ReservationRow.of(order.number)) {
+            PartNumber number = new PartNumber(row.number);
+            if (row.putAside > 0) {
+                own.put(number, row.putAside);
+            }
+            if (row.toCome == 0) {
+                whole.add(number);
+            }
+        }
+        return own.isEmpty() ? ofAll : ofAll.having(putAside(order).in(whole)).withMore(own);
+    }
+
+    /** What the quote sells that parts are put aside for: the one accepted, or that was before holes did not clean up. */
+    private Sold putAside(OrderRow order) {
+        return Optional.ofNullable(order.acceptedQuote)
+                .or(() -> Optional.ofNullable(order.quoteGivenUp))
+                .flatMap(quote -> QuoteRow.of(order.number, quote))
+                .map(counter::offer)
+                .map(Sold::of)
+                .orElse(Sold.NOTHING);
     }
 
     /** A survey of an order answered anew, of a deck as it is by now, with what was sold, and with the pistons of the owner where they are to go in. */
@@ -133,7 +162,9 @@ class Surveying {
         return asked.with(BlockRecord.of(order).recalledBy(asked.request()));
     }
 
-    private static void needEngine(OrderRow order, String engine) {
+    /** @throws RefusedException where something else is asked about than the engine of the order */
+    static void needEngine(OrderRow order, FitTable fits) {
+        String engine = fits.shelf().engine().code();
         if (!order.engine.equals(engine)) {
             throw new RefusedException(
                     new Refusal.OfAnother(order.number, List.of(Difference.ofEngine(engine, order.engine))));

@@ -16,6 +16,7 @@ import org.borewright.order.PistonsFitted;
 import org.borewright.order.PistonsSold;
 import org.borewright.order.Refusal;
 import org.borewright.order.RefusedException;
+import org.borewright.order.store.HoleLifeRow;
 import org.borewright.order.store.OrderRow;
 import org.borewright.order.store.PaperRow;
 import org.borewright.order.store.QuoteRow;
@@ -114,7 +115,9 @@ public class OrderBench {
             return found;
         });
         if (judged.good()) {
-            papers.signed(order, holes, errand.by());
+            HoleLifeRow.What how =
+                    judged.fitted().isPresent() ? HoleLifeRow.What.FINISHED : HoleLifeRow.What.RINGS_ONLY;
+            papers.signed(order, how, holes, errand.by());
         }
         return judged(order, Move.FINISH, PaperRow.Kind.FINISH, judged, errand.by());
     }

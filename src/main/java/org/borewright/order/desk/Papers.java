@@ -49,9 +49,9 @@ class Papers {
                 by);
     }
 
-    /** Holes as they were signed. */
-    void signed(OrderRow order, List<HoleRecord> holes, String by) {
-        live(order, hole -> HoleLifeRow.What.FINISHED, holes, by);
+    /** Holes as they were signed, each with its piston or as it is. */
+    void signed(OrderRow order, HoleLifeRow.What how, List<HoleRecord> holes, String by) {
+        live(order, hole -> how, holes, by);
     }
 
     /** Parts alone have no block, and no life is kept of it. */

@@ -26,7 +26,9 @@ public class HoleLifeRow extends PanacheEntityBase {
         /** As it was found once more, when it did not clean up or something hidden came to light. */
         DID_NOT_CLEAN_UP("did not clean up"),
         /** As it was signed. */
-        FINISHED("finished");
+        FINISHED("finished"),
+        /** As it was signed to run on with new rings: worn, and no finish of its own. */
+        RINGS_ONLY("rings only");
 
         private final String label;
 

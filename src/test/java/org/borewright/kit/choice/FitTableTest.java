@@ -98,6 +98,28 @@ class FitTableTest {
                 .isEqualTo(rings.isEmpty() ? List.of() : List.of(rings));
     }
 
+    /** The piston of now has a pin of its own: neither it nor its rings are asked of whoever was sold the former. */
+    @Test
+    void whatTookThePlaceOfWhatWasSoldIsNotAskedOfIt() {
+        Piston former = shop.pistons.stream()
+                .filter(piston -> piston.number().equals(TwinShop.no("P-050")))
+                .findFirst()
+                .orElseThrow();
+        shop.pistons.add(new Piston(
+                TwinShop.no("P-050B"), former.design(), former.size(), former.hand(), former.grade(), former.shape()));
+        shop.replace("P-050", "P-050B");
+        Size size = shop.size("+0.50").orElseThrow();
+
+        assertThat(fits().at(size).get(0).everyPiston())
+                .extracting(piston -> piston.number().text())
+                .containsExactly("P-050B");
+        assertThat(fits().having(numbers("P-050 R-050")).at(size).get(0).everyPiston())
+                .extracting(piston -> piston.number().text())
+                .containsExactly("P-050");
+        assertThat(fits().having(numbers("P-050 P-050B")).at(size).get(0).everyPiston())
+                .hasSize(2);
+    }
+
     @Test
     void whereAllOfItIsSuppliedTheTableStays() {
         shop.withdraw("P-025", Withdrawal.State.NEVER_MADE);

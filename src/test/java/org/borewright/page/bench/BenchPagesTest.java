@@ -325,6 +325,22 @@ class BenchPagesTest {
         }
     }
 
+    /** A browser asks whether it has the page of now already: no sheet is kept, and each is shown. */
+    @Test
+    void whatABrowserHasAlreadyIsShownAgain() {
+        long order = quotedTwice();
+
+        for (String page : List.of("hone", "survey", "confirm", "finish", "did-not-clean-up")) {
+            for (String header : List.of("If-None-Match", "If-Match")) {
+                given().header("Accept", "text/html")
+                        .header(header, header.equals("If-Match") ? "\"1\"" : "*")
+                        .get("/orders/" + order + "/" + page)
+                        .then()
+                        .statusCode(200);
+            }
+        }
+    }
+
     private static long quotedTwice() {
         long order = opened();
         sent("/api/orders/" + order + "/survey", 1, SURVEY);

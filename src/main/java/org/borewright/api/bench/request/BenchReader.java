@@ -13,6 +13,7 @@ import org.borewright.api.asked.SurveyReader;
 import org.borewright.api.match.request.DeckReader;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Piston;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
@@ -55,13 +56,14 @@ public class BenchReader {
         return readHaving(Collections.emptySet(), body);
     }
 
-    /** The same of somebody who has these numbers already, whatever became of them since. */
+    /** The same of somebody who has these numbers besides the pistons in hand, whatever became of them since. */
     public Question<BenchRequest> readHaving(Set<PartNumber> numbers, byte[] body) {
-        Opening opening = openings.openHaving(numbers, body, MEMBERS);
+        Opening asked = openings.open(body, MEMBERS);
+        List<PistonReading> pistons = new PistonsReader(asked, asked.ruler()).read(asked.at("pistons"));
+        List<Piston> inHand = pistons.stream().map(PistonReading::part).toList();
+        Opening opening = asked.having(PistonsReader.with(inHand, numbers));
         Condition condition = condition(opening.at("condition"));
-        List<PistonReading> pistons = new PistonsReader(opening, opening.ruler()).read(opening.at("pistons"));
-        Optional<Choice> choice = new ChoiceReader(opening)
-                .read(pistons.stream().map(PistonReading::part).toList());
+        Optional<Choice> choice = new ChoiceReader(opening).read(inHand);
         Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
         List<CylinderSurvey> cylinders = cylinders(opening, condition);
         Deck deck = DeckReader.read(opening.top(), opening.ruler());

@@ -61,14 +61,16 @@ public class FinishReader {
         return readHaving(Collections.emptySet(), body);
     }
 
-    /** The same of somebody who has these numbers already, whatever became of them since. */
+    /** The same of somebody who has these numbers besides the pistons in hand, whatever became of them since. */
     public Question<FinishRequest> readHaving(Set<PartNumber> numbers, byte[] body) {
-        Opening opening = openings.openHaving(numbers, body, MEMBERS);
-        PistonsReader reader = new PistonsReader(opening, opening.ruler());
-        List<PistonReading> pistons = reader.read(opening.at("pistons"));
-        Weighed weighed = PistonsReader.weighed(opening.at("weighed"));
-        List<Fitted> fitted = fitted(opening, reader);
-        Optional<Choice> choice = new ChoiceReader(opening).read(inHand(pistons, fitted));
+        Opening asked = openings.open(body, MEMBERS);
+        PistonsReader reader = new PistonsReader(asked, asked.ruler());
+        List<PistonReading> pistons = reader.read(asked.at("pistons"));
+        Weighed weighed = PistonsReader.weighed(asked.at("weighed"));
+        List<Fitted> fitted = fitted(asked, reader);
+        List<Piston> inHand = inHand(pistons, fitted);
+        Opening opening = asked.having(PistonsReader.with(inHand, numbers));
+        Optional<Choice> choice = new ChoiceReader(opening).read(inHand);
         Optional<RingSet> rings = choice.flatMap(chosen -> rings(opening.at("ringSet"), chosen));
         List<FittedHole> holes = holes(fitted, pistons);
         Deck deck = DeckReader.read(opening.top(), opening.ruler());

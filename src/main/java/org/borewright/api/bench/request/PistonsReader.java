@@ -6,12 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.borewright.api.asked.Opening;
 import org.borewright.api.asked.Place;
 import org.borewright.api.asked.Ruler;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.UnknownName;
+import org.borewright.catalog.PartNumber;
 import org.borewright.catalog.Piston;
 import org.borewright.kit.bench.PistonReading;
 import org.borewright.kit.bench.Weighed;
@@ -92,6 +95,13 @@ record PistonsReader(Opening opening, Ruler ruler) {
             opening.shelf().ifPresent(shelf -> place.add(UnknownName.piston(place.pointer(), number.get(), shelf)));
         }
         return piston;
+    }
+
+    /** All that is there: the pistons in hand, and these numbers. */
+    static Set<PartNumber> with(List<Piston> inHand, Set<PartNumber> numbers) {
+        Set<PartNumber> all = new TreeSet<>(numbers);
+        inHand.forEach(piston -> all.add(piston.number()));
+        return all;
     }
 
     /** With what and how warm they were measured. */

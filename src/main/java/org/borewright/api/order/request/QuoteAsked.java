@@ -2,12 +2,16 @@ package org.borewright.api.order.request;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.borewright.api.asked.Place;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Faults;
 import org.borewright.api.problem.ProblemType;
 import org.borewright.api.problem.UnknownName;
+import org.borewright.catalog.PartNumber;
+import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
@@ -63,7 +67,7 @@ public record QuoteAsked(Choosing choosing, Optional<Choice> own, boolean altern
         }
         top.at("size").need("It is not said which size the owner's pistons are.");
         Optional<PistonDesign> design = place.word(fits.shelf().parts().designs(), PistonDesign::code);
-        Optional<Choice> own = design.flatMap(made -> size.flatMap(of -> fits.at(of, made)));
+        Optional<Choice> own = design.flatMap(made -> size.flatMap(of -> own(made, of, fits)));
         if (design.isPresent() && size.isPresent() && own.isEmpty()) {
             place.add(Fault.of(
                             ProblemType.UNKNOWN_SIZE,
@@ -74,5 +78,17 @@ public record QuoteAsked(Choosing choosing, Optional<Choice> own, boolean altern
                     .wayOut("Look which design and size they are: see what fits each size."));
         }
         return own;
+    }
+
+    /** Those that are supplied; where none are any more, those that ever were. */
+    private static Optional<Choice> own(PistonDesign design, Size size, FitTable fits) {
+        return fits.at(size, design).or(() -> {
+            Set<PartNumber> made = fits.shelf().parts().pistons().stream()
+                    .filter(piston -> piston.design().equals(design.code())
+                            && piston.size().equals(size.label()))
+                    .map(Piston::number)
+                    .collect(Collectors.toSet());
+            return fits.having(made).at(size, design);
+        });
     }
 }

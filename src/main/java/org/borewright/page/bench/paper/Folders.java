@@ -23,8 +23,7 @@ public class Folders {
 
     /** The folder of an order. @throws ProblemException if there is none of this number */
     public Folder open(OfOrder of) {
-        OrderAnswer order =
-                (OrderAnswer) orders.order(of.order, of.called, of.request).getEntity();
+        OrderAnswer order = orders.order(of.order);
         return new Folder(
                 order,
                 lastOfEachKind(of).stream()

@@ -2,7 +2,6 @@ package org.borewright.page.bench.paper;
 
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.UriInfo;
 import org.jspecify.annotations.NullUnmarked;
 
@@ -15,9 +14,6 @@ public class OfOrder {
 
     @Context
     UriInfo called;
-
-    @Context
-    Request request;
 
     /** The number of the order as it stands in the path. */
     public String order() {
