@@ -36,6 +36,8 @@ public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogu
     /** No ring grows more than aluminium does, with room to spare. */
     private static final BigDecimal MOST_EXPANSION = BigDecimal.valueOf(30);
 
+    private static final BigDecimal WORST_EXPANSION = BigDecimal.valueOf(5);
+
     /**
      * The gauge of the register, where it is named there; else what is said of it, and what is not said is that of the usual one of its
      * kind, and that kind where none is named.
@@ -114,7 +116,7 @@ public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogu
     }
 
     private Optional<SettingRing> ring(Place place) {
-        if (!place.isObject("size", "temperature", "expansion")) {
+        if (!place.isObject("size", "temperature", "expansion", "expansionUncertainty")) {
             return Optional.empty();
         }
         place.at("size").need("The marked size of the setting ring is missing.");
@@ -122,23 +124,28 @@ public record GaugeReader(Ruler ruler, Optional<Scale> scale, Catalogue catalogu
                 .need("The temperature of the setting ring is missing; leave the ring out when it was at 20 °C.");
         Optional<Length> size = ruler.nearHole(place.at("size"));
         Optional<Temperature> temperature = ClimateReader.temperature(place.at("temperature"), scale);
-        Expansion expansion = expansion(place.at("expansion"));
+        Expansion expansion =
+                new Expansion(expansion(place.at("expansion")), expansionUncertainty(place.at("expansionUncertainty")));
         return size.flatMap(marked -> temperature.map(warm -> new SettingRing(marked, warm, expansion)));
     }
 
+    private static double expansion(Place place) {
+        return millionths(place, MOST_EXPANSION, "No setting ring expands so.").orElseGet(SettingRing.STEEL::perKelvin);
+    }
+
+    private static double expansionUncertainty(Place place) {
+        return millionths(place, WORST_EXPANSION, "No setting ring is known so badly.")
+                .orElseGet(SettingRing.STEEL::standardUncertainty);
+    }
+
     /** In millionths per kelvin, as the engine's own is shown. */
-    private static Expansion expansion(Place place) {
+    private static Optional<Double> millionths(Place place, BigDecimal most, String no) {
         Optional<BigDecimal> typed = place.number();
-        if (typed.isEmpty()) {
-            return SettingRing.STEEL;
+        if (typed.filter(figure -> figure.signum() < 0 || figure.compareTo(most) > 0)
+                .isPresent()) {
+            place.fault(ProblemType.BAD_FIGURE, no, "0 to " + most + " millionths per kelvin");
+            return Optional.empty();
         }
-        if (typed.get().signum() < 0 || typed.get().compareTo(MOST_EXPANSION) > 0) {
-            place.fault(
-                    ProblemType.BAD_FIGURE,
-                    "No setting ring expands so.",
-                    "0 to " + MOST_EXPANSION + " millionths per kelvin");
-            return SettingRing.STEEL;
-        }
-        return new Expansion(typed.get().movePointLeft(6).doubleValue(), Expansion.USUAL_UNCERTAINTY);
+        return typed.map(figure -> figure.movePointLeft(6).doubleValue());
     }
 }

@@ -1,10 +1,13 @@
 package org.borewright.api.shown;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.LengthUnit;
+import org.borewright.measure.SettingRing;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param calibratedOn the day of its calibration; absent when not stated
  * @param due the last day that holds; absent when not stated
  * @param ringGrowth what the setting ring had grown and every diameter gained; absent without a ring
+ * @param ring that it was zeroed on; absent likewise
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record ShownGauge(
@@ -32,7 +36,26 @@ public record ShownGauge(
         @Nullable ShownLength repeatability,
         @Nullable LocalDate calibratedOn,
         @Nullable LocalDate due,
-        @Nullable ShownLength ringGrowth) {
+        @Nullable ShownLength ringGrowth,
+        @Nullable ShownRing ring) {
+
+    /**
+     * The ring that a gauge was zeroed on.
+     *
+     * @param size as marked
+     * @param celsius how warm it was, to a thousandth of a degree
+     * @param expansion of its material, in millionths per kelvin
+     * @param expansionUncertainty the standard uncertainty of that
+     */
+    public record ShownRing(
+            ShownLength size, BigDecimal celsius, BigDecimal expansion, BigDecimal expansionUncertainty) {
+
+        static ShownRing of(SettingRing ring, LengthUnit unit) {
+            ShownCorrection warm = ShownCorrection.of(Climate.at(ring.temperature()), ring.expansion());
+            return new ShownRing(
+                    ShownLength.of(ring.size(), unit), warm.celsius(), warm.expansion(), warm.expansionUncertainty());
+        }
+    }
 
     /** A gauge, its lengths in a unit. */
     public static ShownGauge of(Gauge gauge, LengthUnit unit) {
@@ -50,6 +73,7 @@ public record ShownGauge(
                 calibration.due().orElse(null),
                 gauge.ring()
                         .map(ring -> ShownLength.of(Length.ofNanometres((long) Math.rint(ring.growth())), unit))
-                        .orElse(null));
+                        .orElse(null),
+                gauge.ring().map(ring -> ShownRing.of(ring, unit)).orElse(null));
     }
 }

@@ -29,7 +29,7 @@ class HostileFieldsTest {
     private static final String PRESENT_PISTON = """
             {"number": "NH-OS4-000", "diameter": 77.155, "gauge": {"kind": "micrometer", "name": "No 5", "uncertainty": 0.003,
              "resolution": 0.001, "repeatability": 0.001, "calibratedOn": "2025-11-03", "due": "2026-11-03",
-             "ring": {"size": 75, "temperature": 22, "expansion": 11.5}}}""";
+             "ring": {"size": 75, "temperature": 22, "expansion": 11.5, "expansionUncertainty": 1}}}""";
 
     @ParameterizedTest
     @EnumSource
@@ -196,7 +196,9 @@ class HostileFieldsTest {
                         .with("/gauge/repeatability", "0.001")
                         .with("/gauge/calibratedOn", "\"2025-11-03\"")
                         .with("/gauge/due", "\"2026-11-03\"")
-                        .with("/gauge/ring", "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5}")
+                        .with(
+                                "/gauge/ring",
+                                "{\"size\": 77.2, \"temperature\": 22, \"expansion\": 11.5, \"expansionUncertainty\": 1}")
                         .with("/ringsFiled", "true")
                         .with("/cylinders/0/readingsChecked", "true")
                         .with("/cylinders/1/sleevedBefore", "false")

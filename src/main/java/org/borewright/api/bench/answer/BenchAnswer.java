@@ -6,12 +6,14 @@ import java.util.List;
 import org.borewright.api.match.answer.TorqueAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownCorrection;
 import org.borewright.api.shown.ShownGauge;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.bench.BenchPlan;
 import org.borewright.kit.bench.BenchRequest;
 import org.borewright.kit.bench.HolePlan;
+import org.borewright.kit.bench.NextSize;
 import org.borewright.kit.bench.PistonInHand;
 import org.borewright.kit.bench.Readiness;
 import org.borewright.kit.bench.Step;
@@ -31,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param size the size the engine goes to, and whose pistons
  * @param gauge the holes are measured with
  * @param pistonGauge the pistons were measured with; absent without pistons
+ * @param correctedFrom how warm the holes were, and how their wall grows; absent when none was measured
  * @param readiness whether the hone may go in
  * @param says that in one plain sentence
  * @param holds what stands in the way
@@ -53,6 +56,7 @@ public record BenchAnswer(
         SizeAnswer size,
         ShownGauge gauge,
         @Nullable ShownGauge pistonGauge,
+        @Nullable ShownCorrection correctedFrom,
         String readiness,
         String says,
         List<BenchHoldAnswer> holds,
@@ -72,7 +76,14 @@ public record BenchAnswer(
      * @param size the size and whose pistons
      * @param certainty whether the readings prove it
      */
-    public record NextSizeAnswer(SizeAnswer size, String certainty) {}
+    public record NextSizeAnswer(SizeAnswer size, String certainty) {
+
+        static NextSizeAnswer of(NextSize next) {
+            SizeAnswer size = new SizeAnswer(
+                    next.size().label(), next.design().code(), next.design().maker());
+            return new NextSizeAnswer(size, next.certainty().label());
+        }
+    }
 
     /**
      * One operation of the shop.
@@ -97,17 +108,17 @@ public record BenchAnswer(
                 request.pistons().isEmpty()
                         ? null
                         : ShownGauge.of(request.ofPistons().gauge(), unit),
+                plan.holes().stream()
+                                .map(HolePlan::hole)
+                                .anyMatch(hole -> hole.budget().isPresent())
+                        ? ShownCorrection.of(
+                                request.ofHoles().climate(),
+                                shelf.engine().bore().expansion())
+                        : null,
                 plan.readiness().label(),
                 says(plan),
                 BenchHoldAnswer.of(plan.holds(), unit),
-                plan.next()
-                        .map(next -> new NextSizeAnswer(
-                                new SizeAnswer(
-                                        next.size().label(),
-                                        next.design().code(),
-                                        next.design().maker()),
-                                next.certainty().label()))
-                        .orElse(null),
+                plan.next().map(NextSizeAnswer::of).orElse(null),
                 PistonAnswer.of(plan.pistons(), unit),
                 plan.spare().stream().map(PistonInHand::tag).toList(),
                 plan.holes().stream()

@@ -6,12 +6,14 @@ import java.util.List;
 import org.borewright.api.match.answer.TorqueAnswer;
 import org.borewright.api.match.answer.size.SizeAnswer;
 import org.borewright.api.shown.ShownCheck;
+import org.borewright.api.shown.ShownCorrection;
 import org.borewright.api.shown.ShownGauge;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.RingSet;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.bench.finish.Finish;
 import org.borewright.kit.bench.finish.FinishRequest;
+import org.borewright.kit.bench.finish.JudgedHole;
 import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.choice.FitTable;
@@ -29,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param ringSet reckoned with; absent where none goes with the pistons
  * @param gauge the holes were measured with
  * @param pistonGauge the pistons were measured with; absent without measured pistons
+ * @param correctedFrom how warm the holes were, and how their wall grows; absent when none was measured
  * @param judgement of the engine: pass, too close to call, or hold
  * @param says that in one plain sentence
  * @param holds what stands in the way
@@ -48,6 +51,7 @@ public record FinishAnswer(
         @Nullable String ringSet,
         ShownGauge gauge,
         @Nullable ShownGauge pistonGauge,
+        @Nullable ShownCorrection correctedFrom,
         String judgement,
         String says,
         List<BenchHoldAnswer> holds,
@@ -75,6 +79,13 @@ public record FinishAnswer(
                 request.pistons().isEmpty()
                         ? null
                         : ShownGauge.of(request.ofPistons().gauge(), unit),
+                finish.holes().stream()
+                                .map(JudgedHole::hole)
+                                .anyMatch(hole -> hole.budget().isPresent())
+                        ? ShownCorrection.of(
+                                request.ofHoles().climate(),
+                                shelf.engine().bore().expansion())
+                        : null,
                 finish.judgement().label(),
                 says(finish),
                 BenchHoldAnswer.of(finish.holds(), unit),

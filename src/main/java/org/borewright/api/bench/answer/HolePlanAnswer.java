@@ -22,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param stoodOn what is known of the hole
  * @param largest the largest diameter at 20 °C; absent when nothing was measured
  * @param smallest the smallest diameter at 20 °C; absent when nothing was measured
+ * @param largestAsRead the largest as the gauge showed it
+ * @param smallestAsRead the smallest as the gauge showed it
  * @param findings what was seen, and what it means; absent where nothing was
  * @param piston the number that goes in
  * @param tag of the measured piston; absent while none is, and then all else is provisional
@@ -42,6 +44,8 @@ record HolePlanAnswer(
         String stoodOn,
         @Nullable ShownLength largest,
         @Nullable ShownLength smallest,
+        @Nullable ShownLength largestAsRead,
+        @Nullable ShownLength smallestAsRead,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FindingAnswer> findings,
         String piston,
         @Nullable String tag,
@@ -62,6 +66,8 @@ record HolePlanAnswer(
                 CylinderAnswer.label(plan.hole().at20()),
                 ShownLength.of(plan.hole().diameters().map(Limits::greatest), unit),
                 ShownLength.of(plan.hole().diameters().map(Limits::least), unit),
+                ShownLength.of(plan.hole().survey().asRead().largest(), unit),
+                ShownLength.of(plan.hole().survey().asRead().smallest(), unit),
                 FindingAnswer.of(plan.hole(), mayBeCut, unit),
                 plan.part().number().text(),
                 plan.piston().map(PistonInHand::tag).orElse(null),

@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param stoodOn what is known of the hole
  * @param largest the largest diameter at 20 °C; absent when nothing was measured
  * @param smallest the smallest diameter at 20 °C; absent when nothing was measured
+ * @param largestAsRead the largest as the gauge showed it
+ * @param smallestAsRead the smallest as the gauge showed it
  * @param budget the uncertainty of a diameter, term by term; absent when nothing was measured
  * @param shape taper and out-of-round; absent without a grid
  * @param findings what was seen, and what it means; absent where nothing was
@@ -39,6 +41,8 @@ record JudgedHoleAnswer(
         String stoodOn,
         @Nullable ShownLength largest,
         @Nullable ShownLength smallest,
+        @Nullable ShownLength largestAsRead,
+        @Nullable ShownLength smallestAsRead,
         @Nullable BudgetAnswer budget,
         CylinderAnswer.@Nullable ShapeAnswer shape,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FindingAnswer> findings,
@@ -55,6 +59,8 @@ record JudgedHoleAnswer(
                 CylinderAnswer.label(judged.hole().at20()),
                 ShownLength.of(judged.hole().diameters().map(Limits::greatest), unit),
                 ShownLength.of(judged.hole().diameters().map(Limits::least), unit),
+                ShownLength.of(judged.hole().survey().asRead().largest(), unit),
+                ShownLength.of(judged.hole().survey().asRead().smallest(), unit),
                 judged.hole()
                         .budget()
                         .map(budget -> BudgetAnswer.of(budget, unit))
