@@ -2,6 +2,7 @@ package org.borewright.catalog;
 
 import java.util.Optional;
 import org.borewright.fit.shape.Choke;
+import org.borewright.fit.shape.HonedShape;
 import org.borewright.measure.Length;
 
 /**
@@ -11,6 +12,7 @@ import org.borewright.measure.Length;
  * @param taper between depths along one axis
  * @param outOfRound between axes at one depth
  * @param choke how much wider a finished hole is at the bottom; empty where it is to be straight
+ * @param finishedShape taper and out-of-round of a freshly honed hole, each; of one with choke what it may be out of that
  * @param deckFlatness of the gasket face
  * @param skimGreatest the most that may be skimmed off the deck in all
  * @param massSpreadMilligrams the most one piston may be heavier than another
@@ -20,6 +22,13 @@ public record ServiceLimits(
         Length taper,
         Length outOfRound,
         Optional<Choke> choke,
+        Length finishedShape,
         Length deckFlatness,
         Length skimGreatest,
-        long massSpreadMilligrams) {}
+        long massSpreadMilligrams) {
+
+    /** The shape that its holes are honed to. */
+    public HonedShape honed() {
+        return new HonedShape(choke, finishedShape);
+    }
+}

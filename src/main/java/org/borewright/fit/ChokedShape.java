@@ -19,8 +19,9 @@ final class ChokedShape {
      * Bottom minus top against both ends of the window, and what lies between the ends.
      *
      * @param uncertainty of one reading; all of them were taken with one gauge
+     * @param uneven the most that an axis may be out of it between its ends
      */
-    static List<? extends Check> check(Grid grid, Uncertainty uncertainty, Choke choke) {
+    static List<? extends Check> check(Grid grid, Uncertainty uncertainty, Choke choke, Length uneven) {
         List<List<Length>> profiles = grid.profiles();
         if (profiles.isEmpty()) {
             return List.of(
@@ -34,9 +35,7 @@ final class ChokedShape {
                 Rule.CHOKE_GREATEST
                         .atMost("", found.greatest(), choke.bottomMinusTop().greatest())
                         .within(uncertainty, Carried.DIFFERENCE),
-                Rule.CHOKE_EVEN
-                        .atMost("", unevenness(profiles), CommonPractice.finishedShape())
-                        .within(uncertainty, Carried.DIFFERENCE));
+                Rule.CHOKE_EVEN.atMost("", unevenness(profiles), uneven).within(uncertainty, Carried.DIFFERENCE));
     }
 
     /** How far a hole is beyond its choke on any axis, or uneven between its ends, whichever is more; zero where it has it. */

@@ -9,13 +9,16 @@ import org.borewright.measure.Length;
  *
  * @param worst all wear on one wall, defects at the worst place, or the probed wall; empty when that cannot be known
  * @param best wear shared evenly; empty when nothing was measured
- * @param guard what the worst must be cleared by: twice the uncertainty of a diameter, for it counts the reading twice
+ * @param reach the least diameter at which the bar reaches the probed wall; empty where no wall was probed
+ * @param guard of the worst and of the reach: twice the uncertainty of a diameter, for both count the reading twice
  * @param uncertainty of a single diameter, the guard of the best
  */
-public record CleanUp(Optional<Length> worst, Optional<Length> best, Length guard, Length uncertainty) {
+public record CleanUp(
+        Optional<Length> worst, Optional<Length> best, Optional<Length> reach, Length guard, Length uncertainty) {
 
     /** Nothing measured: nothing is certain and nothing is excluded. */
-    public static final CleanUp UNKNOWN = new CleanUp(Optional.empty(), Optional.empty(), Length.ZERO, Length.ZERO);
+    public static final CleanUp UNKNOWN =
+            new CleanUp(Optional.empty(), Optional.empty(), Optional.empty(), Length.ZERO, Length.ZERO);
 
     /** All wear on one wall of one place: 2·D − D0 + 2e + 2d. */
     public static Length worstAt(Length diameter, Length whenNew, Length centringError, Length defect) {
@@ -32,15 +35,22 @@ public record CleanUp(Optional<Length> worst, Optional<Length> best, Length guar
         return radius.plus(fromBarAxis ? Length.ZERO : centringError).doubled();
     }
 
+    /** The least that the bar needs to reach the probed wall: 2r, and 2e less where the bar may stand nearer to it than that axis. */
+    public static Length reached(Length radius, Length centringError, boolean fromBarAxis) {
+        return radius.minus(fromBarAxis ? Length.ZERO : centringError).doubled();
+    }
+
     /** Whether a hole bored and honed to a finish comes out clean, leaving the hone its stock. */
     public Certainty at(Length finish, Length honeStock) {
         Length bar = finish.minus(honeStock);
         if (worst.isPresent() && !bar.minus(worst.get()).isLessThan(guard)) {
             return Certainty.CERTAIN;
         }
-        boolean excluded =
-                best.isPresent() && bar.minus(best.get()).plus(uncertainty).isNegative();
-        return excluded ? Certainty.NO : Certainty.POSSIBLE;
+        return isBelow(bar, best, uncertainty) || isBelow(bar, reach, guard) ? Certainty.NO : Certainty.POSSIBLE;
+    }
+
+    private static boolean isBelow(Length bar, Optional<Length> needed, Length guard) {
+        return needed.filter(least -> bar.minus(least).plus(guard).isNegative()).isPresent();
     }
 
     /**

@@ -19,8 +19,14 @@ public final class CompressionRatio {
         return clear > 0 ? (swept + clear) / clear : Double.POSITIVE_INFINITY;
     }
 
-    /** The highest ratio: lowest deck, thinnest gasket, smallest opening, at a finish. */
-    public static double highest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+    /** The highest ratio: lowest deck, thinnest gasket, smallest opening, at the finish where it is highest. */
+    public static double highest(Limits finishes, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+        return Math.max(
+                highest(finishes.least(), deck, gasket, crown, skim),
+                highest(finishes.greatest(), deck, gasket, crown, skim));
+    }
+
+    private static double highest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
         Limits height = PistonToHead.deck(deck, gasket, crown, skim);
         double clear = deck.head().chamberVolume()
                 - crown.domeVolume()
@@ -30,8 +36,14 @@ public final class CompressionRatio {
         return of(Displacement.ofOne(finish, deck.stroke()), clear);
     }
 
-    /** The lowest ratio: highest deck, thickest gasket, largest opening, at a finish. */
-    public static double lowest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+    /** The lowest ratio: highest deck, thickest gasket, largest opening, at the finish where it is lowest. */
+    public static double lowest(Limits finishes, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+        return Math.min(
+                lowest(finishes.least(), deck, gasket, crown, skim),
+                lowest(finishes.greatest(), deck, gasket, crown, skim));
+    }
+
+    private static double lowest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
         Limits height = PistonToHead.deck(deck, gasket, crown, skim);
         double clear = deck.head().chamberVolume()
                 - crown.domeVolume()
@@ -42,10 +54,10 @@ public final class CompressionRatio {
     }
 
     /** The highest ratio against the engine's limit. */
-    public static Comparison check(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
+    public static Comparison check(Limits finishes, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
         return Rule.COMPRESSION_RATIO.atMost(
                 "",
-                Amount.ratioRoundedUp(highest(finish, deck, gasket, crown, skim)),
+                Amount.ratioRoundedUp(highest(finishes, deck, gasket, crown, skim)),
                 new Amount(deck.head().ratioGreatest(), Quantity.RATIO));
     }
 }

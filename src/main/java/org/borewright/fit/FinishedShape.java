@@ -3,7 +3,7 @@ package org.borewright.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.borewright.fit.shape.Choke;
+import org.borewright.fit.shape.HonedShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.BoreShape;
@@ -11,7 +11,7 @@ import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Survey;
 
-/** Taper and out-of-round of a freshly honed hole: 0.010 mm each (common practice), or the choke that the engine maker wants. */
+/** Taper and out-of-round of a freshly honed hole, or the choke that the engine maker wants: within what he allows, 0.010 mm where he is silent (common practice). */
 public final class FinishedShape {
 
     /** Where a single diameter, or nothing, was read. */
@@ -20,20 +20,12 @@ public final class FinishedShape {
 
     private FinishedShape() {}
 
-    /** The most that a good hole widens from its narrowest to its widest place: its choke, and taper and out-of-round besides. */
-    public static Length widens(Optional<Choke> choke) {
-        return choke.map(Choke::greatestDifference)
-                .orElse(Length.ZERO)
-                .plus(CommonPractice.finishedShape().doubled());
-    }
-
     /**
      * Both figures against their limit.
      *
      * @param uncertainty of one reading; all of them were taken with one gauge
      */
-    public static List<Comparison> check(BoreShape shape, Uncertainty uncertainty) {
-        Length limit = CommonPractice.finishedShape();
+    public static List<Comparison> check(BoreShape shape, Uncertainty uncertainty, Length limit) {
         return List.of(
                 Rule.FINISHED_TAPER.atMost("", shape.taper(), limit).within(uncertainty, Carried.DIFFERENCE),
                 Rule.FINISHED_OUT_OF_ROUND
@@ -45,14 +37,15 @@ public final class FinishedShape {
      * The shape of a hole as a grid shows it, whatever its size.
      *
      * @param uncertainty of one reading; all of them were taken with one gauge
-     * @param choke that the engine maker wants; empty where the hole is to be straight
+     * @param wanted by the engine maker
      */
-    public static List<Check> check(Grid grid, Uncertainty uncertainty, Optional<Choke> choke) {
-        List<Comparison> straight = check(BoreShape.of(grid), uncertainty);
+    public static List<Check> check(Grid grid, Uncertainty uncertainty, HonedShape wanted) {
+        List<Comparison> straight = check(BoreShape.of(grid), uncertainty, wanted.uneven());
         List<Check> checks = new ArrayList<>();
-        choke.ifPresentOrElse(
-                window -> checks.addAll(ChokedShape.check(grid, uncertainty, window)),
-                () -> checks.add(straight.get(0)));
+        wanted.choke()
+                .ifPresentOrElse(
+                        choke -> checks.addAll(ChokedShape.check(grid, uncertainty, choke, wanted.uneven())),
+                        () -> checks.add(straight.get(0)));
         checks.add(straight.get(1));
         return checks;
     }
@@ -64,9 +57,9 @@ public final class FinishedShape {
      * @param stroke of the engine, half of which is to be read
      */
     public static List<? extends Check> check(
-            Survey survey, Optional<Uncertainty> uncertainty, Optional<Choke> choke, Length stroke) {
+            Survey survey, Optional<Uncertainty> uncertainty, HonedShape wanted, Length stroke) {
         if (survey instanceof Grid grid && ShapeShown.by(survey, stroke)) {
-            return check(grid, uncertainty.orElseThrow(), choke);
+            return check(grid, uncertainty.orElseThrow(), wanted);
         }
         String why = survey instanceof QueriedGrid ? QueriedGrid.READ_AGAIN : ShapeShown.TOO_LITTLE_READ;
         return List.of(Rule.FINISHED_TAPER.unknown("", why), Rule.FINISHED_OUT_OF_ROUND.unknown("", why));

@@ -7,9 +7,12 @@ public enum Rule {
     /** The hole comes out clean at the size. */
     CLEAN_UP("clean-up", "geometry of the bar; ISO 14253-1", "probe the wall, or take the next size"),
     /** The probed wall does not lie nearer the axis than half the diameter. */
-    PROBED_WALL("probed wall", "geometry", "probe the wall again: the diameter and the probe contradict each other"),
+    PROBED_WALL(
+            "probed wall",
+            "geometry; ISO 14253-1",
+            "probe the wall again: the diameter and the probe contradict each other"),
     /** The wall of sleeve or block left around the hole. */
-    WALL_LEFT("wall left", "limit: engines.csv; geometry", "take a smaller size, or fit a new sleeve"),
+    WALL_LEFT("wall left", "limit: engines.csv; geometry; ISO 14253-1", "take a smaller size, or fit a new sleeve"),
     /** The wall left of the spigot. */
     SPIGOT_WALL("spigot wall left", "limit: engines.csv; geometry", "take a smaller size, or fit a new sleeve"),
     /** The metal left between two holes. */
@@ -95,7 +98,10 @@ public enum Rule {
             "limit: piston_designs.csv; ISO 1, JCGM 106",
             "take the next size that is offered, or ask a specialist about a sleeve"),
     /** The hole narrows no more than a finished hole may. */
-    FINISHED_TAPER("taper after honing", "limit: common practice, 0.010 mm", "hone until straight"),
+    FINISHED_TAPER(
+            "taper after honing",
+            "limit: engines.csv, else common practice, 0.010 mm; ISO 14253-1",
+            "hone until straight"),
     /** The hole is wider at the bottom by the least that its maker wants. */
     CHOKE_LEAST(
             "least choke after honing",
@@ -109,10 +115,13 @@ public enum Rule {
     /** The hole widens evenly from end to end. */
     CHOKE_EVEN(
             "evenness of the choke after honing",
-            "limit: common practice, 0.010 mm",
+            "limit: engines.csv, else common practice, 0.010 mm; ISO 14253-1",
             "hone until no place is wider or narrower than both ends"),
     /** The hole is round enough for a finished hole. */
-    FINISHED_OUT_OF_ROUND("out-of-round after honing", "limit: common practice, 0.010 mm", "hone until round"),
+    FINISHED_OUT_OF_ROUND(
+            "out-of-round after honing",
+            "limit: engines.csv, else common practice, 0.010 mm; ISO 14253-1",
+            "hone until round"),
     /** The ring set is made for the piston's bore. */
     RING_BORE("nominal bore of the rings", "ISO 6621-2", "take the ring set of the piston's size"),
     /** The ring's section is the groove's. */
@@ -125,28 +134,28 @@ public enum Rule {
     /** The ring gap in the smallest hole. */
     RING_GAP_LEAST(
             "least ring gap",
-            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter; ISO 14253-1",
             "wrong ring: take the ring made for this bore"),
     /** What is filed off a ring that is made for it, until its gap in the smallest hole is the least. */
     RING_GAP_TO_FILE(
             "what is filed off the ring",
-            "ISO 6621-2; the ring maker's file allowance",
+            "ISO 6621-2; the ring maker's file allowance; ISO 14253-1",
             "file the ends to the least gap at the narrowest place of the hole, square and free of burrs"),
     /** The ring gap in the smallest place of a finished hole, of a ring that must be filed for it. */
     RING_FILED(
             "least ring gap of a ring to be filed",
-            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter; ISO 14253-1",
             "try each ring square at the narrowest place of its hole, file its ends until the gap there is within fileTo of its hole, then say"
                     + " that it is done (ringsFiled)"),
     /** The ring gap in the largest hole. */
     RING_GAP_GREATEST(
             "greatest ring gap",
-            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "ISO 6621-2: gap in a gauge of nominal bore, π per diameter; ISO 14253-1",
             "wrong ring: take the ring made for this bore"),
     /** The ring gap at the largest place of a hole that is to run on. */
     SERVICE_RING_GAP(
             "greatest ring gap in service",
-            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter",
+            "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter; ISO 14253-1",
             "rebore: the hole is too large for rings of its size"),
     /** The least play of the ring in its groove. */
     RING_PLAY_LEAST("least axial play of the ring", "limit: grooves.csv; ISO 6621-2", "wrong ring for this groove"),

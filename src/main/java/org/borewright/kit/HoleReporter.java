@@ -98,7 +98,7 @@ final class HoleReporter {
         if (request.condition() == Condition.FINISHED) {
             return hole.at20() instanceof Grid grid
                     ? FinishedShape.check(
-                            grid, hole.ofReading(), engine.limits().choke())
+                            grid, hole.ofReading(), engine.limits().honed())
                     : FinishedShape.NOT_CHECKED;
         }
         if (!runsOn) {
@@ -155,7 +155,7 @@ final class HoleReporter {
         Limits finishes = piston.finishes();
         return RingGapIn.inAny(
                 finishes,
-                FinishedShape.widens(engine.limits().choke()),
+                engine.limits().honed().widens(),
                 request.measuring().budget(finishes.least(), engine.bore().expansion()),
                 List.of(rings),
                 piston);

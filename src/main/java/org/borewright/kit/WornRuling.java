@@ -104,7 +104,10 @@ final class WornRuling {
         add(holds, Hold.Reason.SIZE_WHEN_NEW_NOT_KNOWN, hole -> wouldBeBored(hole) && lacksSizeWhenNew(hole));
         Predicate<Hole> unnamed =
                 hole -> holds.stream().noneMatch(hold -> hold.cylinders().contains(hole.name()));
-        add(holds, Hold.Reason.WALL_NOT_PROBED, unnamed.and(this::wouldBeBored).and(hole -> !hole.isProbed()));
+        add(
+                holds,
+                Hold.Reason.WALL_NOT_PROBED,
+                unnamed.and(this::wouldBeBored).and(hole -> !hole.isProbed() && !clearsAtWorst(hole)));
         SizeRow.smallestPossible(table)
                 .flatMap(row -> Hold.onClearances(row.running(holes)))
                 .ifPresent(holds::add);
@@ -117,6 +120,14 @@ final class WornRuling {
 
     private static boolean lacksSizeWhenNew(Hole hole) {
         return !(hole.at20() instanceof NotMeasured) && hole.whenNew().isEmpty() && !hole.isProbed();
+    }
+
+    /** At any size: then the wall is not what keeps the hole from being certain at one. */
+    private boolean clearsAtWorst(Hole hole) {
+        return table.stream()
+                .filter(SizeRow::mightServe)
+                .flatMap(row -> fate(row, hole).stream())
+                .anyMatch(fate -> sizes.clearsAtWorst(hole, fate));
     }
 
     private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {

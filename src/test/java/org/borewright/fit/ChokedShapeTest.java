@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.borewright.fit.shape.Choke;
+import org.borewright.fit.shape.HonedShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.Uncertainty;
@@ -43,7 +44,7 @@ class ChokedShapeTest {
         List<Check> checks = FinishedShape.check(
                 grid(readings),
                 uncertainty.equals(Length.ZERO) ? Uncertainty.NONE : differing(uncertainty),
-                Optional.of(CHOKE));
+                new HonedShape(Optional.of(CHOKE), CommonPractice.finishedShape()));
 
         assertThat(checks)
                 .extracting(Check::rule)
@@ -83,7 +84,10 @@ class ChokedShapeTest {
 
     @Test
     void aChokeIsNotKnownFromOneDepth() {
-        assertThat(FinishedShape.check(Grids.grid("70.000 70.000"), Uncertainty.NONE, Optional.of(CHOKE)))
+        assertThat(FinishedShape.check(
+                        Grids.grid("70.000 70.000"),
+                        Uncertainty.NONE,
+                        new HonedShape(Optional.of(CHOKE), CommonPractice.finishedShape())))
                 .first()
                 .extracting(Check::rule, Check::outcome)
                 .containsExactly(Rule.CHOKE_LEAST, Outcome.UNKNOWN);

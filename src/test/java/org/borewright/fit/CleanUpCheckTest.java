@@ -57,7 +57,7 @@ class CleanUpCheckTest {
             @ForAll @LongRange(min = 70_000_000, max = 70_100_000) long bar,
             @ForAll @LongRange(min = 0, max = 20_000) long uncertainty) {
         Length u = nm(uncertainty);
-        CleanUp cleanUp = new CleanUp(Optional.of(nm(worst)), Optional.empty(), u.doubled(), u);
+        CleanUp cleanUp = new CleanUp(Optional.of(nm(worst)), Optional.empty(), Optional.empty(), u.doubled(), u);
         boolean certain = cleanUp.at(nm(bar), Length.ZERO) == Certainty.CERTAIN;
         return certain == (CleanUpCheck.byBar(nm(worst), nm(bar), worth(u)).outcome() == Outcome.IN);
     }

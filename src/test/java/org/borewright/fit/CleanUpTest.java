@@ -58,7 +58,8 @@ class CleanUpTest {
             70.000000, NO
             """)
     void isCertainFromTheGuardUpAndNoFromTheUncertaintyDown(Length finish, Certainty certainty) {
-        CleanUp cleanUp = new CleanUp(Optional.of(mm("70.260")), Optional.of(mm("70.110")), mm("0.010"), mm("0.005"));
+        CleanUp cleanUp = new CleanUp(
+                Optional.of(mm("70.260")), Optional.of(mm("70.110")), Optional.empty(), mm("0.010"), mm("0.005"));
         assertThat(cleanUp.at(finish, HONE_STOCK)).isEqualTo(certainty);
     }
 
@@ -74,7 +75,32 @@ class CleanUpTest {
             70.260, ,       60.000, POSSIBLE
             """)
     void whatIsNotKnownIsNeitherCertainNorExcluded(Length worst, Length best, Length finish, Certainty certainty) {
-        CleanUp cleanUp = new CleanUp(Optional.ofNullable(worst), Optional.ofNullable(best), Length.ZERO, Length.ZERO);
+        CleanUp cleanUp = new CleanUp(
+                Optional.ofNullable(worst), Optional.ofNullable(best), Optional.empty(), Length.ZERO, Length.ZERO);
+        assertThat(cleanUp.at(finish, HONE_STOCK)).isEqualTo(certainty);
+    }
+
+    /** The wall stands at 2r = 70.980 from the bar's axis, ± 2 · 0.005; from another axis, 0.020 off, at 70.940 the least. */
+    @ParameterizedTest(name = "from the bar''s own axis: {0}, finished at {1}: {2}")
+    @CsvSource({
+        "true,  71.040,    CERTAIN",
+        "true,  71.039999, POSSIBLE",
+        "true,  71.020,    POSSIBLE",
+        "true,  71.019999, NO",
+        "false, 71.080,    CERTAIN",
+        "false, 71.079999, POSSIBLE",
+        "false, 70.980,    POSSIBLE",
+        "false, 70.979999, NO",
+    })
+    void aProbedWallThatTheBarDoesNotReachIsProvenLeft(boolean fromBarAxis, Length finish, Certainty certainty) {
+        Length radius = mm("35.490");
+        CleanUp cleanUp = new CleanUp(
+                Optional.of(CleanUp.probed(radius, CENTRING, fromBarAxis)),
+                Optional.of(mm("70.900")),
+                Optional.of(CleanUp.reached(radius, CENTRING, fromBarAxis)),
+                mm("0.010"),
+                mm("0.005"));
+
         assertThat(cleanUp.at(finish, HONE_STOCK)).isEqualTo(certainty);
     }
 
@@ -91,7 +117,11 @@ class CleanUpTest {
         Length standard = inches("4.5000");
         Length reading = standard.plus(Length.parse(wear, LengthUnit.INCH));
         CleanUp cleanUp = new CleanUp(
-                Optional.empty(), Optional.of(CleanUp.bestAt(reading, Length.ZERO)), Length.ZERO, Length.ZERO);
+                Optional.empty(),
+                Optional.of(CleanUp.bestAt(reading, Length.ZERO)),
+                Optional.empty(),
+                Length.ZERO,
+                Length.ZERO);
         boolean small = cleanUp.at(standard.plus(inches("0.020")), Length.ZERO) != Certainty.NO;
         assertThat(cleanUp.at(standard.plus(inches("0.040")), Length.ZERO)).isEqualTo(Certainty.POSSIBLE);
         assertThat(new BigDecimal(small ? "0.020" : "0.040")).isEqualTo(oversize);
@@ -121,7 +151,7 @@ class CleanUpTest {
         Length fromBarAxis = CleanUp.wallWithin(nm(finish), HONE_STOCK, guard, Length.ZERO);
         Length within = fromBarAxis.minus(nm(centring));
         return probed(within, nm(centring), guard).at(nm(finish), HONE_STOCK) == Certainty.CERTAIN
-                && probed(within.plus(nm(1)), nm(centring), guard).at(nm(finish), HONE_STOCK) == Certainty.POSSIBLE
+                && probed(within.plus(nm(1)), nm(centring), guard).at(nm(finish), HONE_STOCK) != Certainty.CERTAIN
                 && probed(fromBarAxis, Length.ZERO, guard).at(nm(finish), HONE_STOCK) == Certainty.CERTAIN;
     }
 
@@ -183,13 +213,18 @@ class CleanUpTest {
         return new CleanUp(
                 Optional.of(CleanUp.worstAt(diameter, NEW, CENTRING, Length.ZERO)),
                 Optional.of(CleanUp.bestAt(diameter, Length.ZERO)),
+                Optional.empty(),
                 uncertainty.doubled(),
                 uncertainty);
     }
 
     private static CleanUp probed(Length radius, Length centring, Length guard) {
         return new CleanUp(
-                Optional.of(CleanUp.probed(radius, centring, false)), Optional.empty(), guard, guard.halfRoundedUp());
+                Optional.of(CleanUp.probed(radius, centring, false)),
+                Optional.empty(),
+                Optional.of(CleanUp.reached(radius, centring, false)),
+                guard,
+                guard.halfRoundedUp());
     }
 
     private static Length inches(String inches) {

@@ -125,7 +125,9 @@ class CloserReadingProperties {
             Comparison of(Reading hole, Reading piston, Length margin) {
                 Length taper = mm("0.010").minus(margin);
                 return FinishedShape.check(
-                                new BoreShape(taper, taper, Length.ZERO, BoreShape.Form.BELL_MOUTH), hole.budget())
+                                new BoreShape(taper, taper, Length.ZERO, BoreShape.Form.BELL_MOUTH),
+                                hole.budget(),
+                                CommonPractice.finishedShape())
                         .get(0);
             }
         },

@@ -65,7 +65,10 @@ class CloserReadingTest {
     @CsvSource({"0.008, 0.000707", "0.012, 0.000707", "0.009990, 0.000003", "0.009998,"})
     void ofADifferenceStepAndScatterAreNamed(Length taper, Length figure) {
         Uncertainty coarse = new Uncertainty(2500, 2887, 1000, 2021, 0, 0, 700);
-        Comparison check = FinishedShape.check(new BoreShape(taper, taper, Length.ZERO, Form.BELL_MOUTH), coarse)
+        Comparison check = FinishedShape.check(
+                        new BoreShape(taper, taper, Length.ZERO, Form.BELL_MOUTH),
+                        coarse,
+                        CommonPractice.finishedShape())
                 .get(0);
         assertThat(check.closer())
                 .contains(figure == null ? NoGauge.ON_THE_LIMIT : new Better(What.STEP_AND_SCATTER, false, figure));

@@ -16,6 +16,7 @@ import org.borewright.fit.shape.GasketShape;
 import org.borewright.fit.shape.HeadShape;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -58,7 +59,7 @@ class CompressionRatioTest {
         Limits barrels = new Limits(barrel, barrel.plus(mm("0.300")));
         Crown crown = new Crown(mm("32.000"), Length.ZERO, dome);
         double highest = CompressionRatio.highest(
-                finish, Deck.deck(barrels, mm("60.000"), Deck.head(true)), GASKET, crown, skim);
+                Limits.exactly(finish), Deck.deck(barrels, mm("60.000"), Deck.head(true)), GASKET, crown, skim);
         assertThat(highest).isCloseTo(ratio, within(1e-11));
     }
 
@@ -75,9 +76,22 @@ class CompressionRatioTest {
             Length finish, Length barrel, double dome, Length skim, double ratio) {
         Limits barrels = new Limits(barrel, barrel.plus(mm("0.300")));
         Crown crown = new Crown(mm("32.000"), Length.ZERO, dome);
-        double lowest =
-                CompressionRatio.lowest(finish, Deck.deck(barrels, mm("60.000"), Deck.head(true)), GASKET, crown, skim);
+        double lowest = CompressionRatio.lowest(
+                Limits.exactly(finish), Deck.deck(barrels, mm("60.000"), Deck.head(true)), GASKET, crown, skim);
         assertThat(lowest).isCloseTo(ratio, within(1e-11));
+    }
+
+    /** Any piston in tolerance may be the one: the ratio rises with the hole, and falls with it only where the dome fills the chamber. */
+    @Test
+    void ofSeveralFinishesTheOneThatMakesItHighestOrLowestCounts() {
+        DeckShape deck = Deck.deck(limits("162.500", "162.800"), mm("60.000"), Deck.head(true));
+        Limits finishes = limits("70.000", "70.500");
+        Crown flat = new Crown(mm("32.000"), Length.ZERO, 0);
+
+        assertThat(CompressionRatio.highest(finishes, deck, GASKET, flat, Length.ZERO))
+                .isCloseTo(10.000294470104, within(1e-11));
+        assertThat(CompressionRatio.lowest(finishes, deck, GASKET, flat, Length.ZERO))
+                .isCloseTo(9.363980661928, within(1e-11));
     }
 
     /** Chamber of 65 cm³, piston level with the deck, gasket of no thickness: 10.787 269 4…, rounded up to 10.787 270. */
@@ -86,7 +100,8 @@ class CompressionRatioTest {
     void theLimitIsJudgedAtTheMillionth(long ratioGreatest, Outcome outcome) {
         HeadShape head = new HeadShape(65, true, Optional.empty(), mm("95.000"), ratioGreatest);
         DeckShape deck = Deck.deck(limits("182.000", "182.000"), mm("100.000"), head);
-        Comparison check = CompressionRatio.check(mm("90.000"), deck, noGasket(), Deck.FLAT, Length.ZERO);
+        Comparison check =
+                CompressionRatio.check(Limits.exactly(mm("90.000")), deck, noGasket(), Deck.FLAT, Length.ZERO);
         assertThat(check.value()).isEqualTo(new Amount(10_787_270, Quantity.RATIO));
         assertThat(check.outcome()).isEqualTo(outcome);
     }
@@ -98,7 +113,7 @@ class CompressionRatioTest {
         HeadShape head = new HeadShape(20, true, Optional.empty(), mm("75.000"), 99_000_000);
         DeckShape deck = Deck.deck(limits("162.000", "162.000"), mm("60.000"), head);
         Crown crown = new Crown(mm("32.000"), Length.ZERO, dome);
-        assertThat(CompressionRatio.check(mm("70.000"), deck, noGasket(), crown, Length.ZERO)
+        assertThat(CompressionRatio.check(Limits.exactly(mm("70.000")), deck, noGasket(), crown, Length.ZERO)
                         .outcome())
                 .isEqualTo(Outcome.OUT);
     }
@@ -130,7 +145,7 @@ class CompressionRatioTest {
         GasketShape gasket =
                 Deck.gasket(limits("72.000", "72.400"), Limits.exactly(nm(head)), Limits.exactly(nm(base)));
         return CompressionRatio.highest(
-                mm("70.000"),
+                Limits.exactly(mm("70.000")),
                 Deck.deck(limits("162.500", "162.500"), mm("60.000"), Deck.head(true)),
                 gasket,
                 Deck.FLAT,
@@ -139,7 +154,7 @@ class CompressionRatioTest {
 
     private static double highest(Length finish, Length skim) {
         DeckShape deck = Deck.deck(limits("162.500", "162.500"), mm("60.000"), Deck.head(true));
-        return CompressionRatio.highest(finish, deck, GASKET, Deck.FLAT, skim);
+        return CompressionRatio.highest(Limits.exactly(finish), deck, GASKET, Deck.FLAT, skim);
     }
 
     private static GasketShape noGasket() {

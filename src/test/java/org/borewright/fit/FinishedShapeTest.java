@@ -5,6 +5,7 @@ import static org.borewright.fit.Shapes.mm;
 
 import java.util.List;
 import java.util.Optional;
+import org.borewright.fit.shape.HonedShape;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Expansion;
 import org.borewright.measure.Gauge;
@@ -23,6 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FinishedShapeTest {
+
+    private static final HonedShape STRAIGHT = new HonedShape(Optional.empty(), CommonPractice.finishedShape());
 
     /** 0.010 mm each, common practice; a difference taken with a gauge of 0.001 mm steps is worth 0.000 817 mm. */
     @ParameterizedTest
@@ -44,7 +47,8 @@ class FinishedShapeTest {
                                 mm("70"),
                                 Gauge.Kind.BORE_GAUGE.usual(),
                                 Climate.NOT_STATED,
-                                new Expansion(11e-6, 1e-6))))
+                                new Expansion(11e-6, 1e-6)),
+                        CommonPractice.finishedShape()))
                 .extracting(Comparison::outcome)
                 .containsExactly(taperIs, outOfRoundIs);
     }
@@ -53,11 +57,29 @@ class FinishedShapeTest {
     @CsvSource({"0.010, 0.010, IN, IN", "0.010001, 0.010, OUT, IN", "0.010, 0.010001, IN, OUT"})
     void exactFiguresMayMeetTheLimit(Length taper, Length outOfRound, Outcome taperIs, Outcome outOfRoundIs) {
         var checks = FinishedShape.check(
-                new BoreShape(taper, mm("0").minus(taper), outOfRound, Form.TAPERED_TO_BOTTOM), Uncertainty.NONE);
+                new BoreShape(taper, mm("0").minus(taper), outOfRound, Form.TAPERED_TO_BOTTOM),
+                Uncertainty.NONE,
+                CommonPractice.finishedShape());
         assertThat(checks).extracting(Comparison::outcome).containsExactly(taperIs, outOfRoundIs);
         assertThat(checks)
                 .extracting(Comparison::rule)
                 .containsExactly(Rule.FINISHED_TAPER, Rule.FINISHED_OUT_OF_ROUND);
+    }
+
+    /** An engine maker may want more than common practice, or be content with less. */
+    @ParameterizedTest(name = "{0} allowed: taper {1} is {2}, out-of-round {3} is {4}")
+    @CsvSource({
+        "0.005, 0.005, IN, 0.006, OUT",
+        "0.005, 0.006, OUT, 0.005, IN",
+        "0.0127, 0.012, IN, 0.0127, IN",
+        "0.0127, 0.013, OUT, 0.0127, IN",
+    })
+    void whatTheEngineMakerAllowsIsTheLimit(
+            Length allowed, Length taper, Outcome taperIs, Length outOfRound, Outcome outOfRoundIs) {
+        assertThat(FinishedShape.check(
+                        new BoreShape(taper, taper, outOfRound, Form.BELL_MOUTH), Uncertainty.NONE, allowed))
+                .extracting(Comparison::outcome)
+                .containsExactly(taperIs, outOfRoundIs);
     }
 
     /** Of a stroke of 40 mm half must be read, at three depths and along two axes. */
@@ -68,7 +90,7 @@ class FinishedShapeTest {
         "70.000 / 70.001 / 70.002, UNKNOWN UNKNOWN",
     })
     void aShapeIsJudgedWhereEnoughWasRead(String rows, String outcomes) {
-        assertThat(FinishedShape.check(Grids.grid(rows), Optional.of(Uncertainty.NONE), Optional.empty(), mm("40")))
+        assertThat(FinishedShape.check(Grids.grid(rows), Optional.of(Uncertainty.NONE), STRAIGHT, mm("40")))
                 .extracting(check -> check.outcome().name())
                 .containsExactly(outcomes.split(" "));
     }
@@ -84,7 +106,7 @@ class FinishedShapeTest {
     }
 
     private static List<String> ways(Survey survey) {
-        return FinishedShape.check(survey, Optional.of(Uncertainty.NONE), Optional.empty(), mm("40")).stream()
+        return FinishedShape.check(survey, Optional.of(Uncertainty.NONE), STRAIGHT, mm("40")).stream()
                 .map(check -> ((Unchecked) check).reason())
                 .toList();
     }

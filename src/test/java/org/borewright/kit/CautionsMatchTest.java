@@ -112,6 +112,13 @@ class CautionsMatchTest {
         "0 90, TWO_AXES, true",
         "0 90, SINGLE_DIAMETER, false",
         "0 60 120, TWO_AXES, false",
+        "0 60 120, LOBES, true",
+        "0 90, LOBES, false",
+        "0 45 90 135, TWO_AXES, false",
+        "0 60 119, TWO_AXES, true",
+        "0 59 120, TWO_AXES, true",
+        "0 45 90, TWO_AXES, true",
+        "30 90 150, TWO_AXES, false",
     })
     void aPassSaysWhatItsReadingsCannotSee(String axes, Caution caution, boolean due) {
         TwinShop shop = new TwinShop();

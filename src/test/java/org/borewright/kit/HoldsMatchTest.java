@@ -33,6 +33,9 @@ class HoldsMatchTest {
         // the same, and hole 2 is certain there
         "standard, 70.480, 70.300, WALL_NOT_PROBED, 1",
         "standard, 70.300, 70.480, WALL_NOT_PROBED, 2",
+        // all wear on one wall, 70.942 at +1.00, clears the bar's 70.950, but not for certain
+        "standard, 70.451, 70.020, READING_TOO_CLOSE, 1",
+        "standard, 70.455, 70.020, WALL_NOT_PROBED, 1",
         "standard, -, 70.050, NOT_MEASURED, 1",
         "unknown, 70.050, 70.050, SIZE_WHEN_NEW_NOT_KNOWN, 1 2",
         // one hole has no reading, the other a reading that may hide a worn wall
@@ -62,6 +65,19 @@ class HoldsMatchTest {
                         .anyMatch(hold ->
                                 hold.reason() == reason && hold.cylinders().equals(List.of("1"))))
                 .isEqualTo(held);
+    }
+
+    /** The bar comes to 70.950 at +1.00, the last size: a wall at 2 · 35.490 from its own axis it does not reach, whatever gauge is taken. */
+    @Test
+    void aProbedWallBeyondTheLastSizeLeavesNone() {
+        TwinShop shop = new TwinShop();
+        CylinderSurvey beyond =
+                TwinShop.survey("1", "70.900").with(TwinShop.probed(new Wall.Reach(mm("35.490"), true)));
+
+        Match match =
+                shop.ask(shop.request(Condition.WORN, "standard", List.of(beyond, TwinShop.survey("2", "70.300"))));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_COMMON_SIZE);
     }
 
     /** The bar comes to 70.950 at +1.00, the last size: as far as the probed wall, it cannot be told; beside it the wall need not be probed. */

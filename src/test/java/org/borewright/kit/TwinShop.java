@@ -113,6 +113,7 @@ public final class TwinShop {
     public Strokes strokes = Strokes.FOUR;
     public boolean torquePlate;
     public Optional<Choke> choke = Optional.empty();
+    public Length honedShape = mm("0.010");
     public List<Hand> hands = List.of(Hand.ANY, Hand.ANY);
     public Construction construction = Construction.IRON_BARREL;
     public BoreSurface surface = BoreSurface.IRON;
@@ -340,7 +341,8 @@ public final class TwinShop {
                         pistonToHead,
                         new HeadShape(42, true, Optional.of(mm("72")), mm("76"), 9_500_000)),
                 rodEnd,
-                new ServiceLimits(mm("0.1"), shapeAllowed, shapeAllowed, choke, mm("0.05"), mm("0.3"), 2_000));
+                new ServiceLimits(
+                        mm("0.1"), shapeAllowed, shapeAllowed, choke, honedShape, mm("0.05"), mm("0.3"), 2_000));
     }
 
     /** Bolts whose pull the proof loads of ISO 898-1 say nothing of. */

@@ -161,4 +161,23 @@ class MatchScenarioTest {
                 .body("verdict", equalTo("refer to a specialist"))
                 .body("holds[0].cylinders", equalTo(List.of("4")));
     }
+
+    /** Each hole gives what lies beyond its own smallest size: the first could go to +0.25 by itself, though the second needs +0.50. */
+    @Test
+    void whatEachHoleGivesForTheHardestIsReckonedFromItsOwnSize() {
+        given().contentType("application/json")
+                .body("""
+                        {"engine":"TORRESK-F4","unit":"mm","condition":"worn","temperature":20,
+                         "presentSize":{"size":"standard","knownFrom":"record"},
+                         "cylinders":[{"cylinder":"1","diameter":61.350},{"cylinder":"2","diameter":61.430},
+                          {"cylinder":"3","diameter":61.560},{"cylinder":"4","diameter":61.560}]}""")
+                .post("/api/match")
+                .then()
+                .statusCode(200)
+                .body("size.size", equalTo("+0.75"))
+                .body("hardest.cylinders", equalTo(List.of("3", "4")))
+                .body("hardest.othersAlone.size", equalTo("+0.50"))
+                .body("hardest.losses.cylinder", equalTo(List.of("1", "2")))
+                .body("hardest.losses.metal.nm", equalTo(List.of(500_000, 250_000)));
+    }
 }

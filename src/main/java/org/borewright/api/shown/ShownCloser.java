@@ -11,16 +11,23 @@ import org.borewright.measure.Uncertainty;
 /** What would settle a close call, in words. */
 public final class ShownCloser {
 
+    private static final String AGAIN = "measure again";
+
     private ShownCloser() {}
 
-    /** With the figure in a unit. */
+    /** With the figure in a unit; of a clearance, where one gauge does, the hole's, for that is reckoned. */
     static String of(Comparison close, CloserReading closer, LengthUnit unit) {
-        return closer instanceof Better better ? of(better, unit) : of(close, (NoGauge) closer);
+        String alone = close.readings().beside().equals(Uncertainty.NONE) ? AGAIN : "measure the hole again";
+        return closer instanceof Better better ? of(better, alone, unit) : of(close, (NoGauge) closer);
     }
 
-    /** With the figure in a unit. */
+    /** Of one length, with the figure in a unit. */
     public static String of(Better better, LengthUnit unit) {
-        return (better.what().isOfTwo() ? "measure hole and piston again" : "measure again")
+        return of(better, AGAIN, unit);
+    }
+
+    private static String of(Better better, String alone, LengthUnit unit) {
+        return (better.what().isOfTwo() ? "measure hole and piston again" : alone)
                 + (better.allAt20() ? ", all at 20 °C and so stated, " : " ")
                 + switch (better.what()) {
                     case CALIBRATION -> "with a gauge whose expanded uncertainty is ";

@@ -91,6 +91,7 @@ final class EngineOfRows {
                 row.taperAllowance,
                 row.outOfRoundAllowance,
                 Optional.ofNullable(row.choke).map(Choke::new),
+                Optional.ofNullable(row.finishedShape).orElseGet(CommonPractice::finishedShape),
                 row.deckFlatness,
                 row.skimGreatest,
                 row.massSpread);

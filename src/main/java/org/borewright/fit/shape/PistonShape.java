@@ -37,6 +37,11 @@ public record PistonShape(
         return diameter.least().plus(clearance.target());
     }
 
+    /** The holes at target clearance of all pistons in tolerance. */
+    public Limits finishesOnTarget() {
+        return new Limits(finishForCleanUp(), diameter.greatest().plus(clearance.target()));
+    }
+
     /** The largest hole any piston in tolerance may run in: what gasket, wall and bridge must bear. */
     public Length largestFinish() {
         return diameter.greatest().plus(clearance.greatest());

@@ -10,7 +10,6 @@ import org.borewright.catalog.RingSet;
 import org.borewright.fit.Check;
 import org.borewright.fit.Clearance;
 import org.borewright.fit.Comparison;
-import org.borewright.fit.FinishedShape;
 import org.borewright.fit.HoneWindow;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
@@ -54,7 +53,7 @@ final class HolePlanner {
         this.mayBeCut = engine.build().construction().mayBeBored();
         this.choke = engine.limits().choke();
         this.eachWay = choke.map(Choke::eachWay).orElse(Length.ZERO);
-        this.widens = FinishedShape.widens(choke);
+        this.widens = engine.limits().honed().widens();
         this.rings = request.choice().ringSets();
     }
 

@@ -11,8 +11,10 @@ public enum Caution {
     /** A plan for worn holes knows of their wear, findings and walls nothing but what it is told. */
     CLEAN_UP_NOT_ASKED(
             "Whether the worn holes come out clean at this size is for a match to prove, and is not asked here: bore only what a match has passed."),
-    /** Two axes or fewer. */
+    /** Axes that leave a gap an oval may lie in. */
     TWO_AXES("Two axes miss an oval at 45°, and a two-point gauge misses lobes."),
+    /** More axes, all read with a gauge of two points. */
+    LOBES("However many axes are read, a two-point gauge misses lobes of an odd number."),
     /** One diameter only. */
     SINGLE_DIAMETER("A single diameter says nothing of taper or out-of-round, and may not be the largest."),
     /** Nobody wrote the temperature down. */

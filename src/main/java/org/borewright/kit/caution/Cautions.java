@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.borewright.catalog.Build;
 import org.borewright.catalog.Construction;
 import org.borewright.catalog.Engine;
@@ -16,6 +17,7 @@ import org.borewright.measure.Climate;
 import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Measuring;
+import org.borewright.measure.survey.Axis;
 import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
@@ -23,7 +25,8 @@ import org.borewright.measure.survey.Survey;
 /** Gathers the cautions that an answer carries, each once. */
 public final class Cautions {
 
-    private static final int AXES_THAT_SHOW_AN_OVAL = 3;
+    private static final int HALF_TURN = 180;
+    private static final int FARTHEST_APART = 60;
     private static final int FAR_APART_KELVINS = 5;
 
     private final Set<Caution> due = EnumSet.of(Caution.MAKER_FIRST, Caution.TRAINED_PEOPLE);
@@ -113,7 +116,16 @@ public final class Cautions {
     /** Of how much of a hole was read. */
     public Cautions ofSurvey(Survey survey) {
         return when(survey instanceof SingleDiameter, Caution.SINGLE_DIAMETER)
-                .when(survey instanceof Grid grid && grid.axes().size() < AXES_THAT_SHOW_AN_OVAL, Caution.TWO_AXES);
+                .when(survey instanceof Grid grid && !showsAnOval(grid.axes()), Caution.TWO_AXES)
+                .when(survey instanceof Grid grid && showsAnOval(grid.axes()), Caution.LOBES);
+    }
+
+    /** Whether no axis lies further from the next than a third of the half turn, all round: thrust follows on the last. */
+    private static boolean showsAnOval(List<Axis> axes) {
+        int[] degrees = axes.stream().mapToInt(Axis::degrees).sorted().toArray();
+        return IntStream.range(0, degrees.length)
+                .map(i -> i + 1 < degrees.length ? degrees[i + 1] - degrees[i] : degrees[0] + HALF_TURN - degrees[i])
+                .allMatch(apart -> apart <= FARTHEST_APART);
     }
 
     /** Of what was asked of a hole. */

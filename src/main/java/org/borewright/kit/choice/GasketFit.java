@@ -60,13 +60,13 @@ public record GasketFit(
                 Amount.ratioRoundedDown(pistons.stream()
                         .map(Piston::shape)
                         .mapToDouble(piston ->
-                                CompressionRatio.lowest(piston.finishForCleanUp(), deck, shape, piston.crown(), skims))
+                                CompressionRatio.lowest(piston.finishesOnTarget(), deck, shape, piston.crown(), skims))
                         .min()
                         .orElseThrow()),
                 Amount.ratioRoundedUp(pistons.stream()
                         .map(Piston::shape)
                         .mapToDouble(piston ->
-                                CompressionRatio.highest(piston.finishForCleanUp(), deck, shape, piston.crown(), skims))
+                                CompressionRatio.highest(piston.finishesOnTarget(), deck, shape, piston.crown(), skims))
                         .max()
                         .orElseThrow()),
                 EveryPiston.asked(pistons, piston -> over(deck, shape, piston, skims)));
@@ -86,7 +86,7 @@ public record GasketFit(
                         CrownInMouth.check(deck.head(), piston.diameter().greatest()).stream(),
                         PistonToHead.check(deck, gaskets, piston.crown(), skims).stream(),
                         Stream.of(CompressionRatio.check(
-                                piston.finishForCleanUp(), deck, gaskets, piston.crown(), skims)))
+                                piston.finishesOnTarget(), deck, gaskets, piston.crown(), skims)))
                 .<Check>flatMap(stream -> stream)
                 .toList();
     }
@@ -130,7 +130,7 @@ public record GasketFit(
                 .allMatch(piston -> Check.allPass(Stream.concat(
                                 PistonToHead.check(deck, gaskets, piston.crown(), skims).stream(),
                                 Stream.of(CompressionRatio.check(
-                                        piston.finishForCleanUp(), deck, gaskets, piston.crown(), skims)))
+                                        piston.finishesOnTarget(), deck, gaskets, piston.crown(), skims)))
                         .filter(check -> OF_THE_SKIM.contains(check.rule()))
                         .toList()));
     }

@@ -35,7 +35,9 @@ public final class HoleCleanUp {
                 : probe.map(reach -> probed(reach, at20, whenNew, centringError))
                         .or(() -> unprobed(at20, largest, whenNew, centringError))
                         .map(needed -> best.map(needed::max).orElse(needed));
-        return new CleanUp(worst, best, uncertainty.doubled(), uncertainty);
+        Optional<Length> reach = probe.filter(believed -> !isOpen(at20))
+                .map(wall -> CleanUp.reached(wall.radius(), centringError, wall.fromBarAxis()));
+        return new CleanUp(worst, best, reach, uncertainty.doubled(), uncertainty);
     }
 
     /** By the hone alone; empty when nothing was measured. */

@@ -49,7 +49,15 @@ public record HardestHoles(
                 : smaller.stream()
                         .filter(row -> dragged.stream().allMatch(hole -> isCertain(row, hole)))
                         .findFirst()
-                        .map(row -> of(serving, row, hardest, dragged));
+                        .map(row -> new HardestHoles(
+                                hardest.stream()
+                                        .map(hole -> serving.holes().get(hole).cylinder())
+                                        .toList(),
+                                row,
+                                dragged.stream()
+                                        .map(hole -> loss(serving, smaller, hole))
+                                        .toList(),
+                                row.left().flatMap(most -> serving.left().map(most::less))));
     }
 
     /** Those that no size of a table brings clean, where the others have one; empty where every hole, or none, is such. */
@@ -81,21 +89,15 @@ public record HardestHoles(
                 .toList();
     }
 
-    private static HardestHoles of(SizeRow serving, SizeRow alone, List<Integer> hardest, List<Integer> dragged) {
-        return new HardestHoles(
-                hardest.stream()
-                        .map(hole -> serving.holes().get(hole).cylinder())
-                        .toList(),
-                alone,
-                dragged.stream()
-                        .map(hole ->
-                                loss(serving.holes().get(hole), alone.holes().get(hole)))
-                        .toList(),
-                alone.left().flatMap(most -> serving.left().map(most::less)));
-    }
-
-    private static Loss loss(HoleAtSize there, HoleAtSize alone) {
-        return new Loss(there.cylinder(), there.finish().minus(alone.finish()));
+    /** Against the smallest size that it is certain for itself. */
+    private static Loss loss(SizeRow serving, List<SizeRow> smaller, int hole) {
+        HoleAtSize there = serving.holes().get(hole);
+        Length alone = smaller.stream()
+                .filter(row -> isCertain(row, hole))
+                .map(row -> row.holes().get(hole).finish())
+                .findFirst()
+                .orElseThrow();
+        return new Loss(there.cylinder(), there.finish().minus(alone));
     }
 
     /** Whether the readings that may prove a smaller size are all of these holes, so that the others give less for them. */

@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.CleanUp;
 import org.borewright.fit.CleanUpCheck;
 import org.borewright.fit.CloserReading.Better;
 import org.borewright.fit.Comparison;
@@ -138,11 +139,28 @@ public record Settling(SizeRow row, List<Reading> readings) {
         return Optional.of(readings);
     }
 
-    /** The height first, for it is the easier to measure; then any other. */
+    /** Any of which will do. The height first, for it is the easier to measure; a wall that was not probed is probed, or its diameters read better. */
     private static List<Reading> readings(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
-        return Stream.of(height(bore, temperature, hole, fate), reading(bore, temperature, hole, fate))
+        return Stream.of(
+                        height(bore, temperature, hole, fate),
+                        reading(bore, temperature, hole, fate),
+                        betterRead(bore, hole, fate))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** With a gauge that proves that even all wear on one wall is cut out; empty where the wall was probed, or no gauge does. */
+    private static Optional<Reading> betterRead(BoreSpec bore, Hole hole, HoleAtSize fate) {
+        return Optional.of(hole.cleanUp())
+                .filter(cleanUp -> fate.work() == Work.REBORE && !hole.isProbed())
+                .flatMap(CleanUp::worst)
+                .flatMap(worst -> byBar(worst, bore, hole, fate));
+    }
+
+    private static Optional<Reading> byBar(Length needed, BoreSpec bore, Hole hole, HoleAtSize fate) {
+        Length barSize = fate.finish().minus(bore.honeStock());
+        return Reading.proving(
+                CleanUpCheck.byBar(needed, barSize, hole.ofReading()).at(hole.name()));
     }
 
     /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */
@@ -182,10 +200,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
                     .flatMap(needed -> Reading.proving(CleanUpCheck.byHone(needed, finish, hole.ofReading())
                             .at(hole.name())));
         }
-        Length barSize = finish.minus(bore.honeStock());
         return probed.flatMap(reach -> hole.cleanUp().worst())
-                .flatMap(needed -> Reading.proving(
-                        CleanUpCheck.byBar(needed, barSize, hole.ofReading()).at(hole.name())))
+                .flatMap(needed -> byBar(needed, bore, hole, fate))
                 .or(() -> probe(bore, temperature, hole, finish));
     }
 

@@ -117,6 +117,12 @@ public final class SizeTable {
         };
     }
 
+    /** Whether all wear on one wall would be cut out as the gauge reads it, though that be not proven. */
+    public boolean clearsAtWorst(Hole hole, HoleAtSize fate) {
+        Length bar = fate.finish().minus(fits.shelf().engine().bore().honeStock());
+        return hole.cleanUp().worst().filter(bar::isMoreThan).isPresent();
+    }
+
     private boolean wouldBeCut(Size size) {
         Engine engine = fits.shelf().engine();
         return !engine.build().construction().mayBeBored()
@@ -133,7 +139,9 @@ public final class SizeTable {
 
     private Optional<Check> wall(Hole hole, Choice choice) {
         Wall found = hole.survey().wall();
-        if (choice.wallAsMade().isPresent() && !found.sleevedBefore()) {
+        if (choice.wallAsMade().isPresent()
+                && !found.sleevedBefore()
+                && found.least().isEmpty()) {
             return choice.wallAsMade();
         }
         return wall(hole, choice.largest().shape().largestFinish());

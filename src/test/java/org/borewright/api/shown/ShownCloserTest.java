@@ -52,6 +52,19 @@ class ShownCloserTest {
                 .isEqualTo(says);
     }
 
+    /** 0.003 of the 0.004 that are left: the piston's own U of 0.001 stays. */
+    @ParameterizedTest
+    @CsvSource({"0.001, measure the hole again with a gauge whose", "0, measure again with a gauge whose"})
+    void ofAClearanceItIsTheHoleThatIsReadBetter(Length ofPiston, String says) {
+        Length hole = Length.parseMillimetres("70");
+        Uncertainty read = new Uncertainty(2500, 289, 0, 0, 0, 0, 0);
+        Uncertainty beside = ofPiston.equals(Length.ZERO) ? Uncertainty.NONE : new Uncertainty(500, 0, 0, 0, 0, 0, 0);
+        Length wear = Length.parseMillimetres("0.104");
+
+        assertThat(next(ServiceClearance.check(hole, read, hole.minus(Length.parseMillimetres("0.100")), beside, wear)))
+                .startsWith(says);
+    }
+
     @Test
     void aPistonThatWasNotMeasuredMovesAClearanceOffItsLimit() {
         Length hole = Length.parseMillimetres("70");

@@ -52,11 +52,13 @@ class StocktakingTest {
         assertThat(bore.expansion()).isEqualTo(new Expansion(11.0e-6, Expansion.USUAL_UNCERTAINTY));
         assertThat(shelf("HALVERN-T2").parts().gasketKits())
                 .allMatch(kit -> kit.shape().margin().equals(CommonPractice.gasketMargin()));
+        assertThat(shelf("HALVERN-T2").engine().limits().finishedShape()).isEqualTo(CommonPractice.finishedShape());
     }
 
     @Test
     void whatAnEngineStatesStandsInItsPlace() {
         assertThat(shelf("OSTRAVEL-4").engine().bore().expansion()).isEqualTo(new Expansion(11.0e-6, 0.5e-6));
+        assertThat(shelf("OSTRAVEL-4").engine().limits().finishedShape()).isEqualTo(Length.ofMicrometres(12));
     }
 
     /** How far an iron sleeve follows the aluminium around it is only estimated: 3 × 10⁻⁶ /K where nothing is stated. */

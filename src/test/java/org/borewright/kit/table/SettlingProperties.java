@@ -55,7 +55,10 @@ class SettlingProperties {
 
     private Certainty certaintyOnceProbed(MatchRequest asked, Settling settling, boolean fromBarAxis) {
         List<CylinderSurvey> probed = new ArrayList<>(asked.cylinders());
-        for (Settling.Reading reading : settling.readings()) {
+        List<Settling.Reading> probes = settling.readings().stream()
+                .filter(reading -> reading.gauge().isEmpty())
+                .toList();
+        for (Settling.Reading reading : probes) {
             probed.replaceAll(survey -> survey.cylinder().equals(reading.cylinder())
                     ? probed(survey, reach(reading, fromBarAxis))
                     : survey);

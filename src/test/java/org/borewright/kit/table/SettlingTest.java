@@ -7,11 +7,14 @@ import static org.borewright.kit.TwinShop.survey;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.borewright.fit.Certainty;
 import org.borewright.kit.Match;
+import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.table.Settling.Reading;
 import org.borewright.kit.table.Settling.What;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -46,6 +49,9 @@ class SettlingTest {
         // it takes nothing out, and its height tells nothing
         "70.010 / 70.100 / 70.020, BROKEN_FIN 0.02 -, PROBE_WALL, ",
         "70.010 / 70.100 / 70.020, SCORED 0.00 -, PROBE_WALL, ",
+        // 2·70.076 − 70 + 0.04 = 70.192 clears 70.200 by less than 2U: a better gauge proves it too
+        "70.010 / 70.076 / 70.020, STAIN - -, PROBE_WALL BETTER_GAUGE, ",
+        "70.010 / 70.080 / 70.020, STAIN - -, PROBE_WALL, ",
         "70.010 / 70.060 / 70.020, SCORED - -, MEASURE_DEPTH, ",
         "70.010 / 70.060 / 70.020, SMEARED_ALUMINIUM - -, PUT_RIGHT_FIRST, ",
         "-, WORN - -, MEASURE_HOLE, ",
@@ -58,6 +64,36 @@ class SettlingTest {
                         .flatMap(reading -> reading.heights().stream())
                         .toList())
                 .isEqualTo(words(heights).stream().map(TwinShop::mm).toList());
+    }
+
+    /** The worst clears 70.200 by 0.008, and 2U must be no more: with u(t) of 1 K and u(α) as they are a gauge of U 0.003 622 does. */
+    @Test
+    void theGaugeThatProvesWearOnOneWallCutOutIsNamed() {
+        Reading better = readings(Grids.grid("70.010 / 70.076 / 70.020"), finding("STAIN - -")).stream()
+                .filter(reading -> reading.what() == What.BETTER_GAUGE)
+                .findFirst()
+                .orElseThrow();
+
+        Length figure = better.gauge().orElseThrow().atMost();
+        assertThat(certaintyWith(figure)).isEqualTo(Certainty.CERTAIN);
+        assertThat(certaintyWith(figure.plus(mm("0.00001")))).isEqualTo(Certainty.POSSIBLE);
+    }
+
+    private Certainty certaintyWith(Length gauge) {
+        CylinderSurvey hole = new CylinderSurvey("1", Grids.grid("70.010 / 70.076 / 70.020"), Wall.UNKNOWN, List.of());
+        return shop.ask(Requests.measured(
+                        shop.request(Condition.WORN, "standard", List.of(hole, survey("2", "70.030"))),
+                        new Gauge(
+                                Gauge.Kind.BORE_GAUGE,
+                                Optional.empty(),
+                                new Gauge.Calibration(Optional.of(gauge), Optional.empty(), Optional.empty()),
+                                Optional.empty(),
+                                Length.ZERO,
+                                Optional.empty(),
+                                Gauge.Source.REQUEST)))
+                .table()
+                .get(1)
+                .certainty();
     }
 
     /** Finished for a piston of 69.940 to 69.950, of which the smaller bears 70.040: 70.042 is too close to call. */

@@ -104,6 +104,30 @@ class SizeTableTest {
                 .isEqualTo(reason == null ? List.of() : List.of("cylinder 1"));
     }
 
+    /**
+     * A wall found thinner than the sleeve as made leaves it is the one that counts: less half of 70.550 − 70.110, less 0.02, against 2.500, known to
+     * 0.05. Of a thick one the sleeve, 3.705, counts.
+     */
+    @ParameterizedTest(name = "least wall {0}: {1}")
+    @CsvSource({"2.600, OUT", "2.690, OUT", "2.690001, TOO_CLOSE", "2.789999, TOO_CLOSE", "2.790, IN", "5.000, IN"})
+    void theLessOfSleeveAndSurveyedWallCounts(String leastWall, Outcome outcome) {
+        Wall wall = new Wall(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(TwinShop.mm(leastWall)),
+                false);
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
+
+        SizeRow half = shop.ask(
+                        shop.request(Condition.WORN, "standard", List.of(first, TwinShop.survey("2", "70.020"))))
+                .table()
+                .get(2);
+
+        assertThat(half.walls()).extracting(Check::outcome).containsExactly(outcome, Outcome.IN);
+    }
+
     /** Outside 78.000 as made the wall bears +1.00: (78.000 − 71.050)/2 − 0.02 = 3.455; a sleeve of 75.593 bears no more than +0.50. */
     @ParameterizedTest(name = "sleeves of {0} and {1}: {2} left after standard")
     @CsvSource({", , 4", "75.593, , 2", "75.593, 75.593, 2"})

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param taper between depths along one axis
  * @param outOfRound between axes at one depth
  * @param choke how much wider a finished hole is at the bottom; absent where it is to be straight
+ * @param finishedShape taper and out-of-round of a freshly honed hole, each
  * @param deckFlatness of the gasket face
  * @param skimGreatest the most that may be skimmed off the deck in all
  * @param massSpread in grams: the most one piston may be heavier than another
@@ -27,6 +28,7 @@ public record LimitsAnswer(
         ShownLength taper,
         ShownLength outOfRound,
         @Nullable ShownLimits choke,
+        ShownLength finishedShape,
         ShownLength deckFlatness,
         ShownLength skimGreatest,
         BigDecimal massSpread) {
@@ -39,6 +41,7 @@ public record LimitsAnswer(
                 limits.choke()
                         .map(choke -> ShownLimits.of(choke.bottomMinusTop(), unit))
                         .orElse(null),
+                most(limits.finishedShape(), unit),
                 most(limits.deckFlatness(), unit),
                 most(limits.skimGreatest(), unit),
                 BigDecimal.valueOf(limits.massSpreadMilligrams(), 3));

@@ -25,12 +25,9 @@ import org.borewright.measure.Measuring;
  */
 record AsFoundReader(Opening opening, Climate warm) {
 
-    /** The pistons were as warm as the holes, unless it is said how warm they were. */
+    /** How warm the holes were tells nothing of the pistons: a warm piston against a cold bore is the classic wrong clearance. */
     static AsFoundReader of(Opening opening) {
-        Place ofPistons = opening.at("pistonTemperature");
-        return new AsFoundReader(
-                opening,
-                ClimateReader.climate(ofPistons.isGiven() ? ofPistons : opening.at("temperature"), opening.scale()));
+        return new AsFoundReader(opening, ClimateReader.climate(opening.at("pistonTemperature"), opening.scale()));
     }
 
     /** What stands beside the survey of a cylinder. */

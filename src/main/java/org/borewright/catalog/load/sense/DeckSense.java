@@ -112,7 +112,7 @@ final class DeckSense {
         PistonShape piston = first.largest();
         Engine engine = shelf.engine();
         List<Comparison> checks = new ArrayList<>(PistonToHead.check(engine.deck(), set.shape(), piston.crown(), skim));
-        checks.add(CompressionRatio.check(piston.finishForCleanUp(), engine.deck(), set.shape(), piston.crown(), skim));
+        checks.add(CompressionRatio.check(piston.finishesOnTarget(), engine.deck(), set.shape(), piston.crown(), skim));
         return checks;
     }
 

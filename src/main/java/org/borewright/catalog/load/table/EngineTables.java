@@ -115,7 +115,8 @@ final class EngineTables {
                 .column(Column.maybeLimits("choke", lengths("-1", "1"), (row, limits) -> row.choke = limits))
                 .needed("deck_flatness_mm", LENGTH, (row, most) -> row.deckFlatness = most)
                 .needed("skim_greatest_mm", LENGTH, (row, most) -> row.skimGreatest = most)
-                .needed("mass_spread_g", counts(3, "0", "10000"), (row, most) -> row.massSpread = most);
+                .needed("mass_spread_g", counts(3, "0", "10000"), (row, most) -> row.massSpread = most)
+                .maybe("finished_shape_mm", lengths("0.001", "0.1"), (row, most) -> row.finishedShape = most);
     }
 
     static Table<CylinderRow> cylinders() {

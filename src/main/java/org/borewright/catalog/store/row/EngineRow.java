@@ -108,6 +108,9 @@ public class EngineRow extends CatalogRow {
 
     public Limits choke;
 
+    /** None where common practice holds. */
+    public Length finishedShape;
+
     public Length deckFlatness;
 
     public Length skimGreatest;

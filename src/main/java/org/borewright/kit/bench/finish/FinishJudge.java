@@ -54,7 +54,7 @@ final class FinishJudge {
         checks.addAll(FinishedShape.check(
                 hole.at20(),
                 hole.budget(),
-                engine.limits().choke(),
+                engine.limits().honed(),
                 engine.deck().stroke()));
         checks.addAll(ringGaps(hole, part));
         return new JudgedHole(

@@ -80,6 +80,19 @@ class FinishJudgeTest {
         assertThat(hole.shape()).isPresent();
     }
 
+    /** The hole is 0.001 wider at one end than at the other; U of a difference is 0.000 817. */
+    @ParameterizedTest(name = "{0} allowed: {1}")
+    @CsvSource({"0.010, IN", "0.001817, IN", "0.0018, TOO_CLOSE", "0.0001, OUT"})
+    void theEngineMakerSaysHowStraightAHoleIsToBe(Length allowed, Outcome taper) {
+        twin.bench.shop.honedShape = allowed;
+
+        assertThat(first(TwinFinish.survey(TwinFinish.GOOD), TwinFinish.GOOD_TOO)
+                        .checks())
+                .filteredOn(check -> check.rule() == Rule.FINISHED_TAPER)
+                .extracting(Check::outcome)
+                .containsExactly(taper);
+    }
+
     /** What was read and is queried is not called unmeasured. */
     @Test
     void aHoleThatWasNotReadAndOneThatIsQueriedAreToldApart() {
