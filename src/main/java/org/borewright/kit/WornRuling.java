@@ -122,11 +122,12 @@ final class WornRuling {
         return !(hole.at20() instanceof NotMeasured) && hole.whenNew().isEmpty() && !hole.isProbed();
     }
 
-    /** At any size: then the wall is not what keeps the hole from being certain at one. */
+    /** At a size that it is not certain for: then not the wall but the gauge keeps it from being certain there. */
     private boolean clearsAtWorst(Hole hole) {
         return table.stream()
                 .filter(SizeRow::mightServe)
                 .flatMap(row -> fate(row, hole).stream())
+                .filter(fate -> fate.certainty() == Certainty.POSSIBLE)
                 .anyMatch(fate -> sizes.clearsAtWorst(hole, fate));
     }
 

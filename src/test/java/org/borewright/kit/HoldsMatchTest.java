@@ -36,6 +36,8 @@ class HoldsMatchTest {
         // all wear on one wall, 70.942 at +1.00, clears the bar's 70.950, but not for certain
         "standard, 70.451, 70.020, READING_TOO_CLOSE, 1",
         "standard, 70.455, 70.020, WALL_NOT_PROBED, 1",
+        // +0.50 bears all wear on one wall, and of the other hole nothing is known: at +0.25 no gauge decides
+        "standard, -, 70.120, WALL_NOT_PROBED, 2",
         "standard, -, 70.050, NOT_MEASURED, 1",
         "unknown, 70.050, 70.050, SIZE_WHEN_NEW_NOT_KNOWN, 1 2",
         // one hole has no reading, the other a reading that may hide a worn wall

@@ -54,7 +54,7 @@ class EstimateScenarioTest {
                 .body("sizes.find { it.size.size == '+0.50' }.certainty", equalTo(certainty));
     }
 
-    /** A record holds at 20 °C, and a stamp is no reading: only what was read and nobody said how warm is taken as 20 ± 5 °C. */
+    /** A record holds at 20 °C, and a stamp is no reading: only what was read and nobody said how warm is taken as 20 ± 5 °C, a piston too whose hole it was told of. */
     @ParameterizedTest(name = "{0}, temperature told {1}: cautioned {2}")
     @CsvSource(delimiter = '|', textBlock = """
             "lastFinish": 77.21                                                         | false | false
@@ -65,7 +65,7 @@ class EstimateScenarioTest {
             "unwornWall": 77.21                                                         | true  | false
             "wallReach": {"radius": 38.65, "fromBarAxis": true}                         | false | true
             "presentPiston": {"number": "NH-OS4-000", "diameter": 77.165}               | false | true
-            "presentPiston": {"number": "NH-OS4-000", "diameter": 77.165}               | true  | false
+            "presentPiston": {"number": "NH-OS4-000", "diameter": 77.165}               | true  | true
             """)
     void whatWasReadAtATemperatureThatNobodyStatedIsCautioned(String told, boolean stated, boolean cautioned) {
         String body = """
