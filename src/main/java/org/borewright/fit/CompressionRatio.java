@@ -21,36 +21,27 @@ public final class CompressionRatio {
 
     /** The highest ratio: lowest deck, thinnest gasket, smallest opening, at the finish where it is highest. */
     public static double highest(Limits finishes, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
-        return Math.max(
-                highest(finishes.least(), deck, gasket, crown, skim),
-                highest(finishes.greatest(), deck, gasket, crown, skim));
-    }
-
-    private static double highest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
-        Limits height = PistonToHead.deck(deck, gasket, crown, skim);
-        double clear = deck.head().chamberVolume()
-                - crown.domeVolume()
-                + Displacement.ofOne(finish, height.least())
-                + Displacement.ofOne(
-                        gasket.opening().least(), gasket.headThickness().least());
-        return of(Displacement.ofOne(finish, deck.stroke()), clear);
+        Length lowest = PistonToHead.deck(deck, gasket, crown, skim).least();
+        double others = others(
+                deck, crown, gasket.opening().least(), gasket.headThickness().least());
+        return Math.max(at(finishes.least(), deck, lowest, others), at(finishes.greatest(), deck, lowest, others));
     }
 
     /** The lowest ratio: highest deck, thickest gasket, largest opening, at the finish where it is lowest. */
     public static double lowest(Limits finishes, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
-        return Math.min(
-                lowest(finishes.least(), deck, gasket, crown, skim),
-                lowest(finishes.greatest(), deck, gasket, crown, skim));
+        Length highest = PistonToHead.deck(deck, gasket, crown, skim).greatest();
+        double others = others(
+                deck, crown, gasket.opening().greatest(), gasket.headThickness().greatest());
+        return Math.min(at(finishes.least(), deck, highest, others), at(finishes.greatest(), deck, highest, others));
     }
 
-    private static double lowest(Length finish, DeckShape deck, GasketShape gasket, Crown crown, Length skim) {
-        Limits height = PistonToHead.deck(deck, gasket, crown, skim);
-        double clear = deck.head().chamberVolume()
-                - crown.domeVolume()
-                + Displacement.ofOne(finish, height.greatest())
-                + Displacement.ofOne(
-                        gasket.opening().greatest(), gasket.headThickness().greatest());
-        return of(Displacement.ofOne(finish, deck.stroke()), clear);
+    /** What is left above the piston but for that in the bore itself. */
+    private static double others(DeckShape deck, Crown crown, Length opening, Length thickness) {
+        return deck.head().chamberVolume() - crown.domeVolume() + Displacement.ofOne(opening, thickness);
+    }
+
+    private static double at(Length finish, DeckShape deck, Length height, double others) {
+        return of(Displacement.ofOne(finish, deck.stroke()), others + Displacement.ofOne(finish, height));
     }
 
     /** The highest ratio against the engine's limit. */

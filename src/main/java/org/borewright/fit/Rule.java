@@ -145,7 +145,7 @@ public enum Rule {
     RING_FILED(
             "least ring gap of a ring to be filed",
             "limit: grooves.csv; ISO 6621-2: gap in a gauge of nominal bore, π per diameter; ISO 14253-1",
-            "try each ring square at the narrowest place of its hole, file its ends until the gap there is within fileTo of its hole, then say"
+            "try each ring square at the narrowest place of its hole, file its ends until the gap there is within the limits told for its hole (fileTo), then say"
                     + " that it is done (ringsFiled)"),
     /** The ring gap in the largest hole. */
     RING_GAP_GREATEST(

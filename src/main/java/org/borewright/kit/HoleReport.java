@@ -27,11 +27,6 @@ public record HoleReport(
         List<RingGapIn> ringGaps,
         List<Check> checks) {
 
-    /** Whether the gauge read something of one of these holes. */
-    public static boolean isGaugeUsed(List<HoleReport> holes) {
-        return holes.stream().anyMatch(report -> report.hole().budget().isPresent());
-    }
-
     /** Copies the lists. */
     public HoleReport {
         ringGaps = List.copyOf(ringGaps);

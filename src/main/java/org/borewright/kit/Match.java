@@ -172,12 +172,14 @@ public record Match(
                         .filter(row -> row.isOpen() || ruling.row().isEmpty());
     }
 
-    /** Against the size that serves; where no size brings a hole clean, against none. */
+    /** Against the size that serves; where no size is certain for a hole, against none. */
     private static Optional<HardestHoles> hardest(Condition condition, Ruling ruling, List<SizeRow> table) {
         if (condition == Condition.FINISHED) {
             return Optional.empty();
         }
-        return ruling.verdict() == Verdict.REFER || ruling.isOn(Hold.Reason.NO_SIZE_LEFT)
+        return ruling.verdict() == Verdict.REFER
+                        || ruling.verdict() == Verdict.NO_CERTAIN_SIZE
+                        || ruling.isOn(Hold.Reason.NO_SIZE_LEFT)
                 ? HardestHoles.beyond(table)
                 : ruling.wouldServe()
                         .or(ruling::row)

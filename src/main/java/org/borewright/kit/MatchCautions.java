@@ -7,6 +7,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.kit.caution.Caution;
 import org.borewright.kit.caution.Cautions;
 import org.borewright.kit.choice.TorqueReminder;
+import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.Work;
 import org.borewright.kit.request.Deck;
 import org.borewright.kit.request.MatchRequest;
@@ -40,7 +41,10 @@ record MatchCautions(Engine engine, MatchRequest request, Optional<Length> ports
         ringsOnly
                 .filter(rings -> rings.certainty() != Certainty.NO)
                 .ifPresent(rings -> rings.holes().forEach(hole -> cautions.ofChecks(hole.checks())));
-        ofInstruments(cautions, request, HoleReport.isGaugeUsed(holes));
+        ofInstruments(
+                cautions,
+                request,
+                Hole.isAnyRead(holes.stream().map(HoleReport::hole).toList()));
         return cautions.told();
     }
 

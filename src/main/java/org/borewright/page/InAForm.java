@@ -115,7 +115,5 @@ final class InAForm {
                 "Enter the holes as measured now with the confirmation");
         words.put("Send the size and the pistons that were quoted", "Take the size and the pistons that were quoted");
         words.put("An inside micrometer is sent as a bore gauge", "An inside micrometer is entered as a bore gauge");
-        words.put("within fileTo of its hole", "within what is told of its hole");
-        words.put("from least to greatest in provenHoles", "between the proven limits");
     }
 }

@@ -73,7 +73,7 @@ class InAFormTest {
                 "Send {\"quantity\": 2}. | Fill it in.",
                 "Send {\"reason\": \"why\"}. | Fill it in.",
                 "Measure a piston, or look at the crown again; then send the size as it is labelled: +0.25 or +0.50. | Measure a piston, or look at the crown again; then type the size as it is labelled: +0.25 or +0.50.",
-                "file its ends until the gap there is within fileTo of its hole, then say that it is done (ringsFiled) | file its ends until the gap there is within what is told of its hole, then say that it is done",
+                "file its ends until the gap there is within the limits told for its hole (fileTo), then say that it is done (ringsFiled) | file its ends until the gap there is within the limits told for its hole, then say that it is done",
                 "Make one of the moves that are allowed. | Make one of the moves that are allowed.",
             })
     void aSentenceIsSaidInWordsOfAForm(String sentence, String said) {

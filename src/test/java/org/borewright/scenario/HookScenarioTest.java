@@ -213,7 +213,7 @@ class HookScenarioTest {
             await().atMost(Duration.ofSeconds(25))
                     .until(() -> state(hooks.get(0)).getString("lastFailure") != null);
             assertThat(state(hooks.get(0)).getString("lastFailure"))
-                    .isEqualTo("not reached: no answer within 10.0 seconds");
+                    .isEqualTo("not reached: no answer within " + OwnShop.PATIENCE_SECONDS + ".0 seconds");
             hooks.forEach(HookScenarioTest::end);
         }
     }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.borewright.catalog.store.row.StockRow;
 import org.borewright.order.desk.OrderDesk;
 import org.borewright.order.store.JournalHead;
 import org.junit.jupiter.api.BeforeEach;
@@ -119,9 +120,7 @@ class OrderKeepingTest {
             orders.add(Orders.quoted("OK-" + ++tags));
             List.of("HV131-SE", "HV131-GK").forEach(part -> Orders.arrive(part, 1));
         }
-        while (Orders.left(BOX) > 1) {
-            accepted();
-        }
+        QuarkusTransaction.requiringNew().run(() -> StockRow.update("onHand = reserved + 1 where number = ?1", BOX));
 
         List<Integer> statuses = new ArrayList<>();
         List<Callable<Response>> all = orders.stream()
@@ -154,7 +153,7 @@ class OrderKeepingTest {
         assertThat(answers.stream().map(Response::statusCode)).containsExactlyInAnyOrder(200, 412, 412, 412, 412, 412);
     }
 
-    /** Nobody waits for a lock for more than two seconds here. */
+    /** Nobody waits for a lock for more than a second here. */
     @Test
     void whoFindsOthersInTheWayAgainAndAgainIsToldToComeBack() {
         Orders order = Orders.quoted("OK-" + ++tags);

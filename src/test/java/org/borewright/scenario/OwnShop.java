@@ -11,14 +11,18 @@ public class OwnShop implements QuarkusTestProfile {
     /** Where others reach its pages. */
     public static final String ADDRESS = "https://engines.example";
 
+    /** How long it waits for a receiver of its journal. */
+    public static final int PATIENCE_SECONDS = 3;
+
     @Override
     public Map<String, String> getConfigOverrides() {
         Map<String, String> settings = new HashMap<>(TestDatabase.own(TestDatabase.OWN_SHOP));
         settings.put("borewright.page.address", ADDRESS);
-        if (TestDatabase.isPostgres()) {
-            // As H2 does of itself.
-            settings.put("quarkus.datasource.jdbc.new-connection-sql", "SET lock_timeout = '2s'");
-        }
+        settings.put("borewright.hook.patience", PATIENCE_SECONDS + "s");
+        // Who waits for a lock in vain is told within the time that tests have.
+        settings.put(
+                "quarkus.datasource.jdbc.new-connection-sql",
+                TestDatabase.isPostgres() ? "SET lock_timeout = '1s'" : "SET LOCK_TIMEOUT 1000");
         settings.put("borewright.order.tax-percent", "20");
         settings.put("borewright.order.deposit-percent", "30");
         return settings;

@@ -161,7 +161,9 @@ class RingsOnlyScenarioTest {
                             "judgement.holds.says",
                             hasItem(
                                     "For new rings alone: least ring gap of a ring to be filed, second, cylinder 1: out."))
-                    .body("judgement.holds.next", everyItem(containsString("within fileTo of its hole")));
+                    .body(
+                            "judgement.holds.next",
+                            everyItem(containsString("within the limits told for its hole (fileTo)")));
         }
         given().accept("text/html")
                 .get("/orders/" + order.number() + "/finish")

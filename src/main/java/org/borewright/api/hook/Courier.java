@@ -35,23 +35,24 @@ class Courier {
     private static final int LINES_AT_ONCE = 100;
     private static final int HOOKS_AT_ONCE = 16;
 
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
-
     /** Longer than a message can take: should this machine fall over, another carries on afterwards. */
-    private static final Duration CLAIM = PATIENCE.multipliedBy(3);
+    private static final int PATIENCES_CLAIMED = 3;
 
     private static final Duration LONGEST_PAUSE = Duration.ofHours(1);
     private static final int DOUBLED_AT_MOST = 12;
 
     private final ObjectMapper json;
     private final Clock clock;
-    private final Post post = new Post(PATIENCE);
+    private final Duration patience;
+    private final Post post;
     private final ExecutorService runners = Executors.newFixedThreadPool(HOOKS_AT_ONCE);
     private final Semaphore free = new Semaphore(HOOKS_AT_ONCE);
 
-    Courier(ObjectMapper json, Clock clock) {
+    Courier(ObjectMapper json, Clock clock, HookSettings settings) {
         this.json = json;
         this.clock = clock;
+        this.patience = settings.patience();
+        this.post = new Post(patience);
     }
 
     /** Sends a runner to each that is due; for whom none is free, it is due the next time, and then the first. */
@@ -74,7 +75,7 @@ class Courier {
     void goHome() throws InterruptedException {
         runners.shutdown();
         post.stop();
-        runners.awaitTermination(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+        runners.awaitTermination(patience.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     private void run(HookRow hook) {
@@ -94,7 +95,7 @@ class Courier {
 
     private boolean claim(HookRow hook) {
         return QuarkusTransaction.requiringNew()
-                .call(() -> hook.claim(clock.instant().plus(CLAIM)));
+                .call(() -> hook.claim(clock.instant().plus(patience.multipliedBy(PATIENCES_CLAIMED))));
     }
 
     private void tell(HookRow hook) throws InterruptedException {

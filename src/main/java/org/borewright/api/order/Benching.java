@@ -138,7 +138,8 @@ class Benching {
             Surveyed surveyed = surveying.readLeavingWith(sold(errand.order()), errand, body);
             return bench.finish(errand, ringsOnly(surveyed), surveyed.holes());
         }
-        Question<FinishRequest> asked = honed(errand.order(), body);
+        Asked survey = surveying.last(errand.order());
+        Question<FinishRequest> asked = honed(errand.order(), survey, body);
         Finish finish = Finish.of(asked.fits(), asked.request());
         FinishAnswer answer = FinishAnswer.of(asked.fits(), asked.request(), finish, asked.unit());
         Choice choice = asked.request().choice();
@@ -161,26 +162,25 @@ class Benching {
                         finish.judgement() == Judgement.PASS,
                         Holds.of(finish.holds(), asked.unit()),
                         paper(answer.says(), body, answer)),
-                records(asked, finish, surveying.last(errand.order()).fits()));
+                records(asked, finish, survey.fits()));
     }
 
     /** How the honed holes would be judged, nothing of it kept. */
     FinishAnswer judge(long order, byte[] body) {
-        Question<FinishRequest> asked = honed(order, body);
+        Question<FinishRequest> asked = honed(order, surveying.last(order), body);
         return FinishAnswer.of(asked.fits(), asked.request(), Finish.of(asked.fits(), asked.request()), asked.unit());
     }
 
     /** What is asked after honing, of the deck as it was told last: with the honed holes, before them, or by the survey. */
-    private Question<FinishRequest> honed(long order, byte[] body) {
+    private Question<FinishRequest> honed(long order, Asked survey, byte[] body) {
         Sold sold = sold(order);
         Question<FinishRequest> read = finishes.readHaving(sold.numbers(), body);
-        Deck surveyed = surveying.last(order).request().deck();
         Deck told = read.request().deck();
         Deck before = PaperRow.last(order, PaperRow.Kind.BENCH)
                 .map(paper -> plans.readHaving(sold.numbers(), paper.request.getBytes(StandardCharsets.UTF_8)))
                 .map(plan -> told.after(plan.request().deck()))
                 .orElse(told);
-        return read.of(read.request().with(before.after(surveyed)));
+        return read.of(read.request().with(before.after(survey.request().deck())));
     }
 
     private static PistonsFitted fitted(Choice choice, SortedMap<String, PistonsFitted.Piston> byCylinder) {

@@ -3,8 +3,12 @@ package org.borewright.api.shown;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
+import org.borewright.catalog.Engine;
+import org.borewright.kit.hole.Hole;
 import org.borewright.measure.Climate;
 import org.borewright.measure.Expansion;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What readings were brought to 20 °C by.
@@ -19,6 +23,11 @@ public record ShownCorrection(
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
     private static final BigDecimal NINTHS_OF_A_KELVIN = BigDecimal.valueOf(9_000);
+
+    /** Of the holes of an engine; absent when none was read. */
+    public static @Nullable ShownCorrection of(Climate climate, Engine engine, List<Hole> holes) {
+        return Hole.isAnyRead(holes) ? of(climate, engine.bore().expansion()) : null;
+    }
 
     /** Of readings taken in a climate of parts of a material. */
     public static ShownCorrection of(Climate climate, Expansion material) {

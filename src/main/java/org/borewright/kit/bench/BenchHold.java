@@ -106,7 +106,7 @@ public record BenchHold(
         /** Rings that are made to be filed, and nobody says that they are. */
         RINGS_NOT_FILED(
                 "A ring must be filed for its hole, and it is not said that it is.",
-                "Try each ring square at the narrowest place of its hole, and file its ends until the gap there is within fileTo of its hole; "
+                "Try each ring square at the narrowest place of its hole, and file its ends until the gap there is within the limits told for its hole (fileTo); "
                         + "then say that it is done (ringsFiled)."),
         /** Not at one temperature. */
         NOT_AT_ROOM_TEMPERATURE(

@@ -1,5 +1,6 @@
 package org.borewright.kit.hole;
 
+import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Cylinder;
@@ -63,6 +64,11 @@ public record Hole(
         Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
         CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), uncertainty);
         return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, contradictedProbe, cleanUp);
+    }
+
+    /** Whether the gauge read something of one of these holes. */
+    public static boolean isAnyRead(List<Hole> holes) {
+        return holes.stream().anyMatch(hole -> hole.budget.isPresent());
     }
 
     /** Its name. */

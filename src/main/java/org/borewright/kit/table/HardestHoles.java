@@ -10,12 +10,12 @@ import org.borewright.measure.Length;
 
 /**
  * The holes that drag all others to a larger size than these need, and what that costs: one engine goes to one size, as hard as its
- * hardest hole asks. Where no size brings a hole clean it drags them to none. Source: common practice.
+ * hardest hole asks. Where no size is certain for a hole it drags them to none. Source: common practice.
  *
- * @param cylinders the holes that need the size, or that none brings clean
+ * @param cylinders the holes that need the size, or that none is certain for
  * @param alone what the others could go to without them
- * @param losses what each of the others gives for it; none where there is no size to go to
- * @param rebuildsLost those that the engine loses by it; empty where it is not known what its walls bear, or there is no size to go to
+ * @param losses what each of the others gives for it; none where no size is certain for all
+ * @param rebuildsLost those that the engine loses by it; empty where it is not known what its walls bear, or no size is certain for all
  */
 public record HardestHoles(
         List<String> cylinders, SizeRow alone, List<Loss> losses, Optional<RebuildsLeft> rebuildsLost) {
@@ -50,9 +50,7 @@ public record HardestHoles(
                         .filter(row -> dragged.stream().allMatch(hole -> isCertain(row, hole)))
                         .findFirst()
                         .map(row -> new HardestHoles(
-                                hardest.stream()
-                                        .map(hole -> serving.holes().get(hole).cylinder())
-                                        .toList(),
+                                names(serving, hardest),
                                 row,
                                 dragged.stream()
                                         .map(hole -> loss(serving, smaller, hole))
@@ -60,19 +58,32 @@ public record HardestHoles(
                                 row.left().flatMap(most -> serving.left().map(most::less))));
     }
 
-    /** Those that no size of a table brings clean, where the others have one; empty where every hole, or none, is such. */
+    /**
+     * Those that leave the others without a certain size: none is certain for them, and at the smallest that is for all others they do not
+     * come clean. Empty where every hole, or none, is such, or where a reading may show that they come clean there.
+     */
     public static Optional<HardestHoles> beyond(List<SizeRow> table) {
         List<SizeRow> open = table.stream().filter(SizeRow::isOpen).toList();
-        List<String> lost = excluded(table);
-        return lost.isEmpty()
+        return open.stream()
+                .limit(1)
+                .flatMap(any -> alone(open, any.holes().size()).stream())
+                .findFirst();
+    }
+
+    private static Optional<HardestHoles> alone(List<SizeRow> open, int holes) {
+        List<Integer> lost = new ArrayList<>();
+        List<Integer> others = new ArrayList<>();
+        for (int i = 0; i < holes; i++) {
+            (needs(open, i) ? lost : others).add(i);
+        }
+        return lost.isEmpty() || others.isEmpty()
                 ? Optional.empty()
                 : open.stream()
-                        .filter(row -> row.holes().size() > lost.size()
-                                && row.holes().stream()
-                                        .allMatch(hole -> lost.contains(hole.cylinder())
-                                                || hole.certainty() == Certainty.CERTAIN))
+                        .filter(row -> others.stream().allMatch(hole -> isCertain(row, hole)))
                         .findFirst()
-                        .map(row -> new HardestHoles(lost, row, List.of(), Optional.empty()));
+                        .filter(row -> lost.stream()
+                                .allMatch(hole -> row.holes().get(hole).certainty() == Certainty.NO))
+                        .map(row -> new HardestHoles(names(row, lost), row, List.of(), Optional.empty()));
     }
 
     /** The holes that nothing made and allowed brings clean; none where something else than the wear stands against every size. */
@@ -100,6 +111,11 @@ public record HardestHoles(
         return new Loss(there.cylinder(), there.finish().minus(alone));
     }
 
+    /** The holes in a sentence. */
+    public String inWords() {
+        return (cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders);
+    }
+
     /** Whether the readings that may prove a smaller size are all of these holes, so that the others give less for them. */
     public boolean isLessened(Settling settling) {
         return settling.readings().stream().allMatch(reading -> cylinders.contains(reading.cylinder()));
@@ -108,6 +124,10 @@ public record HardestHoles(
     /** Whether they may prove the very size that the others could go to alone. */
     public boolean isSpared(Settling settling) {
         return isLessened(settling) && settling.row().size().compareTo(alone.size()) <= 0;
+    }
+
+    private static List<String> names(SizeRow row, List<Integer> holes) {
+        return holes.stream().map(hole -> row.holes().get(hole).cylinder()).toList();
     }
 
     private static boolean needs(List<SizeRow> smaller, int hole) {

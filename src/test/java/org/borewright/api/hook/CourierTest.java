@@ -45,7 +45,7 @@ class CourierTest {
             hook.secret = secret;
             return hook.id;
         });
-        return new Courier(json, Clock.fixed(THEN, ZoneOffset.UTC));
+        return new Courier(json, Clock.fixed(THEN, ZoneOffset.UTC), () -> Duration.ofSeconds(10));
     }
 
     @AfterEach

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.borewright.kit.Match;
 import org.borewright.kit.TwinShop;
+import org.borewright.kit.Verdict;
 import org.borewright.kit.choice.RebuildsLeft;
 import org.borewright.kit.request.Condition;
 import org.borewright.measure.survey.CylinderSurvey;
@@ -55,13 +56,13 @@ class HardestHolesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // both need the same size; where nothing was measured, or the last size is possible, a reading may tell; and
-        // where both are too large, neither is the one
+        // both need the same size; where nothing was measured a reading may tell; and where both are too large, neither
+        // is the one; 70.500 may come clean at +0.75, which 70.210 needs
         "70.060, 70.062",
         "70.150, 70.190",
         "70.060, -",
-        "70.060, 70.900",
         "71.000, 71.000",
+        "70.210, 70.500",
     })
     void noneDragsWhereBothNeedTheSameOrNoneIsCertain(String first, String second) {
         assertThat(shop.worn("standard", first, second).hardest()).isEmpty();
@@ -76,6 +77,18 @@ class HardestHolesTest {
         assertBeyond(match, hardest, alone);
         assertThat(match.ruling().holds().get(0).says())
                 .isEqualTo("No size that is made and allowed brings every cylinder clean: cylinder " + hardest + ".");
+    }
+
+    /** By the bar +1.00 is certain up to 70.4497 mm. */
+    @ParameterizedTest
+    @CsvSource({"70.060, 70.900, 2, +0.25", "70.900, 69.985, 1, standard", "70.190, 70.500, 2, +0.50"})
+    void oneThatNoSizeIsCertainForIsNamedThoughTheLastMayDo(String first, String second, String hardest, String alone) {
+        Match match = shop.worn("standard", first, second);
+
+        assertBeyond(match, hardest, alone);
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.NO_CERTAIN_SIZE);
+        assertThat(match.hardest().orElseThrow().isLessened(match.settling().orElseThrow()))
+                .isTrue();
     }
 
     @ParameterizedTest

@@ -14,12 +14,15 @@ import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.statistics.Statistics;
 import org.borewright.fit.Certainty;
+import org.borewright.fit.CloserReading;
+import org.borewright.fit.CloserReading.Better;
 import org.borewright.kit.Match;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.request.Condition;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.Climate;
+import org.borewright.measure.Gauge;
 import org.borewright.measure.Length;
 import org.borewright.measure.Temperature;
 import org.borewright.measure.survey.Axis;
@@ -83,6 +86,57 @@ class SettlingProperties {
 
     private static Optional<Length> figure(Settling.Reading reading, boolean fromBarAxis) {
         return fromBarAxis ? reading.withinFromBarAxis() : reading.within();
+    }
+
+    /** Of a wall that nobody probed: all wear on it is proven cut out with the gauge named, and with one that is worth 0.2 µm less it is not. */
+    @Property(tries = 300)
+    void theGaugeNamedProvesTheWorstAndALesserOneDoesNot(
+            @ForAll @LongRange(min = 70_074_600, max = 70_079_900) long at20,
+            @ForAll @IntRange(max = 2) int steps,
+            @ForAll @IntRange(min = 10, max = 30) int celsius) {
+        Length hole = Length.ofNanometres(at20 + steps * 125_000L);
+        Temperature warm = Temperature.parse(BigDecimal.valueOf(celsius), Temperature.Scale.CELSIUS);
+        MatchRequest asked =
+                request(celsius, worn(shop.shelf().engine().bore().expansion().asRead(hole, warm)));
+        Match answer = shop.ask(asked);
+        Optional<Better> named = answer.settling()
+                .flatMap(found -> found.readings().stream()
+                        .flatMap(next -> next.gauge().stream())
+                        .findFirst());
+        Statistics.label("a gauge is named").collect(named.isPresent());
+        Assume.that(named.isPresent());
+        Better better = named.get();
+        Statistics.label("what").collect(better.what(), better.allAt20());
+
+        Length corrected = answer.surveyed().get(0).diameters().orElseThrow().greatest();
+        MatchRequest again = better.allAt20() ? request(20, worn(corrected)) : asked;
+        assertThat(certaintyWith(better, Length.ZERO, again, answer)).isEqualTo(Certainty.CERTAIN);
+        assertThat(certaintyWith(better, Length.ofNanometres(200), again, answer))
+                .isEqualTo(Certainty.POSSIBLE);
+    }
+
+    private Certainty certaintyWith(Better better, Length more, MatchRequest asked, Match before) {
+        return certainty(
+                shop.ask(Requests.measured(asked, gauge(better, more))),
+                before.settling().orElseThrow());
+    }
+
+    /** A gauge as named, but for so much: with its usual step, or with all that it is worth in its calibration. */
+    private static Gauge gauge(Better better, Length more) {
+        boolean whole = better.what() == CloserReading.What.WHOLE_GAUGE;
+        Length calibration = (whole ? better.atMost().doubled() : better.atMost()).plus(more);
+        return new Gauge(
+                Gauge.Kind.BORE_GAUGE,
+                Optional.empty(),
+                new Gauge.Calibration(Optional.of(calibration), Optional.empty(), Optional.empty()),
+                whole ? Optional.of(Length.ZERO) : Optional.empty(),
+                Length.ZERO,
+                Optional.empty(),
+                Gauge.Source.REQUEST);
+    }
+
+    private static List<CylinderSurvey> worn(Length diameter) {
+        return List.of(new CylinderSurvey("1", new SingleDiameter(diameter), Wall.UNKNOWN, List.of()), SOUND);
     }
 
     /** However the axis lies, one of two opposite walls stands off it by half the diameter between them. */

@@ -108,13 +108,10 @@ public record BenchAnswer(
                 request.pistons().isEmpty()
                         ? null
                         : ShownGauge.of(request.ofPistons().gauge(), unit),
-                plan.holes().stream()
-                                .map(HolePlan::hole)
-                                .anyMatch(hole -> hole.budget().isPresent())
-                        ? ShownCorrection.of(
-                                request.ofHoles().climate(),
-                                shelf.engine().bore().expansion())
-                        : null,
+                ShownCorrection.of(
+                        request.ofHoles().climate(),
+                        shelf.engine(),
+                        plan.holes().stream().map(HolePlan::hole).toList()),
                 plan.readiness().label(),
                 says(plan),
                 BenchHoldAnswer.of(plan.holds(), unit),

@@ -79,13 +79,10 @@ public record FinishAnswer(
                 request.pistons().isEmpty()
                         ? null
                         : ShownGauge.of(request.ofPistons().gauge(), unit),
-                finish.holes().stream()
-                                .map(JudgedHole::hole)
-                                .anyMatch(hole -> hole.budget().isPresent())
-                        ? ShownCorrection.of(
-                                request.ofHoles().climate(),
-                                shelf.engine().bore().expansion())
-                        : null,
+                ShownCorrection.of(
+                        request.ofHoles().climate(),
+                        shelf.engine(),
+                        finish.holes().stream().map(JudgedHole::hole).toList()),
                 finish.judgement().label(),
                 says(finish),
                 BenchHoldAnswer.of(finish.holds(), unit),

@@ -166,7 +166,7 @@ public record HoldAnswer(
                 .collect(Collectors.joining(", "));
         boolean some = hold.tooClose().stream().anyMatch(close -> close.proven().isPresent());
         return hold.reason().wayOut()
-                + (some ? " Without that, only a hole from least to greatest in provenHoles is proven." : "")
+                + (some ? " Without that, only a hole within the proven limits (provenHoles) is proven." : "")
                 + (never.isEmpty()
                         ? ""
                         : " With the tolerance of " + never + " no hole is proven: only measured pistons settle it.");

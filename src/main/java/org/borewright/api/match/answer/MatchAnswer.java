@@ -19,9 +19,9 @@ import org.borewright.api.shown.Stencil;
 import org.borewright.catalog.Revision;
 import org.borewright.catalog.Shelf;
 import org.borewright.kit.FinishedHole;
-import org.borewright.kit.HoleReport;
 import org.borewright.kit.Match;
 import org.borewright.kit.caution.Caution;
+import org.borewright.kit.hole.Hole;
 import org.borewright.kit.ladder.Ladder;
 import org.borewright.kit.request.MatchRequest;
 import org.borewright.measure.LengthUnit;
@@ -98,8 +98,8 @@ public record MatchAnswer(
                 shelf.revision(),
                 unit.symbol(),
                 request.on(),
-                HoleReport.isGaugeUsed(match.holes()) ? ShownGauge.of(request.gauge(), unit) : null,
-                correctedFrom(shelf, request, match),
+                Hole.isAnyRead(match.surveyed()) ? ShownGauge.of(request.gauge(), unit) : null,
+                ShownCorrection.of(request.climate(), shelf.engine(), match.surveyed()),
                 DeckAsFoundAnswer.of(request.deck(), shelf.engine().limits(), unit),
                 match.ruling().verdict().label(),
                 Sentence.of(match, unit),
@@ -129,12 +129,6 @@ public record MatchAnswer(
                 stencils.torques(match.torques()),
                 match.job().total().map(ShownMoney::of).orElse(null),
                 match.cautions().stream().map(Caution::text).toList());
-    }
-
-    private static @Nullable ShownCorrection correctedFrom(Shelf shelf, MatchRequest request, Match match) {
-        return HoleReport.isGaugeUsed(match.holes())
-                ? ShownCorrection.of(request.climate(), shelf.engine().bore().expansion())
-                : null;
     }
 
     private static @Nullable List<FinishedHoleAnswer> finishedHoles(

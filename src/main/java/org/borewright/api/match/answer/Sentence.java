@@ -65,9 +65,17 @@ final class Sentence {
                                 .findFirst()
                                 .map(Sentence::possible)
                                 .orElse("No size is certain.")
-                        + " " + firstHold(ruling, unit) + passedOver(match);
+                        + " " + firstHold(ruling, unit) + withoutHardest(match) + passedOver(match);
             case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit) + others(match);
         };
+    }
+
+    /** Which holes leave the others without a certain size, and what these could go to. */
+    private static String withoutHardest(Match match) {
+        return match.hardest()
+                .map(hardest -> " Without " + hardest.inWords() + " the others could go to "
+                        + hardest.alone().size().label() + ".")
+                .orElse("");
     }
 
     /** What the other holes could go to, once those that no size brings clean are made new. */

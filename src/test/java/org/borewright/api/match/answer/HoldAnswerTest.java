@@ -93,7 +93,7 @@ class HoldAnswerTest {
         assertThat(hold.next())
                 .isEqualTo(
                         "Measure the pistons and pair them with the holes: a measured piston takes the place of its tolerance."
-                                + " Without that, only a hole from least to greatest in provenHoles is proven.");
+                                + " Without that, only a hole within the proven limits (provenHoles) is proven.");
         assertThat(hold.provenHoles()).singleElement().satisfies(proven -> {
             assertThat(proven.cylinder()).isEqualTo("1");
             assertThat(proven.size()).isEqualTo("standard");

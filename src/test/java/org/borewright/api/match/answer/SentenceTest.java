@@ -75,8 +75,8 @@ class SentenceTest {
 
     @ParameterizedTest(name = "without pistons of {0}")
     @CsvSource(delimiter = '|', textBlock = """
-            +0.75       | No size is certain; +1.00 is the smallest possible. The wear may be all on one wall, and then no size is certain: cylinder 1. +0.75, possible, is passed over: no piston was ever made in this size.
-            +0.75 +1.00 | No size is certain. Only a size for which no piston was ever made might bring every cylinder clean. +0.75, possible, is passed over: no piston was ever made in this size. +1.00, possible, is passed over: no piston was ever made in this size.
+            +0.75       | No size is certain; +1.00 is the smallest possible. The wear may be all on one wall, and then no size is certain: cylinder 1. Without cylinder 1 the others could go to +0.25. +0.75, possible, is passed over: no piston was ever made in this size.
+            +0.75 +1.00 | No size is certain. Only a size for which no piston was ever made might bring every cylinder clean. Without cylinder 1 the others could go to +0.25. +0.75, possible, is passed over: no piston was ever made in this size. +1.00, possible, is passed over: no piston was ever made in this size.
             """)
     void soIsOneThatIsOnlyPossible(String wanting, String says) {
         TwinShop shop = new TwinShop();

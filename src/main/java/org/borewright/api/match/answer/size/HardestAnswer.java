@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The holes that drag the others to a larger size or to none, what that costs, and what would avoid or lessen it.
  *
- * @param cylinders the holes that need the size, or that none brings clean
+ * @param cylinders the holes that need the size, or that none is certain for
  * @param othersAlone what the others could go to without them
- * @param losses what each of the others gives for it; none where there is no size to go to
+ * @param losses what each of the others gives for it; none where no size is certain for all
  * @param rebuildsLost the rebuilds that the engine loses by it; absent where it is not known what the walls bear
  * @param wouldAvoid what would avoid it, or lessen it, and then to what size
  */
@@ -60,14 +60,18 @@ public record HardestAnswer(
     private static List<String> ways(HardestHoles hardest, Optional<Settling> settling, Construction built) {
         List<String> ways = new ArrayList<>();
         settling.filter(hardest::isLessened)
-                .map(found -> "the readings named in couldSave"
-                        + (hardest.isSpared(found)
-                                ? ""
-                                : ": they lessen it, to " + found.row().size().label() + ", and do not avoid it"))
+                .map(found -> "the readings that could save a step (couldSave)" + whatTheyDo(hardest, found))
                 .ifPresent(ways::add);
-        ways.add(built.renewal() + ", for " + (hardest.cylinders().size() == 1 ? "cylinder " : "cylinders ")
-                + String.join(", ", hardest.cylinders()) + ", finished with the others to "
+        ways.add(built.renewal() + ", for " + hardest.inWords() + ", finished with the others to "
                 + hardest.alone().size().label() + ": a specialist judges whether it can be had");
         return ways;
+    }
+
+    private static String whatTheyDo(HardestHoles hardest, Settling found) {
+        String label = found.row().size().label();
+        if (hardest.losses().isEmpty()) {
+            return ": they may prove " + label + " for all";
+        }
+        return hardest.isSpared(found) ? "" : ": they lessen it, to " + label + ", and do not avoid it";
     }
 }
