@@ -282,6 +282,25 @@ class EveryPageTest {
                 .contains("<a href=\"/?unit=in\">Show all</a>");
     }
 
+    /** The first could go to +0.25 by itself and the second needs +0.50; where no size is certain for a hole it is not said what the others lose. */
+    @ParameterizedTest(name = "cylinder 4 of {0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "61.560 | Without hole 4 the others could go to <b class=\"fig\">+0.50</b>. Going along takes <b class=\"fig\">0.500 mm</b> more out of hole 1, <b class=\"fig\">0.250 mm</b> more out of hole 2, <b class=\"fig\">0.250 mm</b> more out of hole 3, and ",
+                "62.290 | Without hole 4 the others could go to <b class=\"fig\">+0.50</b>. What would avoid it:",
+            })
+    void whatOneBadHoleCostsIsTold(String fourth, String told) {
+        Response page = filled(
+                "/desk/TORRESK-F4",
+                "known=bores&/unit=mm&/condition=worn&/presentSize/size=standard&/presentSize/knownFrom=record"
+                        + "&number:/temperature=20&number:/cylinders/0/diameter=61.350"
+                        + "&number:/cylinders/1/diameter=61.430&number:/cylinders/2/diameter=61.430"
+                        + "&number:/cylinders/3/diameter=" + fourth);
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.asString()).contains(told, "a specialist judges whether it can be had");
+    }
+
     @Test
     void whatATypistBringsIsNeverTakenForAPieceOfThePage() {
         assertThat(seen("/?words=%3Cscript%3Ealert(1)%3C/script%3E%22%27").asString())
