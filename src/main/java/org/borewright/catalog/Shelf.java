@@ -57,10 +57,14 @@ public record Shelf(
 
     /** Whether a piston of a size was ever made, though none be left: no crown bears the stamp of another. */
     public boolean wasMade(Size size) {
+        return madeIn(size).findAny().isPresent();
+    }
+
+    /** The pistons of a size that were ever made, supplied or not. */
+    public Stream<Piston> madeIn(Size size) {
         return parts.pistons().stream()
                 .filter(piston -> piston.size().equals(size.label()))
-                .map(piston -> Optional.ofNullable(withdrawals.get(piston.number())))
-                .anyMatch(withdrawal -> withdrawal
+                .filter(piston -> Optional.ofNullable(withdrawals.get(piston.number()))
                         .filter(known -> known.state() == Withdrawal.State.NEVER_MADE)
                         .isEmpty());
     }
@@ -79,8 +83,8 @@ public record Shelf(
                             successor,
                             new Withdrawal(
                                     successor,
-                                    Withdrawal.State.NEVER_MADE,
-                                    Optional.empty(),
+                                    Withdrawal.State.REPLACED,
+                                    Optional.of(number),
                                     number.text() + " is there in its place")));
         }
         return new Shelf(revision, engine, sizes, parts, fasteners, operations, boxes, theirs);

@@ -50,7 +50,16 @@ final class FinishedRuling {
         if (asked.isPresent() && wanted.isEmpty()) {
             holds.add(Hold.of(Hold.Reason.ASKED_SIZE_DOES_NOT_SERVE));
         }
-        return wanted.map(row -> Ruling.on(row, holds)).orElseGet(() -> ruleUnasked(holds));
+        return wanted.map(row -> asked(row, holds)).orElseGet(() -> ruleUnasked(holds));
+    }
+
+    /** A size that was asked for, beside a smaller one that would hold them. */
+    private Ruling asked(SizeRow wanted, List<Hold> holds) {
+        Ruling ruling = Ruling.on(wanted, holds);
+        return nearest(SizeRow::serves)
+                .filter(row -> row.size().compareTo(wanted.size()) < 0)
+                .map(ruling::where)
+                .orElse(ruling);
     }
 
     /** A size that was asked for, of which nothing is open but a hole that nobody measured. */

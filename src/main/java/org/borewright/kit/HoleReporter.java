@@ -81,7 +81,7 @@ final class HoleReporter {
     }
 
     /**
-     * Of a hole that is finished already, and of a worn one that is left as it is. What was too little read is named, and holds nothing: it
+     * Of a hole that is finished already and is not cut again, and of a worn one that is left as it is. What was too little read is named, and holds nothing: it
      * may still prove that a hole is bad, but never that it is good.
      */
     private List<? extends Check> shape(Hole hole, Optional<HoleAtSize> fate) {
@@ -94,14 +94,16 @@ final class HoleReporter {
     }
 
     private List<? extends Check> shapeAsRead(Hole hole, Optional<HoleAtSize> fate) {
-        boolean runsOn = fate.filter(at -> at.work() == Work.AS_IS).isPresent();
+        if (fate.filter(at -> at.work() != Work.AS_IS).isPresent()) {
+            return List.of();
+        }
         if (request.condition() == Condition.FINISHED) {
             return hole.at20() instanceof Grid grid
                     ? FinishedShape.check(
                             grid, hole.ofReading(), engine.limits().honed())
                     : FinishedShape.NOT_CHECKED;
         }
-        if (!runsOn) {
+        if (fate.isEmpty()) {
             return List.of();
         }
         return hole.at20() instanceof Grid grid
@@ -139,8 +141,7 @@ final class HoleReporter {
         return switch (request.condition()) {
             case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.ofReading()));
             case FINISHED ->
-                hole.diameters()
-                        .map(measured -> CleanUpCheck.byBarInFinished(measured.greatest(), barSize, hole.ofReading()));
+                hole.cleanUp().best().map(needed -> CleanUpCheck.byBarInFinished(needed, barSize, hole.ofReading()));
         };
     }
 

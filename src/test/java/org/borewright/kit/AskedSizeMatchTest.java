@@ -51,16 +51,18 @@ class AskedSizeMatchTest {
     }
 
     /** Holes that are finished already are cut to a larger size where that is asked for, and to no smaller one. */
-    @ParameterizedTest(name = "{1} asked of {0}: {2}, {3}")
+    @ParameterizedTest(name = "{1} asked of {0}: {2}, where {3} would serve, {4}")
     @CsvSource({
-        "70.000, standard, standard, ''",
-        "70.000, +0.50, +0.50, ''",
-        "70.250, standard, +0.25, ASKED_SIZE_DOES_NOT_SERVE",
+        "70.000, standard, standard, , ''",
+        "70.000, +0.50, +0.50, standard, ''",
+        "70.250, +0.75, +0.75, +0.25, ''",
+        "70.250, standard, +0.25, , ASKED_SIZE_DOES_NOT_SERVE",
     })
-    void finishedHolesGrowNoSmaller(String diameter, String asked, String named, String holds) {
+    void finishedHolesGrowNoSmaller(String diameter, String asked, String named, String smaller, String holds) {
         Match match = asked(Condition.FINISHED, asked, diameter, diameter);
 
         assertThat(TwinShop.named(match)).isEqualTo(named);
+        assertThat(match.ruling().wouldServe().map(row -> row.size().label())).isEqualTo(Optional.ofNullable(smaller));
         assertThat(holds(match)).isEqualTo(holds);
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.catalog.Construction;
 import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.shape.Choke;
@@ -16,6 +17,7 @@ import org.borewright.kit.request.Condition;
 import org.borewright.measure.Length;
 import org.borewright.measure.Limits;
 import org.borewright.measure.survey.CylinderSurvey;
+import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
@@ -77,6 +79,30 @@ class HoleReportTest {
         assertThat(match.holes())
                 .extracting(report -> told(report, Rule.CLEAN_UP))
                 .containsExactly("IN", "IN");
+    }
+
+    /** What the hone would have left does not matter to the bar, and what is seen in the hole does: 70.010 and twice 0.08 deep for 70.450. */
+    @Test
+    void aFinishedHoleThatIsBoredAgainIsAskedForNoShapeAndClearsWhatWasFound() {
+        CylinderSurvey oval = new CylinderSurvey(
+                "1",
+                Grids.grid("70.010 69.980 / 70.010 69.980 / 70.010 69.980"),
+                Wall.UNKNOWN,
+                List.of(new Finding(Finding.Kind.SCORED, Optional.of(TwinShop.mm("0.08")), Optional.empty())));
+
+        Match match = shop.ask(Requests.asking(
+                shop.request(Condition.FINISHED, "", List.of(oval, TwinShop.survey("2", "70.010"))),
+                shop.size("+0.50")));
+
+        assertThat(match.ruling().verdict()).isEqualTo(Verdict.SERVES);
+        assertThat(match.holes().get(0).checks())
+                .extracting(Check::rule)
+                .doesNotContain(Rule.FINISHED_TAPER, Rule.FINISHED_OUT_OF_ROUND);
+        assertThat(match.holes().get(0).checks().stream()
+                        .filter(check -> check.rule() == Rule.CLEAN_UP)
+                        .map(check ->
+                                Length.ofNanometres(((Comparison) check).value().units())))
+                .containsExactly(TwinShop.mm("70.170"));
     }
 
     /**

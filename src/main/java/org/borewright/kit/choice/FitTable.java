@@ -11,7 +11,6 @@ import java.util.Set;
 import org.borewright.catalog.BoreSpec;
 import org.borewright.catalog.Engine;
 import org.borewright.catalog.PartNumber;
-import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Shelf;
 import org.borewright.catalog.Size;
@@ -144,15 +143,14 @@ public record FitTable(
                 largestFinish.plus(CommonPractice.believedAbove()));
     }
 
-    /** The smallest hole a size can have had: the engine's own at standard, else its smallest piston at least clearance. */
+    /** The smallest hole a size can have had: the engine's own at standard, else its smallest piston at least clearance, be it supplied or not: who was bored for one of before has its hole still. */
     public Length smallestHole(Size size) {
         Length asNew = shelf.engine().newBore(size).least();
         if (size.oversize().equals(Length.ZERO)) {
             return asNew;
         }
-        return at(size).stream()
-                .flatMap(choice -> choice.pistons().stream().flatMap(List::stream))
-                .map((Piston piston) -> piston.shape().smallestFinish())
+        return shelf.madeIn(size)
+                .map(piston -> piston.shape().smallestFinish())
                 .min(Length::compareTo)
                 .orElse(asNew);
     }

@@ -2,6 +2,7 @@ package org.borewright.kit.rings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.borewright.catalog.Cylinder;
 import org.borewright.catalog.Engine;
@@ -9,6 +10,7 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
+import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceClearance;
@@ -112,17 +114,36 @@ final class PistonInHole {
         if (design.wearLimit().isEmpty()) {
             return unknown("the piston maker states no wear limit: ask him for it");
         }
-        Optional<Length> swept =
-                hole.at20() instanceof Grid grid ? grid.largestAlong(Axis.THRUST, sweptFrom) : Optional.empty();
-        return swept.<Check>map(largest -> ServiceClearance.check(
-                        largest,
-                        hole.ofReading(),
-                        diameter,
-                        uncertainty,
-                        design.wearLimit().get()))
+        Length wearLimit = design.wearLimit().get();
+        Function<Length, Comparison> check =
+                largest -> ServiceClearance.check(largest, hole.ofReading(), diameter, uncertainty, wearLimit);
+        return Optional.of(hole.at20())
+                .flatMap(read -> read instanceof Grid grid ? judged(grid, check) : Optional.empty())
                 .orElseGet(
                         () -> unknown(
                                 "measure the hole across the thrust faces where the skirt sweeps it, below the pin at top dead centre"));
+    }
+
+    /**
+     * Where the sweep begins between two rows the hole is there no larger than at the larger of them. If that row settles it otherwise than
+     * those in the sweep, only a reading there does. Empty where nothing was read in the sweep.
+     */
+    private Optional<Check> judged(Grid grid, Function<Length, Comparison> check) {
+        return grid.largestAlong(Axis.THRUST, sweptFrom).map(below -> {
+            Comparison least = check.apply(below);
+            Comparison most = grid.largestAlong(Axis.THRUST, grid.lastRead(Axis.THRUST, sweptFrom))
+                    .map(check)
+                    .orElse(least);
+            if (least.outcome() == Outcome.OUT) {
+                return least;
+            }
+            return most.outcome() == least.outcome()
+                    ? most
+                    : unknown(
+                            "measure the hole across the thrust faces where the sweep of the skirt begins, "
+                                    + sweptFrom.toMillimetres()
+                                    + " mm below the deck or just above: between what was read above and below it the clearance is not proven");
+        });
     }
 
     private static Check unknown(String wayOut) {

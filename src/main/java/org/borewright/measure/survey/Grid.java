@@ -103,7 +103,8 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
 
     /**
      * The largest diameter the hole can have at a depth: of the readings at the nearest measured depth above and below it, so
-     * that a defect between two rows is never judged on the smaller one. A row over a port, without a reading, is no measured depth.
+     * that a defect between two rows is never judged on the smaller one. Above the first and below the last nothing was read, and of all
+     * readings the largest counts. A row over a port, without a reading, is no measured depth.
      */
     @Override
     public Optional<Length> largestNear(Length depth) {
@@ -123,13 +124,13 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
         return new Grid(depths, axes, changed);
     }
 
-    /** The nearest measured rows above and below a depth, each once or, where one lies on it, that one twice. */
+    /** The nearest measured rows above and below a depth, each once or, where one lies on it, that one twice; all where one is wanting. */
     private Stream<Integer> rowsNear(Length depth) {
         Optional<Integer> above =
                 measuredRows().filter(row -> !depths.get(row).isMoreThan(depth)).reduce((first, later) -> later);
         Optional<Integer> below =
                 measuredRows().filter(row -> !depths.get(row).isLessThan(depth)).findFirst();
-        return Stream.of(above, below).flatMap(Optional::stream);
+        return above.isPresent() && below.isPresent() ? Stream.of(above.get(), below.get()) : measuredRows();
     }
 
     /** The depths that were read along two axes, so many degrees apart at the least. */
@@ -165,6 +166,19 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
                         .mapToObj(row -> rows.get(row).get(column))
                         .flatMap(Optional::stream)
                         .max(Length::compareTo);
+    }
+
+    /** How far down the last reading along an axis lies that was taken at a depth or above it; that depth where none was. */
+    public Length lastRead(Axis axis, Length at) {
+        int column = axes.indexOf(axis);
+        return column < 0
+                ? at
+                : measuredRows()
+                        .filter(row -> rows.get(row).get(column).isPresent())
+                        .map(depths::get)
+                        .filter(depth -> !depth.isMoreThan(at))
+                        .reduce((first, later) -> later)
+                        .orElse(at);
     }
 
     /** The rows that hold a reading, from the deck down. */

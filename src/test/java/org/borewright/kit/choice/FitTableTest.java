@@ -20,6 +20,7 @@ import org.borewright.catalog.Withdrawal;
 import org.borewright.fit.CommonPractice;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.TwoMakers;
+import org.borewright.measure.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -118,6 +119,26 @@ class FitTableTest {
                 .containsExactly("P-050");
         assertThat(fits().having(numbers("P-050 P-050B")).at(size).get(0).everyPiston())
                 .hasSize(2);
+    }
+
+    /** 70.210 was bored for a piston of before that no shop has any more, and 70.230 for that of now: a hole of either may be there. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"REPLACED, 70.210", "DISCONTINUED, 70.210", "NEVER_MADE, 70.230", "-, 70.210"})
+    void aHoleMayHaveBeenBoredForAnyPistonThatWasEverMade(String state, Length smallest) {
+        Piston now = shop.pistons.stream()
+                .filter(piston -> piston.size().equals("+0.25"))
+                .findFirst()
+                .orElseThrow();
+        shop.pistons.add(TwinShop.piston("P-025A", "+0.25", "0.23", Optional.empty()));
+        if (state.equals("REPLACED")) {
+            shop.replace("P-025A", now.number().text());
+        } else if (!state.equals("-")) {
+            shop.withdraw("P-025A", Withdrawal.State.valueOf(state));
+        }
+        Size size = shop.size("+0.25").orElseThrow();
+
+        assertThat(fits().smallestHole(size)).isEqualTo(smallest);
+        assertThat(fits().having(numbers("P-025A")).smallestHole(size)).isEqualTo(mm("70.210"));
     }
 
     @Test

@@ -40,9 +40,10 @@ class HoleCleanUpTest {
         "SCORED, 0.08, 90, 70.240, 70.180, 70.185",
         "SCORED, 0.080001, 90, 70.240002, 70.180002, 70.185002",
         "PITTED, 0.2, 10, 70.460, 70.410, 70.415",
-        // between two rows on the larger of them; beyond the last on the last
+        // between two rows on the larger of them; where nothing was read on the largest of all
         "SCORED, 0.05, 60, 70.340, 70.200, 70.205",
-        "SCORED, 0.05, 120, 70.240, 70.120, 70.125",
+        "SCORED, 0.05, 120, 70.340, 70.200, 70.205",
+        "SCORED, 0.05, 9.999999, 70.340, 70.200, 70.205",
         // no depth: the worst is not known
         "SCORED, , 90, , 70.100, 70.105",
         "SLEEVE_LOOSE, , , , 70.100, 70.105",

@@ -44,7 +44,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PistonInHoleTest {
 
     private final TwinShop shop = new TwinShop();
-    private Survey read = Grids.grid("70.060 70.045 / 70.050 70.040 / 70.045 70.025 / 70.043 70.020");
+    private Survey read = Grids.grid("70.060 70.045 / 70.050 70.040 / 70.043 70.025 / 70.043 70.020");
 
     /** Parts as a code and a size, {@code DESIGN-1 +0.25}; the code alone where the number is not known. */
     @ParameterizedTest(name = "{0} for {1} hole in an engine of {2}: {4}")
@@ -109,13 +109,36 @@ class PistonInHoleTest {
 
         assertThat(clearance.rule()).isEqualTo(Rule.SERVICE_CLEARANCE);
         assertThat(clearance.outcome()).isEqualTo(outcome);
-        assertThat(
-                        clearance instanceof Unchecked unchecked
-                                ? unchecked.reason()
-                                : Length.ofNanometres(
-                                                ((Comparison) clearance).value().units())
-                                        .toString())
-                .contains(told);
+        assertThat(told(clearance)).contains(told);
+    }
+
+    /** Read at 30 mm and at 40: at 34.4 it may be as large as at 30. The piston of 69.930 mm is in up to 70.063 322 and out from 70.076 68. */
+    @ParameterizedTest(name = "{0} above where the sweep begins, {1} below: {2} {3}")
+    @CsvSource({
+        "70.063322, 70.043, IN, 0.133322",
+        "70.043, 70.063322, IN, 0.133322",
+        "70.063323, 70.043, UNKNOWN, '34.4 mm below the deck'",
+        "70.063323, 70.063323, TOO_CLOSE, 0.133323",
+        "70.076600, 70.063323, TOO_CLOSE, 0.1466",
+        "70.076700, 70.063323, UNKNOWN, '34.4 mm below the deck'",
+        "70.090, 70.076700, OUT, 0.1467",
+        "-, 70.050, IN, 0.12",
+    })
+    void whereTheSweepBeginsBetweenTwoRowsTheLargerBoundsIt(String above, String below, Outcome outcome, String told) {
+        read = Grids.grid("70.040 70.045 / 70.040 70.040 / %s 70.025 / %s 70.020".formatted(above, below));
+
+        Check clearance = clearance(pistons(
+                        "standard", design("DESIGN-1"), Optional.of(shop.pistons.get(0)), Optional.of(mm("69.930"))))
+                .orElseThrow();
+
+        assertThat(clearance.outcome()).isEqualTo(outcome);
+        assertThat(told(clearance)).contains(told);
+    }
+
+    private static String told(Check clearance) {
+        return clearance instanceof Unchecked unchecked
+                ? unchecked.reason()
+                : Length.ofNanometres(((Comparison) clearance).value().units()).toString();
     }
 
     @ParameterizedTest(name = "hole {0}: {1}")

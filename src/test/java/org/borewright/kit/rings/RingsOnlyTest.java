@@ -81,7 +81,7 @@ class RingsOnlyTest {
     private Deck deck = TwinShop.skimmed("0");
 
     private static Grid grid(String rows) {
-        return Grids.grid(rows, List.of(mm("10"), mm("60"), mm("110"), mm("150")));
+        return Grids.grid(rows, List.of(mm("10"), mm("34.4"), mm("110"), mm("150")));
     }
 
     private AsFound asFound(String piston) {
@@ -303,6 +303,17 @@ class RingsOnlyTest {
         read = grid("70.090 70.080 / 70.060 70.050 / 70.060 70.050");
 
         assertThat(ask().certainty()).isEqualTo(Certainty.CERTAIN);
+    }
+
+    /** A nanometre below where the sweep begins it is not known how large the hole is there: the row above tells of 0.160. */
+    @Test
+    void whereTheSweepBeginsBetweenTwoRowsAReadingThereSettlesIt() {
+        read = Grids.grid(
+                "70.090 70.080 / 70.060 70.050 / 70.060 70.050", List.of(mm("10"), mm("34.400001"), mm("110")));
+        RingsOnly rings = ask();
+
+        assertThat(rings.certainty()).isEqualTo(Certainty.POSSIBLE);
+        assertThat(open(rings)).isEqualTo("clearance in service");
     }
 
     @Test

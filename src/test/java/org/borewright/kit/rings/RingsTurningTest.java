@@ -180,7 +180,7 @@ class RingsTurningTest {
     }
 
     private static Grid grid(String rows) {
-        return Grids.grid(rows, List.of(mm("10"), mm("60"), mm("110")));
+        return Grids.grid(rows, List.of(mm("10"), mm("34.4"), mm("110")));
     }
 
     private static String inMillimetres(long nanometres) {

@@ -149,8 +149,10 @@ class HardestHolesTest {
                 .isFalse();
     }
 
+    /** 70.250 is a hole of +0.25 that 70.000 is bored to: it was finished so, and did not wear. */
     @Test
     void finishedHolesDragNothing() {
         assertThat(shop.finished("70.000", "70.000").hardest()).isEmpty();
+        assertThat(shop.finished("70.000", "70.250").hardest()).isEmpty();
     }
 }

@@ -25,7 +25,8 @@ class GridTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-            0,         70.020
+            0,         70.060
+            9.999999,  70.060
             10,        70.020
             10.000001, 70.060
             15,        70.060
@@ -35,10 +36,11 @@ class GridTest {
             30.000001, 70.060
             39.999999, 70.060
             40,        70.030
-            40.000001, 70.030
-            400,       70.030
+            40.000001, 70.060
+            400,       70.060
             """)
-    void aDefectBetweenTwoRowsIsJudgedOnTheLargerOfTheNearestMeasured(Length depth, Length largest) {
+    void aDefectBetweenTwoRowsIsJudgedOnTheLargerOfTheNearestMeasuredAndElsewhereOnTheLargestOfAll(
+            Length depth, Length largest) {
         assertThat(OVER_A_PORT.largestNear(depth)).contains(largest);
     }
 
@@ -165,7 +167,8 @@ class GridTest {
         "10, 71.010 71.020 / - - / 70.060 - / 70.030 70.025",
         "20, 71.010 71.020 / - - / 71.060 - / 70.030 70.025",
         "35, 70.010 70.020 / - - / 71.060 - / 71.030 71.025",
-        "50, 70.010 70.020 / - - / 70.060 - / 71.030 71.025",
+        "40, 70.010 70.020 / - - / 70.060 - / 71.030 71.025",
+        "50, 71.010 71.020 / - - / 71.060 - / 71.030 71.025",
     })
     void onlyWhatIsReadNearADepthIsChanged(Length depth, String changed) {
         assertThat(OVER_A_PORT.mapNear(depth, reading -> reading.plus(mm("1")))).isEqualTo(grid(changed));
@@ -193,5 +196,19 @@ class GridTest {
 
         assertThat(grid.largestAlong(Axis.THRUST, from)).isEqualTo(Optional.ofNullable(largest));
         assertThat(grid.largestAlong(new Axis(45), from)).isEmpty();
+    }
+
+    @ParameterizedTest(name = "at {1} in {0}: {2}")
+    @CsvSource({
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 9.999999, 9.999999",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 10, 10",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 29.999999, 20",
+        "70.4 70.9 / - 70.9 / 70.2 70.9, 29.999999, 10",
+        "- 70.9 / 70.3 70.9 / 70.2 70.9, 15, 15",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 400, 30",
+    })
+    void theLastReadingAlongAnAxisThatWasTakenAtADepthOrAboveItIsFound(String rows, Length at, Length last) {
+        assertThat(grid(rows).lastRead(Axis.THRUST, at)).isEqualTo(last);
+        assertThat(grid(rows).lastRead(new Axis(45), at)).isEqualTo(at);
     }
 }

@@ -66,7 +66,7 @@ final class Sentence {
                                 .map(Sentence::possible)
                                 .orElse("No size is certain.")
                         + " " + firstHold(ruling, unit) + withoutHardest(match) + passedOver(match);
-            case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit) + others(match);
+            case NO_COMMON_SIZE, REFER -> firstHold(ruling, unit) + " " + next(ruling, unit) + withoutHardest(match);
         };
     }
 
@@ -74,14 +74,6 @@ final class Sentence {
     private static String withoutHardest(Match match) {
         return match.hardest()
                 .map(hardest -> " Without " + hardest.inWords() + " the others could go to "
-                        + hardest.alone().size().label() + ".")
-                .orElse("");
-    }
-
-    /** What the other holes could go to, once those that no size brings clean are made new. */
-    private static String others(Match match) {
-        return match.hardest()
-                .map(hardest -> " With that put right the others alone could go to "
                         + hardest.alone().size().label() + ".")
                 .orElse("");
     }
