@@ -2,6 +2,8 @@ package org.borewright.page;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemType;
@@ -14,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param refused why it was not answered; empty where it was, or where nobody asked yet
  */
 public record Entry(Form form, Optional<Problem> refused) {
+
+    private static final Pattern HOLE = Pattern.compile(
+            "/cylinders/(?<hole>\\d{1,2})(?:/grid/(?:readings|depths)/(?<depth>\\d{1,2})(?:/(?<axis>\\d{1,2}))?)?");
 
     /** Says what is wrong in words of a form. */
     public Entry {
@@ -78,6 +83,23 @@ public record Entry(Form form, Optional<Problem> refused) {
     /** All that is wrong. */
     public List<Fault> faults() {
         return refused.map(Problem::faults).orElse(List.of());
+    }
+
+    /** Which hole a fault is of, and which reading of it, to be said before what is wrong; nothing where it is of none. */
+    public String place(Fault fault) {
+        Matcher of = HOLE.matcher(fault.pointer() == null ? "" : fault.pointer());
+        if (!of.lookingAt()) {
+            return "";
+        }
+        String called = typed("/cylinders/" + of.group("hole") + "/cylinder");
+        return "Hole " + (called.isEmpty() ? counted(of.group("hole")) : called)
+                + (of.group("depth") == null ? "" : ", depth " + counted(of.group("depth")))
+                + (of.group("axis") == null ? "" : ", axis " + counted(of.group("axis")))
+                + ": ";
+    }
+
+    private static String counted(String index) {
+        return Integer.toString(Integer.parseInt(index) + 1);
     }
 
     /** The field that a fault belongs to; absent where the form has none for it. */

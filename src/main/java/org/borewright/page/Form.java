@@ -37,8 +37,8 @@ public record Form(Map<String, String> fields) {
     private static final String TEXT = "text:";
     private static final List<String> KINDS = List.of(NUMBER, TRUTH, TEXT);
 
-    /** A number as JSON writes it; what is none is sent as it was typed, and refused at its place. */
-    private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9][0-9]{0,30})(\\.[0-9]{1,30})?");
+    /** A number as JSON writes it, or as a machinist does: .002. What is none is sent as it was typed, and refused at its place. */
+    private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9][0-9]{0,30}|(?=\\.))(\\.[0-9]{1,30})?");
 
     private static final Pattern DASH = Pattern.compile("[-–—]");
     private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]?");

@@ -4,6 +4,7 @@ import io.quarkus.qute.TemplateExtension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
+import org.borewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  */
 @TemplateExtension(namespace = "gauge")
 public final class Gauged {
-
-    private static final int DECIMALS_OF_A_MM = 3;
-    private static final int DECIMALS_OF_AN_INCH = 4;
 
     private Gauged() {}
 
@@ -48,25 +46,6 @@ public final class Gauged {
         return read(length, unit, RoundingMode.FLOOR).toPlainString();
     }
 
-    /** When a way will do, with the readings that decide it as the gauge that is to take them shows them. */
-    static String decided(String says, Map<String, Object> largestHole, String unit) {
-        String least = largestHole.containsKey("certainFrom")
-                ? said(says, "less than ", largestHole.get("certainFrom"), unit, RoundingMode.CEILING)
-                : says;
-        String certain = largestHole.containsKey("certainUpTo")
-                ? said(least, "more than ", largestHole.get("certainUpTo"), unit, RoundingMode.FLOOR)
-                : least;
-        return largestHole.containsKey("possibleUpTo")
-                ? said(certain, "up to ", largestHole.get("possibleUpTo"), unit, RoundingMode.FLOOR)
-                : certain;
-    }
-
-    private static String said(String says, String before, @Nullable Object length, String unit, RoundingMode rounded) {
-        return says.replace(
-                before + told(length).toPlainString(),
-                before + read(length, unit, rounded).toPlainString());
-    }
-
     /** What is aimed at without a window of its own, to the nearest step. */
     static String target(Object length, String unit) {
         return target(length, null, unit);
@@ -95,9 +74,8 @@ public final class Gauged {
         return told(length).setScale(decimals(unit), rounded);
     }
 
-    /** How many decimals a gauge is read to. */
-    public static int decimals(String unit) {
-        return unit.equals("in") ? DECIMALS_OF_AN_INCH : DECIMALS_OF_A_MM;
+    private static int decimals(String unit) {
+        return (unit.equals(LengthUnit.INCH.symbol()) ? LengthUnit.INCH : LengthUnit.MILLIMETRE).gaugeDecimals();
     }
 
     private static BigDecimal told(@Nullable Object length) {

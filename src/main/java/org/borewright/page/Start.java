@@ -14,7 +14,6 @@ import org.borewright.api.lookup.engine.EngineLookup;
 import org.borewright.api.lookup.engine.EnginesAnswer;
 import org.borewright.api.order.OrderResource;
 import org.borewright.api.order.answer.OrdersAnswer;
-import org.borewright.api.order.request.OrderQuery;
 import org.jspecify.annotations.Nullable;
 
 /** Where a day at the desk begins: the engines, and the orders there are. */
@@ -38,7 +37,7 @@ public class Start {
      *
      * @param words that were looked for
      * @param found the engines that answer them
-     * @param orders some of the orders
+     * @param orders the latest of the orders
      * @param example the engine that an example is shown of; absent where none is found
      */
     @CheckedTemplate(basePath = "page")
@@ -54,10 +53,7 @@ public class Start {
         String words = asked.getQueryParameters().getFirst("words");
         EnginesAnswer found = engines.found(asked);
         return Page.of(new StartPage(
-                words == null ? "" : words,
-                found,
-                orders.orders(OrderQuery.first(ORDERS_SHOWN)),
-                example(found.engines())));
+                words == null ? "" : words, found, orders.latest(ORDERS_SHOWN), example(found.engines())));
     }
 
     /** That of an engine of several holes tells most. */

@@ -55,23 +55,6 @@ class GaugedTest {
         assertThat(Gauged.least(length(limit), unit)).isEqualTo(shown);
     }
 
-    /** Whoever reads 72.029 is within 72.029522, and whoever reads 72.030 is not; a hole may be no smaller than told either. */
-    @Test
-    void theReadingThatDecidesIsReadOnTheSafeSide() {
-        Map<String, Object> largest = Map.of(
-                "certainFrom", length("72.000417"),
-                "certainUpTo", length("72.029522"),
-                "possibleUpTo", length("72.18"));
-
-        assertThat(Gauged.decided(
-                        "Rebore to +0.25 is certain if no hole reads less than 72.000417 or more than 72.029522 mm, possible up to 72.18 mm.",
-                        largest,
-                        "mm"))
-                .isEqualTo(
-                        "Rebore to +0.25 is certain if no hole reads less than 72.001 or more than 72.029 mm, possible up to 72.180 mm.");
-        assertThat(Gauged.decided("Sleeve is ruled out.", Map.of(), "mm")).isEqualTo("Sleeve is ruled out.");
-    }
-
     /** A choke of 0.0005 in reads as such, and not as 0.0006. */
     @ParameterizedTest(name = "{0} with {1} at the other end, {2}: {3}")
     @CsvSource({

@@ -79,6 +79,12 @@ public class OrderResource {
         return OrdersAnswer.of(OrderRow.sought(query.sought(), query.limit() + 1), query.limit());
     }
 
+    /** So many orders at the most, the latest first. */
+    @Transactional
+    public OrdersAnswer latest(int most) {
+        return OrdersAnswer.of(OrderRow.latest(most), most);
+    }
+
     /** One order, with its version as ETag. */
     @GET
     @Path("/{order}")

@@ -195,6 +195,13 @@ public class OrderRow extends PanacheEntityBase {
                 .list();
     }
 
+    /** So many orders at the most, the latest first. */
+    public static List<OrderRow> latest(int most) {
+        return OrderRow.<OrderRow>findAll(Sort.descending("number"))
+                .page(0, most)
+                .list();
+    }
+
     /** The numbers of the orders whose parts are put aside no longer than this. */
     public static List<Long> runOut(Instant now) {
         return getEntityManager()

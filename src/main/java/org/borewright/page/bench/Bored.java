@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.borewright.measure.LengthUnit;
 import org.borewright.page.Form;
-import org.borewright.page.Gauged;
 import org.borewright.page.bench.paper.Answer;
 import org.borewright.page.bench.paper.Folder;
 
@@ -39,7 +38,7 @@ final class Bored {
 
     private static String in(LengthUnit unit, String nanometres) {
         return new BigDecimal(nanometres)
-                .divide(BigDecimal.valueOf(unit.nanometres()), Gauged.decimals(unit.symbol()), RoundingMode.HALF_EVEN)
+                .divide(BigDecimal.valueOf(unit.nanometres()), unit.gaugeDecimals(), RoundingMode.HALF_EVEN)
                 .toPlainString();
     }
 }

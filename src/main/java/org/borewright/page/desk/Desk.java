@@ -71,6 +71,14 @@ public class Desk {
         return asked(Question.example(engines.known(code)), Entry.of(Form.empty()));
     }
 
+    /** The form with more or less known, as it was filled in so far. */
+    @POST
+    @Path("known/{known}")
+    @Consumes(Form.MEDIA_TYPE)
+    public Response of(@PathParam("engine") String code, @PathParam("known") String known, String sent) {
+        return shown(question(code, Form.read(sent)).of(Known.of(known)), null, Entry.of(Form.empty()));
+    }
+
     /** The answer to a form, below the form. */
     @POST
     @Consumes(Form.MEDIA_TYPE)

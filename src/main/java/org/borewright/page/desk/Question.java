@@ -82,17 +82,11 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
         }
     }
 
-    /** A form to begin with: in the unit that the engine steps in, worn, at the temperature gauges are made for. */
+    /** A form to begin with: in the unit that the engine steps in, worn, and at a temperature that nobody told yet. */
     static Question begun(EngineAnswer engine, Known known) {
         Form form = Form.empty().with("/unit", known.isOfHoles() ? engine.steps() : "");
         return new Question(
-                engine,
-                known,
-                Entry.of(
-                        known.isOfHoles()
-                                ? form.with("/condition", Condition.WORN.label())
-                                        .with("number:/temperature", "20")
-                                : form));
+                engine, known, Entry.of(known.isOfHoles() ? form.with("/condition", Condition.WORN.label()) : form));
     }
 
     /** A form filled in, in millimetres, of an engine that ran long. */
@@ -102,7 +96,8 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
                 .form()
                 .with("/unit", LengthUnit.MILLIMETRE.symbol())
                 .with("/presentSize/size", engine.sizes().get(0).size())
-                .with("/presentSize/knownFrom", "record");
+                .with("/presentSize/knownFrom", "record")
+                .with("number:/temperature", "20");
         for (Hole hole : begun.holes()) {
             Length worn = Length.ofNanometres(engine.bore().nominal().nm())
                     .plus(WEAR_OF_EXAMPLE.get(hole.index() % WEAR_OF_EXAMPLE.size()));
@@ -110,6 +105,18 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
                     hole.diameter(), ShownLength.of(worn, LengthUnit.MILLIMETRE).toString());
         }
         return new Question(engine, Known.BORES, Entry.of(form));
+    }
+
+    /** The same engine with more or less known of its holes: what was typed stays, but a stamp is no reading and its unit is its own. */
+    Question of(Known other) {
+        Question begun = begun(engine, other);
+        Form form = begun.entry.form();
+        for (Map.Entry<String, String> field : entry.form().fields().entrySet()) {
+            if (known.isOfHoles() == other.isOfHoles() && !field.getKey().equals("known")) {
+                form = form.with(field.getKey(), field.getValue());
+            }
+        }
+        return new Question(engine, other, Entry.of(form));
     }
 
     /**
@@ -188,6 +195,14 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
         units.put("mm", "millimetres");
         units.put("in", "inches");
         return units;
+    }
+
+    /** The scales of a temperature to choose among. */
+    public Map<String, String> scales() {
+        Map<String, String> scales = new LinkedHashMap<>();
+        scales.put("C", "°C");
+        scales.put("F", "°F");
+        return scales;
     }
 
     /** The sizes to choose among. */

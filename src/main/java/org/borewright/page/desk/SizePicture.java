@@ -46,11 +46,12 @@ public record SizePicture(int width, int height, List<Station> stations, List<Ba
      * @param y where its bar lies
      * @param cylinder its name
      * @param from the left end: the clean-up at best
-     * @param to the right end: at worst, or the edge where the worst is not known
+     * @param to the right end: at worst, or the edge of the picture
      * @param width from end to end
+     * @param open whether the worst is not known, so that nothing ends there
      * @param says what the bar is, in words
      */
-    public record Bar(int y, String cylinder, String from, String to, String width, String says) {}
+    public record Bar(int y, String cylinder, String from, String to, String width, boolean open, String says) {}
 
     /** What lies between two diameters, laid over the width. */
     private record Scale(long least, long greatest) {
@@ -115,10 +116,10 @@ public record SizePicture(int width, int height, List<Station> stations, List<Ba
     private static Bar bar(Map<String, Object> hole, int y, Scale scale) {
         double from = scale.x(nm(hole, "cleanUp", "best").orElseThrow());
         OptionalLong worst = nm(hole, "cleanUp", "worst");
-        double to = worst.isPresent() ? scale.x(worst.getAsLong()) : RIGHT;
+        double to = worst.isPresent() ? scale.x(worst.getAsLong()) : WIDTH;
         String says = String.format(
                 Locale.ROOT,
-                "Cylinder %s cleans up at %s with the wear shared evenly, %s",
+                "Hole %s cleans up at %s with the wear shared evenly, %s",
                 hole.get("cylinder"),
                 at(hole, "cleanUp", "best", "value"),
                 worst.isPresent()
@@ -130,7 +131,13 @@ public record SizePicture(int width, int height, List<Station> stations, List<Ba
                 coordinate(from),
                 coordinate(to),
                 coordinate(Math.max(to - from, 1)),
+                worst.isEmpty(),
                 says);
+    }
+
+    /** Whether it is not known of some hole what it takes at worst. */
+    public boolean open() {
+        return bars.stream().anyMatch(Bar::open);
     }
 
     private static String coordinate(double x) {

@@ -3,14 +3,17 @@ package org.borewright.page.order;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -98,6 +101,13 @@ public class Orders {
         OrdersAnswer found = orders.orders(asked);
         Listing listing = Listing.of(asked, found);
         return Page.of(new OrdersPage(Entry.of(listing.form()), found, Listing.states(), listing.further()));
+    }
+
+    /** The page of the order whose number was typed. */
+    @GET
+    @Path("/number")
+    public Response byNumber(@QueryParam("number") @DefaultValue("") String number) {
+        return Page.seeOther("/orders/" + URLEncoder.encode(number.strip(), StandardCharsets.UTF_8));
     }
 
     /** How an order stands. */

@@ -29,8 +29,8 @@ final class EstimateSentence {
         return "The stamp " + stamp.text() + " is read as " + stamp.size() + " (" + stamp.readAs()
                 + "). This is an estimate: what the holes read decides."
                 + estimate.skim()
-                        .map(skim ->
-                                " The deck is not proven flat, so a skim of " + shown(skim, unit) + " is reckoned in.")
+                        .map(skim -> " The deck is not proven flat, so a skim of " + ShownLength.of(skim, unit) + " "
+                                + unit.symbol() + " is reckoned in.")
                         .orElse("")
                 + (priced.isEmpty() ? "" : " " + priced(priced.get(0), on))
                 + (priced.size() < 2 ? "" : " " + priced(priced.get(priced.size() - 1), on))
@@ -79,7 +79,7 @@ final class EstimateSentence {
         return "New rings alone will do if "
                 + branch.largestHole()
                         .flatMap(LargestHole::certainUpTo)
-                        .map(most -> "no hole reads more than " + shown(most, unit) + " and ")
+                        .map(most -> "no hole reads more than " + upTo(most, unit) + " and ")
                         .orElse("")
                 + "all conditions of rings only are met"
                 + branch.job()
@@ -98,12 +98,12 @@ final class EstimateSentence {
         Optional<String> certain = branch.largestHole()
                 .flatMap(LargestHole::certainUpTo)
                 .map(most -> "certain if no hole reads "
-                        + from.map(least -> "less than " + ShownLength.of(least, unit, Flattery.LOWER_LIMIT) + " or ")
+                        + from.map(least -> "less than " + asRead(least, unit, Flattery.LOWER_LIMIT) + " or ")
                                 .orElse("")
-                        + "more than " + shown(most, unit));
+                        + "more than " + upTo(most, unit));
         Optional<String> possible = branch.largestHole()
                 .flatMap(LargestHole::possibleUpTo)
-                .map(most -> "possible up to " + shown(most, unit));
+                .map(most -> "possible up to " + upTo(most, unit));
         String when = certain.map(
                         sure -> sure + possible.map(might -> ", " + might).orElse(""))
                 .or(() -> possible)
@@ -116,7 +116,14 @@ final class EstimateSentence {
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
-    private static String shown(Length most, LengthUnit unit) {
-        return ShownLength.of(most, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
+    /** To the last step that a gauge is read to, and no nearer to the limit than it is. */
+    private static String asRead(Length limit, LengthUnit unit, Flattery kind) {
+        return limit.to(unit, kind.rounding())
+                .setScale(unit.gaugeDecimals(), kind.rounding())
+                .toPlainString();
+    }
+
+    private static String upTo(Length most, LengthUnit unit) {
+        return asRead(most, unit, Flattery.UPPER_LIMIT) + " " + unit.symbol();
     }
 }

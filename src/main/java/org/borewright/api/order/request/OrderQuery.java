@@ -19,13 +19,6 @@ import org.borewright.order.store.OrderRow;
  */
 public record OrderQuery(OrderRow.Sought sought, int limit) {
 
-    /** The first of all orders. */
-    public static OrderQuery first(int limit) {
-        Optional<LocalDate> anyDay = Optional.empty();
-        Optional<String> any = Optional.empty();
-        return new OrderQuery(new OrderRow.Sought(Optional.empty(), any, any, any, anyDay, anyDay, 0), limit);
-    }
-
     /** Reads it. @throws ProblemException if a parameter cannot be used */
     public static OrderQuery read(Parameters parameters) {
         Optional<State> state = state(parameters);
