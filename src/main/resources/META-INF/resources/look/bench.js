@@ -4,17 +4,25 @@ const sheet = document.querySelector("form[data-sheet]");
 if (sheet) {
   const readings = [...sheet.querySelectorAll("[data-next]")];
   const end = sheet.querySelector("[data-end]");
+  let unsent = sheet.querySelector(".refused") !== null;
   const places = new Map(readings.flatMap((field) => {
     const place = /\/cylinders\/(\d+)\/grid\/readings\/(\d+)\/(\d+)$/.exec(field.name);
     return place ? [[field, { hole: place[1], row: Number(place[2]), axis: place[3] }]] : [];
   }));
   const fields = () => [...sheet.querySelectorAll("input:not([type=hidden]), select, summary, button")].filter((field) => field.offsetParent);
+  const last = readings[readings.length - 1];
+  // What is left to fill in after the last reading: the deck, and who signs.
+  const rest = () => fields().filter((field) => field.matches("input, select") && !field.closest(".hole") && last?.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING);
   const go = (field) => { field.focus(); if (field.select) field.select(); };
   const next = (field, step) => {
-    if (field.dataset.next !== undefined) {
-      const to = readings[readings.indexOf(field) + step];
-      if (to || step > 0) return to || end;
-    }
+    const to = field.dataset.next !== undefined && readings[readings.indexOf(field) + step];
+    if (to) return to;
+    const left = rest();
+    const at = left.indexOf(field);
+    if (step < 0 && (at >= 0 || field === end)) return left[at < 0 ? left.length - 1 : at - 1] || last;
+    // No sheet goes without the name that it needs, however often Enter is pressed.
+    if (field.required && !field.value.trim()) return field;
+    if (field === last || at >= 0) return left.slice(at + 1).find((one) => !one.value.trim()) || end;
     const all = fields();
     return all[all.indexOf(field) + step] || field;
   };
@@ -27,13 +35,13 @@ if (sheet) {
       sheet.requestSubmit(end);
     } else if (moves && event.shiftKey && field === end) {
       event.preventDefault();
-      go(readings[readings.length - 1]);
+      go(next(field, -1));
     } else if (moves && field.matches("input, select")) {
       event.preventDefault();
       go(next(field, event.shiftKey ? -1 : 1));
     } else if (event.key === "Escape" && field.dataset.was !== undefined) {
       field.value = field.dataset.was;
-      field.dispatchEvent(new Event("input", { bubbles: true }));
+      drawAll();
       field.select();
     }
   });
@@ -136,8 +144,11 @@ if (sheet) {
   };
   sheet.addEventListener("input", (event) => {
     const field = event.target;
+    unsent = unsent || field.dataset.next !== undefined;
     drawAll();
     if (/^[-–—]$/.test(field.value) && places.has(field)) go(next(field, 1));
   });
   sheet.addEventListener("change", drawAll);
+  sheet.addEventListener("submit", () => { unsent = false; });
+  window.addEventListener("beforeunload", (event) => { if (unsent) event.preventDefault(); });
 }

@@ -24,6 +24,9 @@ class BenchPagesInABrowserTest {
     /** Of the hone-to of a card, in pixels, so that it is read at an arm's length. */
     private static final double LEAST_FIGURE = 32;
 
+    /** Of the window and the ring gaps, two figures to a place. */
+    private static final double LEAST_LIMIT = 28;
+
     private static final int A4_LESS_MARGINS = (int) (186 / 25.4 * 96);
 
     @TestHTTPResource("/")
@@ -45,10 +48,11 @@ class BenchPagesInABrowserTest {
                 List<Locator> large = page.locator("td.large").all();
                 assertThat(large)
                         .hasSize(3)
-                        .allSatisfy(figure -> assertThat(Double.parseDouble(
-                                        ((String) figure.evaluate("it => getComputedStyle(it).fontSize"))
-                                                .replace("px", "")))
-                                .isGreaterThanOrEqualTo(LEAST_FIGURE));
+                        .allSatisfy(figure -> assertThat(pixels(figure)).isGreaterThanOrEqualTo(LEAST_FIGURE));
+                assertThat(page.locator(".middle").all())
+                        .as("the window, and each ring gap")
+                        .hasSizeGreaterThan(2)
+                        .allSatisfy(figure -> assertThat(pixels(figure)).isGreaterThanOrEqualTo(LEAST_LIMIT));
                 print(page, "card-print");
                 assertThat(page.locator("header nav")).isHidden();
                 assertThat(page.locator(".scan svg")).isVisible();
@@ -61,6 +65,10 @@ class BenchPagesInABrowserTest {
                             .isEmpty());
             chromium.at("/orders/" + quoted.number() + "/card", page -> Chromium.isForEverybody(page, "card-planned"));
         }
+    }
+
+    private static double pixels(Locator figure) {
+        return Double.parseDouble(((String) figure.evaluate("it => getComputedStyle(it).fontSize")).replace("px", ""));
     }
 
     /** As it comes out of a printer; A4 is narrower than Letter, and less its margins 186 mm are left of it. */

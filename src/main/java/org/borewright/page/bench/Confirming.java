@@ -20,6 +20,7 @@ import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.order.answer.PaperAnswer;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.kit.bench.Readiness;
 import org.borewright.order.OrderHold;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
@@ -79,6 +80,7 @@ public class Confirming {
      * @param pairing drawn; absent before anything was asked
      * @param plan the answer of the bench; absent before anything was asked
      * @param besides what else of the order stands in the way
+     * @param ready whether nothing is left but to confirm
      */
     @CheckedTemplate(basePath = "page")
     record ConfirmPage(
@@ -93,7 +95,8 @@ public class Confirming {
             @Nullable String toCome,
             @Nullable Pairing pairing,
             @Nullable Object plan,
-            List<OrderHold> besides)
+            List<OrderHold> besides,
+            boolean ready)
             implements TemplateInstance {}
 
     /**
@@ -105,6 +108,11 @@ public class Confirming {
     private record Planned(@Nullable Answer answer, List<OrderHold> besides) {
 
         private static final Planned NOTHING = new Planned(null, List.of());
+
+        /** Whether the pistons are all there and nothing else stands in the way. */
+        boolean isReady() {
+            return answer != null && answer.says("readiness", Readiness.READY.label()) && besides.isEmpty();
+        }
     }
 
     /** A sheet for the pistons that were sold; for new rings alone a sheet for the holes. */
@@ -196,6 +204,7 @@ public class Confirming {
                                 .orElse(null),
                         planned.answer() == null ? null : Pairing.of(planned.answer()),
                         planned.answer() == null ? null : planned.answer().told(),
-                        planned.besides()));
+                        planned.besides(),
+                        planned.isReady()));
     }
 }

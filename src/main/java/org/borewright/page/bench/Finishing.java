@@ -18,6 +18,7 @@ import org.borewright.api.lookup.gauge.GaugesAnswer;
 import org.borewright.api.order.OrderMoves;
 import org.borewright.api.order.answer.OrderAnswer;
 import org.borewright.api.problem.ProblemException;
+import org.borewright.kit.bench.finish.Judgement;
 import org.borewright.page.Entry;
 import org.borewright.page.Form;
 import org.borewright.page.Page;
@@ -72,6 +73,7 @@ public class Finishing {
      * @param profiles of the holes, against their windows
      * @param open whether the order can be judged
      * @param judged the answer; absent before anything was asked
+     * @param passes whether it says that all is proven, so that nothing is left but to sign
      */
     @CheckedTemplate(basePath = "page")
     record FinishPage(
@@ -87,7 +89,8 @@ public class Finishing {
             Map<String, String> queried,
             List<Profile> profiles,
             boolean open,
-            @Nullable Object judged)
+            @Nullable Object judged,
+            boolean passes)
             implements TemplateInstance {}
 
     /** A sheet for the holes with their pistons as paired; after a judgement with what it said. */
@@ -168,6 +171,8 @@ public class Finishing {
                                         .map(cylinder -> SizeLine.ofWindow(honed.planned(cylinder)))
                                         .toList()),
                         folder.may("finish") && honed.isPlanned(),
-                        judged.map(Answer::told).orElse(null)));
+                        judged.map(Answer::told).orElse(null),
+                        judged.filter(told -> told.says("judgement", Judgement.PASS.label()))
+                                .isPresent()));
     }
 }

@@ -35,6 +35,10 @@ public class OrderSurvey {
     private static final List<String> MEASURED =
             List.of("/readings/", "/diameter", "/findings/", "/wallReach/", "/readingsChecked");
 
+    /** What a reading is told with, and is as old as that: a block comes warm from the bar. */
+    private static final List<String> WHEN_READ =
+            List.of("number:/temperature", "number:/pistonTemperature", "number:/gauge/ring/temperature");
+
     private static final String LAST_FINISH = "/lastFinish";
 
     private final Folders folders;
@@ -103,7 +107,7 @@ public class OrderSurvey {
     }
 
     /**
-     * Holes that are no longer as they were: how they were measured stays; once a bar may have been in them no finish of before does, and
+     * Holes that are no longer as they were: what they were measured with stays, and not how warm all was; once a bar may have been in them no finish of before does, and
      * what was signed is the size they have.
      */
     private static Form begun(Form former, Folder folder, Occasion occasion) {
@@ -119,7 +123,8 @@ public class OrderSurvey {
     }
 
     private static boolean isMeasured(String name) {
-        return name.contains("/cylinders/") && MEASURED.stream().anyMatch(name::contains);
+        return WHEN_READ.contains(name)
+                || (name.contains("/cylinders/") && MEASURED.stream().anyMatch(name::contains));
     }
 
     private static SurveySheets.Task task(Folder folder, Occasion occasion) {

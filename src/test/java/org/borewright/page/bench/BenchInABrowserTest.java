@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -16,6 +17,8 @@ import io.restassured.http.ContentType;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
@@ -65,13 +68,16 @@ class BenchInABrowserTest {
         for (String[] hole : WORN) {
             typist.enters(hole);
         }
-        typist.at("number:/deckFlatness").types("0.01");
-        typist.at("number:/skimmedBefore").types("0");
         List<String> drawn = points(page);
         assertThat(drawn).hasSize(8).noneMatch(String::isEmpty);
-        typist.at("by").types("Ada");
+        typist.isAt("number:/deckFlatness").enters("0.01");
+        typist.isAt("number:/deckSkim").enters("");
+        typist.isAt("number:/skimmedBefore").enters("0");
+        page.keyboard().press("Enter");
+        page.keyboard().press("Enter");
+        typist.isAt("by").enters("Ada");
         Chromium.isForEverybody(page, "bench-survey-typed");
-        typist.sends();
+        Chromium.leaves(page, "Enter");
 
         assertThat(page.locator("#it-says")).isVisible();
         assertThat(points(page)).as("the server draws what the script drew").isEqualTo(drawn);
@@ -91,6 +97,24 @@ class BenchInABrowserTest {
                             .at("worst")));
         }
         Chromium.isForEverybody(page, "bench-survey-kept");
+        printsWithItsReadings(page, "bench-survey-print");
+    }
+
+    /** On paper stands what was read and how it is drawn; buttons and hints are for the screen, and so is what nobody filled in. */
+    private static void printsWithItsReadings(Page page, String name) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        page.setViewportSize(703, 1000);
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(Path.of("target", "screens", name + ".png"))
+                .setFullPage(true));
+        assertThat(page.locator(id("number:/cylinders/3/grid/readings/2/1"))).isVisible();
+        assertThat(page.locator("form .profile svg").nth(3)).isVisible();
+        assertThat(page.locator("form button:visible, form .note:visible, form #keys:visible"))
+                .hasCount(0);
+        assertThat(page.locator("form details:not([open]):visible")).hasCount(0);
+        assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
+                .isTrue();
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
     }
 
     private static void confirms(Page page, long order, String size) {
@@ -100,10 +124,12 @@ class BenchInABrowserTest {
         for (int piston = 0; piston < diameters.length; piston++) {
             typist.at("number:/pistons/" + piston + "/diameter").enters(diameters[piston], "319." + piston);
         }
-        typist.at("/pistonGauge/name").types("MIC-1");
-        typist.at("number:/pistonTemperature").types("20");
+        typist.isAt("/pistonGauge/name").enters("MIC-1");
+        typist.isAt("number:/pistonTemperature").types("20");
+        assertThat(page.locator("button:not(.quiet):visible")).hasText(new String[] {"Pair them"});
         typist.sends();
         assertThat(page.locator(".pairing .join")).hasCount(4);
+        assertThat(page.locator("button:not(.quiet):visible")).hasText(new String[] {"Confirm"});
         Chromium.isForEverybody(page, "bench-paired");
         typist.at("by").types("Ada");
         typist.presses("Confirm");
@@ -159,13 +185,15 @@ class BenchInABrowserTest {
                     .toPlainString();
             typist.enters(honed, honed, honed, honed, honed, honed);
         }
-        typist.back();
-        typist.enters("77.760");
+        typist.isAt("by").back();
+        typist.isAt("number:/cylinders/3/grid/readings/2/1").enters("77.760");
         typist.sends();
         assertThat(page.locator(".judged")).hasText(new String[] {"✓ pass", "✓ pass", "✓ pass", "✗ hold"});
         assertThat(page.locator(".told .hole").nth(3).locator(".checks .bad").first())
                 .containsText("out");
+        assertThat(page.locator("form > .act button:not(.quiet)")).hasText(new String[] {"Judge"});
         Chromium.isForEverybody(page, "bench-judged-hold");
+        printsWithItsReadings(page, "bench-judged-print");
 
         String last = "number:/cylinders/3/grid/readings/2/1";
         typist.at(last).types(page.inputValue("[id='number:/cylinders/3/grid/readings/2/0']"));
@@ -204,6 +232,47 @@ class BenchInABrowserTest {
                 assertThat(page.locator(id(second + "~"))).containsText("Perhaps 77.29");
                 assertThat(page.locator(id(first))).hasValue("-");
                 Chromium.isForEverybody(page, "bench-slip");
+            });
+        }
+    }
+
+    /** Whoever takes back what was typed over a dash stays there. */
+    @Test
+    void aDashThatIsTakenBackLeavesTheCellWhereItIs() {
+        try (Chromium chromium = Chromium.open(service.getPort())) {
+            chromium.at("/bench/survey?engine=OSTRAVEL-4", page -> {
+                Typist typist = new Typist(page);
+                String first = "number:/cylinders/0/grid/readings/0/0";
+                typist.at(first).types("-");
+                typist.back();
+                typist.isAt(first).types("77.2");
+                page.keyboard().press("Escape");
+                assertThat(page.locator(id(first))).hasValue("-");
+                typist.isAt(first);
+            });
+        }
+    }
+
+    /** A link pressed by mistake costs a whole block of readings; what was sent is lost by nothing. */
+    @Test
+    void theBrowserAsksBeforeReadingsThatWereNotSentAreLost() {
+        try (Chromium chromium = Chromium.open(service.getPort())) {
+            chromium.at("/bench/survey?engine=OSTRAVEL-4", page -> {
+                List<String> asked = new ArrayList<>();
+                page.onDialog(dialog -> {
+                    asked.add(dialog.type());
+                    dialog.accept();
+                });
+                Typist typist = new Typist(page);
+                typist.at("number:/temperature").types("20");
+                page.reload();
+                assertThat(asked).as("no reading is typed").isEmpty();
+                typist.at("number:/cylinders/0/grid/readings/0/0").types("77.295");
+                page.reload();
+                assertThat(asked).containsExactly("beforeunload");
+                typist.at("number:/cylinders/0/grid/readings/0/0").types("77.295");
+                typist.sends();
+                assertThat(asked).as("it is sent").hasSize(1);
             });
         }
     }
@@ -276,15 +345,28 @@ class BenchInABrowserTest {
             this.page = page;
         }
 
-        /** Goes on by Tab until a field is reached, over the end of the page where it must. */
+        /** Goes on by Tab until a field is reached; nobody goes over the end of the page for it. */
         Typist at(String field) {
-            for (int i = 0; i < FIELDS; i++) {
+            int from = place();
+            for (int i = 0; i < FIELDS && place() >= from; i++) {
                 if (field.equals(page.evaluate("document.activeElement.id"))) {
                     return this;
                 }
+                from = place();
                 page.keyboard().press("Tab");
             }
             throw new AssertionError(field + " is not reached by Tab");
+        }
+
+        /** Where on the page the keyboard is. */
+        private int place() {
+            return (Integer) page.evaluate("[...document.querySelectorAll('*')].indexOf(document.activeElement)");
+        }
+
+        /** Where Enter led to. */
+        Typist isAt(String field) {
+            assertThat(page.locator(id(field))).isFocused();
+            return this;
         }
 
         void types(String text) {

@@ -19,6 +19,8 @@ import org.borewright.page.Form;
 import org.borewright.scenario.Orders;
 import org.borewright.scenario.OwnShop;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The pages of the bench over HTTP, as they are without script. */
 @QuarkusTest
@@ -46,7 +48,9 @@ class BenchPagesTest {
                 .statusCode(200)
                 .extract()
                 .path("says");
-        assertThat(page).contains(says, ">53.720<");
+        assertThat(page)
+                .contains(says, ">53.720<")
+                .contains("it takes more than the largest reading to clean up, for wear may lie to one side");
     }
 
     @Test
@@ -297,9 +301,12 @@ class BenchPagesTest {
                         .extract()
                         .asString())
                 .contains(
-                        "class=\"says hold\">Hold: the order has more to settle before the first cut.",
-                        "weighed before anything is bored: piston A.",
-                        "Weigh every piston of the set, and type its mass.");
+                        "class=\"says hold\">Hold: The owner's own pistons are weighed before anything is bored: piston A."
+                                        .replace("'", "&#39;")
+                                + " Weigh every piston of the set, and type its mass.",
+                        "value=\"confirm\" class=\"quiet\">Confirm<",
+                        "value=\"pair\" data-end>Pair them<")
+                .doesNotContain("class=\"says good\"", "Ready:");
         pistons.put("number:/pistons/0/mass", "148.9");
         pistons.put("/gauge/name", "BG-1");
         pistons.put("number:/pistonTemperature", "20");
@@ -308,8 +315,11 @@ class BenchPagesTest {
                         .statusCode(200)
                         .extract()
                         .asString())
-                .contains("class=\"says good\"")
-                .doesNotContain("more to settle");
+                .contains(
+                        "class=\"says good\"",
+                        "value=\"confirm\">Confirm<",
+                        "value=\"pair\" data-end class=\"quiet\">Pair them<")
+                .doesNotContain("Hold:");
     }
 
     @Test
@@ -461,7 +471,10 @@ class BenchPagesTest {
                 .doesNotContain("Go on to the quote");
 
         Map<String, String> form = filledIn("/orders/" + order + "/did-not-clean-up");
-        assertThat(form).containsEntry("number:/cylinders/0/diameter", "").containsEntry("number:/temperature", "20");
+        assertThat(form).containsEntry("number:/cylinders/0/diameter", "");
+        assertThat(form)
+                .as("a block is warm from the bar, and not as warm as it was surveyed")
+                .containsEntry("number:/temperature", "");
         form.put("number:/cylinders/0/diameter", "53.900");
         form.put("by", "Ada");
         posted("/orders/" + order + "/did-not-clean-up", form).then().statusCode(303);
@@ -540,6 +553,31 @@ class BenchPagesTest {
         order.does("accept", "{\"quote\":1}").statusCode(200);
         order.does("confirm", pistons).statusCode(200);
         return order.number();
+    }
+
+    /** 68 taken for degrees Celsius moves a hole by hundredths of a mm: whoever reads a thermometer sees the scale that the survey was in. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"C, °C, 20", "F, °F, 68"})
+    void theScaleStandsBesideEveryTemperatureThatIsAskedFor(String scale, String shown, String warm) {
+        String in = "\"temperatureUnit\":\"" + scale + "\",";
+        Orders order = Orders.opened("rebuild", "SH-" + ++tags);
+        order.does("survey", said(Orders.SINGLE_WORN, in, warm)).statusCode(200);
+        order.does("quotes", "{}").statusCode(201);
+        List.of("NH-H131-CB050", "HV131-SE", "HV131-GK")
+                .forEach(part -> Orders.arrive(part, 3).statusCode(200));
+        order.does("accept", "{\"quote\":1}").statusCode(200);
+        assertThat(seen("/orders/" + order.number() + "/confirm").asString())
+                .contains(
+                        "Temperature of the pistons <span class=\"unit\">" + shown + "</span>",
+                        "Temperature of the block then <span class=\"unit\">" + shown + "</span>");
+        order.does("confirm", said(Orders.PISTON_IN_HAND, in, warm)).statusCode(200);
+        assertThat(seen("/orders/" + order.number() + "/finish").asString())
+                .contains("Temperature of the block <span class=\"unit\">" + shown + "</span>");
+    }
+
+    /** A body in another scale. */
+    private static String said(String body, String scale, String warm) {
+        return body.replaceFirst("\"unit\"", scale + "\"unit\"").replaceAll("emperature\":20", "emperature\":" + warm);
     }
 
     /** Whoever opens the page too early is told what is awaited, and not that no such order is ever confirmed. */
@@ -636,10 +674,12 @@ class BenchPagesTest {
                 .contains("Hold: A ring must be filed for its hole", "<b>file to 0.204 to 0.")
                 .contains("Try each ring square at the narrowest place of its hole")
                 .contains("then say that it is done")
+                .contains("value=\"judge\" data-end>Judge<", "value=\"sign\" class=\"quiet\">Judge and sign<")
                 .doesNotContain("(ringsFiled)", "fileTo");
         form.put("truth:/ringsFiled", "true");
         assertThat(posted(path, form).then().statusCode(200).extract().asString())
-                .contains("Pass: every hole is proven good");
+                .contains("Pass: every hole is proven good")
+                .contains("value=\"judge\" data-end class=\"quiet\">Judge<", "value=\"sign\">Judge and sign<");
         form.put("then", "sign");
         form.put("by", "Ada");
         posted(path, form).then().statusCode(303);

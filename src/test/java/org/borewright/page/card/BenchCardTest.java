@@ -86,6 +86,10 @@ class BenchCardTest {
         assertThat(owed).hasSizeGreaterThan(35);
 
         assertThat(page(order)).contains(owed).doesNotContain("Planned size");
+        assertThat(seen(order, "card").asString())
+                .as("what is to mind has an order")
+                .containsPattern("To mind, in order</h2>\\s*<ol><li>"
+                        + Pattern.quote(told.at("/steps/0").asText()));
         PdfText paper = PdfText.of(paper(order, ""));
         assertThat(paper.whole()).contains(owed);
         assertThat(paper.outside()).isEmpty();

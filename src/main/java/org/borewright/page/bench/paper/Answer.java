@@ -41,6 +41,11 @@ public record Answer(@Nullable Object told) {
         return told instanceof List<?> list ? list.stream().map(Answer::new).toList() : List.of();
     }
 
+    /** Whether a member is exactly this word. */
+    public boolean says(String name, String word) {
+        return at(name).text().filter(word::equals).isPresent();
+    }
+
     /** The very text of a figure or a word; empty where there is none. */
     public Optional<String> text() {
         return told instanceof String text ? Optional.of(text) : Optional.empty();

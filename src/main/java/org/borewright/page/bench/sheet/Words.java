@@ -60,6 +60,11 @@ public final class Words {
         return told(List.of("C", "F"), word -> "°" + word);
     }
 
+    /** The scale that a temperature is read on; of what says nothing that of the API. */
+    static String scale(String word) {
+        return "F".equals(word) ? "°F" : "°C";
+    }
+
     static Map<String, String> sizes(EngineAnswer engine) {
         return notTold(
                 told(engine.sizes().stream().map(EngineAnswer.SizeAnswer::size).toList(), label -> label));
