@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.hole.Hole;
@@ -107,7 +108,8 @@ final class WornRuling {
         add(
                 holds,
                 Hold.Reason.WALL_NOT_PROBED,
-                unnamed.and(this::wouldBeBored).and(hole -> !hole.isProbed() && !clearsAtWorst(hole)));
+                unnamed.and(this::wouldBeBored)
+                        .and(hole -> !hole.isProbed() && !clearsAtWorst(hole) && mayBeProvenByProbe(hole)));
         SizeRow.smallestPossible(table)
                 .flatMap(row -> Hold.onClearances(row.running(holes)))
                 .ifPresent(holds::add);
@@ -124,11 +126,20 @@ final class WornRuling {
 
     /** At a size that it is not certain for: then not the wall but the gauge keeps it from being certain there. */
     private boolean clearsAtWorst(Hole hole) {
+        return possible(hole).anyMatch(fate -> sizes.clearsAtWorst(hole, fate));
+    }
+
+    /** Where the diameter alone comes too near the bar no probe proves it, but first a better gauge. */
+    private boolean mayBeProvenByProbe(Hole hole) {
+        return possible(hole).findAny().isEmpty()
+                || possible(hole).anyMatch(fate -> sizes.mayBeProvenByProbe(hole, fate));
+    }
+
+    private Stream<HoleAtSize> possible(Hole hole) {
         return table.stream()
                 .filter(SizeRow::mightServe)
                 .flatMap(row -> fate(row, hole).stream())
-                .filter(fate -> fate.certainty() == Certainty.POSSIBLE)
-                .anyMatch(fate -> sizes.clearsAtWorst(hole, fate));
+                .filter(fate -> fate.certainty() == Certainty.POSSIBLE);
     }
 
     private void add(List<Hold> holds, Hold.Reason reason, Predicate<Hole> concerned) {

@@ -68,7 +68,7 @@ if (sheet) {
     if (text) element.textContent = text;
     return element;
   };
-  const figure = (field) => (/^[0-9]{1,6}(\.[0-9]{1,9})?$/.test(field.value.trim()) ? Number(field.value) : null);
+  const figure = (field) => (/^([0-9]{1,6}|(?=\.))(\.[0-9]{1,9})?$/.test(field.value.trim()) ? Number(field.value) : null);
   const pictures = [...sheet.querySelectorAll("svg[data-profile]")].map((picture) => ({
     picture,
     drawn: picture.querySelector("[data-drawn]"),

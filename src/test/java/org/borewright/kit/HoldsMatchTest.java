@@ -36,6 +36,9 @@ class HoldsMatchTest {
         // all wear on one wall, 70.942 at +1.00, clears the bar's 70.950, but not for certain
         "standard, 70.451, 70.020, READING_TOO_CLOSE, 1",
         "standard, 70.455, 70.020, WALL_NOT_PROBED, 1",
+        // 2U below the bar of +1.00: nearer no probe of two walls proves it, and a better gauge comes first
+        "standard, 70.939, 70.020, WALL_NOT_PROBED, 1",
+        "standard, 70.940, 70.020, READING_TOO_CLOSE, 1",
         // +0.50 bears all wear on one wall, and of the other hole nothing is known: at +0.25 no gauge decides
         "standard, -, 70.120, WALL_NOT_PROBED, 2",
         "standard, -, 70.050, NOT_MEASURED, 1",

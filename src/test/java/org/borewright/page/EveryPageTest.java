@@ -301,6 +301,76 @@ class EveryPageTest {
     }
 
     @Test
+    void whatIsTypedStaysWhenMoreIsKnown() {
+        String typed =
+                "known=bores&/unit=in&/condition=worn&number:/deckFlatness=.002&number:/cylinders/0/diameter=3.045";
+        String survey = filled("/desk/OSTRAVEL-4/known/survey", typed).asString();
+
+        assertThat(survey)
+                .contains(
+                        "<span aria-current=\"true\">A full survey</span>",
+                        "name=\"number:/deckFlatness\" type=\"text\" value=\".002\"",
+                        "<option value=\"in\" selected>");
+        assertThat(filled("/desk/OSTRAVEL-4/known/stamp", typed).asString())
+                .contains("<option value=\"\" selected>as the stamp tells</option>");
+    }
+
+    /** Nobody measured how warm the holes are before somebody said so; the example is one of a block at 20 °C. */
+    @Test
+    void noTemperatureIsTakenForMeasuredThatNobodyTold() {
+        assertThat(seen("/desk/OSTRAVEL-4").asString())
+                .contains("name=\"number:/temperature\" type=\"text\" value=\"\"", "left empty: 20 ± 5 °C");
+        assertThat(seen("/desk/OSTRAVEL-4/example").asString())
+                .contains("name=\"number:/temperature\" type=\"text\" value=\"20\"");
+    }
+
+    /** Nobody knows the present size, and so not what all wear on one wall takes: the bar has no end there. */
+    @Test
+    void whereTheWorstIsNotKnownTheBarOfAHoleHasNoEnd() {
+        String known = "known=bores&/unit=mm&/condition=worn&number:/cylinders/0/diameter=77.295"
+                + "&number:/cylinders/1/diameter=77.295&number:/cylinders/2/diameter=77.295&number:/cylinders/3/diameter=77.295";
+        String open = "with all wear on one wall is not known.";
+
+        assertThat(filled("/desk/OSTRAVEL-4", known).asString())
+                .contains("class=\"band open\"", open)
+                .doesNotContain("class=\"band\"");
+        assertThat(filled("/desk/OSTRAVEL-4", known + "&/presentSize/size=standard&/presentSize/knownFrom=record")
+                        .asString())
+                .contains("class=\"band\"")
+                .doesNotContain("class=\"band open\"", open);
+    }
+
+    /** Clips come in tens, and four cylinders take eight; a kit without pistons has no price that it could be taken for whole by. */
+    @Test
+    void whatIsLeftOverAndWhatIsShortIsSaid() {
+        assertThat(seen("/desk/TORRESK-F4/example").asString())
+                .contains("Left over of what is sold together, and in the price: 2 × ");
+        assertThat(seen("/desk/DRUMLACH-F2/example").asString())
+                .containsPattern(
+                        "<td class=\"fig\">–<br><span class=\"small\">short of KV-DF2-075; the rest [0-9.]+ EUR</span></td>");
+    }
+
+    /** A hole is called as its maker calls it. */
+    @Test
+    void whatIsWrongIsSaidWithItsHole() {
+        assertThat(filled("/desk/DRUMLACH-F2", "known=bores&/unit=mm&/condition=worn&number:/cylinders/1/diameter=9.27")
+                        .asString())
+                .contains(">Hole right: ");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"503, /orders/503", "' 7 ', /orders/7", "a/b, /orders/a%2Fb"})
+    void anOrderIsFoundByItsNumber(String typed, String address) {
+        Response found = given().redirects()
+                .follow(false)
+                .header("Accept", A_BROWSER)
+                .queryParam("number", typed)
+                .get("/orders/number");
+        assertThat(found.statusCode()).isEqualTo(303);
+        assertThat(found.header("Location")).endsWith(address);
+    }
+
+    @Test
     void whatATypistBringsIsNeverTakenForAPieceOfThePage() {
         assertThat(seen("/?words=%3Cscript%3Ealert(1)%3C/script%3E%22%27").asString())
                 .doesNotContain("<script>alert")

@@ -123,6 +123,14 @@ public final class SizeTable {
         return hole.cleanUp().worst().filter(bar::isMoreThan).isPresent();
     }
 
+    /** Whether some probe could prove it: two walls share a diameter, so that one of them stands off any axis by half of it at the least. */
+    public boolean mayBeProvenByProbe(Hole hole, HoleAtSize fate) {
+        Length within = hole.wallWithin(fate.finish(), fits.shelf().engine().bore());
+        return hole.diameters()
+                .filter(measured -> within.doubled().isLessThan(measured.greatest()))
+                .isEmpty();
+    }
+
     private boolean wouldBeCut(Size size) {
         Engine engine = fits.shelf().engine();
         return !engine.build().construction().mayBeBored()

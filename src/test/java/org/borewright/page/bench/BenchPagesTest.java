@@ -32,6 +32,29 @@ class BenchPagesTest {
 
     private static int tags;
 
+    /** Scored nobody knows where: at 45 and 90 mm the wall is worn less, and there it would be cut out at a smaller size. */
+    @Test
+    void theHeightsAtWhichAFindingSettlesTheSizeAreToldAsLengths() {
+        String sheet =
+                "/engine=HALVERN-131&/unit=mm&/condition=worn&/presentSize/size=standard&/presentSize/knownFrom=record"
+                        + "&number:/temperature=20&/cylinders/0/cylinder=1&/cylinders/0/findings/0/kind=scored"
+                        + "&number:/cylinders/0/findings/0/depth=0.05&/cylinders/0/grid/axes/0=thrust&/cylinders/0/grid/axes/1=pin"
+                        + "&number:/cylinders/0/grid/depths/0=10&number:/cylinders/0/grid/depths/1=45&number:/cylinders/0/grid/depths/2=80"
+                        + "&number:/cylinders/0/grid/readings/0/0=53.700&number:/cylinders/0/grid/readings/0/1=53.690"
+                        + "&number:/cylinders/0/grid/readings/1/0=53.650&number:/cylinders/0/grid/readings/1/1=53.648"
+                        + "&number:/cylinders/0/grid/readings/2/0=53.650&number:/cylinders/0/grid/readings/2/1=53.648&then=send";
+        assertThat(given().header("Accept", "text/html")
+                        .contentType(Form.MEDIA_TYPE)
+                        .body(sheet)
+                        .post("/bench/survey")
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .contains(": 45.000, 80.000 mm")
+                .doesNotContain("{value=");
+    }
+
     @Test
     void aSurveyForNoOrderIsAnsweredAsTheApiAnswersIt() {
         Map<String, String> form = survey();

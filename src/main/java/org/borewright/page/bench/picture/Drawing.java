@@ -22,7 +22,7 @@ public final class Drawing {
     private static final double FAR_MM = 2;
     private static final double MM_OF_AN_INCH = 25.4;
     private static final int NO_AXIS = -1;
-    private static final Pattern FIGURE = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,9})?");
+    private static final Pattern FIGURE = Pattern.compile("([0-9]{1,6}|(?=\\.))(\\.[0-9]{1,9})?");
 
     /** A reading where it was taken: which axis, how far down the picture, as typed, and in mm. One diameter alone has no axis. */
     private record Read(int axis, double y, String typed, double mm) {}
