@@ -6,6 +6,7 @@ import java.util.List;
 import org.borewright.api.match.answer.deck.DeckAsFoundAnswer;
 import org.borewright.api.match.answer.deck.GasketsAnswer;
 import org.borewright.api.match.answer.hole.CylinderAnswer;
+import org.borewright.api.match.answer.hole.WorstShapeAnswer;
 import org.borewright.api.match.answer.size.CouldSaveAnswer;
 import org.borewright.api.match.answer.size.HardestAnswer;
 import org.borewright.api.match.answer.size.RungAnswer;
@@ -51,6 +52,7 @@ import org.jspecify.annotations.Nullable;
  * @param bringsTogether the size that finished holes can be cut to, and what that takes; absent when not needed
  * @param sizes every size
  * @param cylinders every hole
+ * @param worstShape the greatest taper and out-of-round, each with its hole; absent where no hole has a grid
  * @param checks of parts, metal, gasket and skim at the size named, and of the flatness of the deck
  * @param gaskets every set of gaskets over the pistons of the size named, the preferred first; empty when none is named
  * @param bill what to order; absent when no size is named
@@ -82,6 +84,7 @@ public record MatchAnswer(
         @Nullable TogetherAnswer bringsTogether,
         List<SizeRowAnswer> sizes,
         List<CylinderAnswer> cylinders,
+        @Nullable WorstShapeAnswer worstShape,
         List<Stencil<ShownCheck>> checks,
         List<Stencil<GasketsAnswer>> gaskets,
         @Nullable Stencil<BillAnswer> bill,
@@ -122,6 +125,7 @@ public record MatchAnswer(
                         .map(report -> CylinderAnswer.of(
                                 report, shelf.engine().build().construction().mayBeBored(), unit))
                         .toList(),
+                WorstShapeAnswer.of(match.holes(), unit),
                 stencils.checks(match.checks()),
                 match.ruling().row().map(stencils::gaskets).orElse(List.of()),
                 match.job().kit().map(kit -> stencils.bill(kit, request.on())).orElse(null),

@@ -199,7 +199,7 @@ public record Sheet(List<String> cylinders, Form form) {
                         fault.suggestion());
     }
 
-    /** The same sheet in another shape, where that is asked for: {@code deeper}, {@code star}, {@code cross}, or {@code seen} for room for one finding more. */
+    /** The same sheet in another shape, where that is asked for: {@code deeper}, {@code star} or {@code cross}. */
     public Optional<Sheet> reshaped(String shape) {
         Map<String, String> fields = new LinkedHashMap<>(form.fields());
         switch (shape) {
@@ -210,9 +210,6 @@ public record Sheet(List<String> cylinders, Form form) {
                     fields.remove(axis(0, axis, true));
                     fields.remove(axis(0, axis, false));
                 });
-            case "seen" -> {
-                // A sheet that is shown anew has room for one more than is noted.
-            }
             default -> {
                 return Optional.empty();
             }

@@ -92,16 +92,6 @@ class SheetTest {
         assertThat(grown.form().typed(Sheet.cell(0, 0, 0))).isEqualTo("60.51");
     }
 
-    /** A hole that is scored and corroded takes both in one survey. */
-    @Test
-    void thereIsRoomForOneFindingMoreThanIsNoted() {
-        Sheet one = sheet(Map.of("/cylinders/0/findings/0/kind", "scored"));
-
-        assertThat(one.reshaped("seen").orElseThrow().holes())
-                .extracting(hole -> hole.findings().size())
-                .containsExactly(2, 1);
-    }
-
     @Test
     void aSheetOfFourAxesGoesBackToTwoAndItsOtherReadingsAreNotSent() {
         Sheet star = sheet(Map.of(Sheet.depth(0, 0), "10", Sheet.cell(0, 0, 0), "1", Sheet.cell(0, 0, 1), "2"))
