@@ -96,6 +96,31 @@ class BenchPagesTest {
                         "or a dash where it cannot be measured");
     }
 
+    /** Scored and cracked alike are noted on one sheet: a row more is asked for, and what is entered stays. */
+    @Test
+    void moreThanOneFindingOfAHoleIsNotedAtOnce() {
+        Map<String, String> form = survey();
+        form.put("number:/cylinders/0/diameter", "53.720");
+        form.put("then", "finding");
+        String grown =
+                posted("/bench/survey", form).then().statusCode(200).extract().asString();
+        assertThat(grown)
+                .contains("<details open><summary>Seen in hole 1", "value=\"53.720\"", ">One finding more<")
+                .contains("name=\"/cylinders/0/findings/1/kind\"")
+                .doesNotContain("findings/2/kind");
+
+        form.put("then", "send");
+        form.put("/cylinders/0/findings/0/kind", "scored");
+        form.put("/cylinders/0/findings/1/kind", "");
+        form.put("/cylinders/0/findings/2/kind", "cracked");
+        assertThat(posted("/bench/survey", form)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .contains("cracked", "findings/3/kind");
+    }
+
     /** A comma is typed where the keyboard has one; a form speaks of what is typed, and of no JSON. */
     @Test
     void aDecimalCommaIsRefusedInWordsOfAForm() {

@@ -48,6 +48,10 @@ public record HoleOnSheet(int index, String cylinder, List<HoleOnSheet.Row> rows
             String place = "/cylinders/" + hole + "/findings/" + index + "/";
             return new Seen(place + "kind", "number:" + place + "depth", "number:" + place + "height");
         }
+
+        List<String> names() {
+            return List.of(kind, depth, height);
+        }
     }
 
     /** The field of a member that is a text. */

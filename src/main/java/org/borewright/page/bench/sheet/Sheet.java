@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.borewright.api.problem.Fault;
@@ -24,6 +26,8 @@ public record Sheet(List<String> cylinders, Form form) {
     private static final String NOTHING = "nothing";
 
     private static final Pattern STANDS_ONCE = Pattern.compile("^/cylinders/\\d+/grid/(depths|axes)");
+    private static final Pattern OF_A_FINDING =
+            Pattern.compile("((?:number:)?/cylinders/([0-9]{1,2})/findings/)([0-9]{1,2})(/.*)?");
     private static final String CANNOT_BE_MEASURED = "–";
     private static final int MOST_DEPTHS = 20;
     private static final int USUAL_DEPTHS = 3;
@@ -110,12 +114,45 @@ public record Sheet(List<String> cylinders, Form form) {
     }
 
     private List<HoleOnSheet.Seen> findings(int hole) {
-        int noted = (int) IntStream.range(0, MOST_FINDINGS)
-                .takeWhile(i -> isTyped(HoleOnSheet.Seen.in(hole, i).kind()))
-                .count();
-        return IntStream.range(0, Math.min(noted + 1, MOST_FINDINGS))
-                .mapToObj(i -> HoleOnSheet.Seen.in(hole, i))
+        int sent = IntStream.range(0, MOST_FINDINGS)
+                .filter(row ->
+                        form.fields().containsKey(HoleOnSheet.Seen.in(hole, row).kind()))
+                .reduce(0, (above, below) -> below);
+        int noted = noted(hole).stream().reduce(-1, (above, below) -> below);
+        return IntStream.range(0, Math.min(Math.max(sent, noted + 1) + 1, MOST_FINDINGS))
+                .mapToObj(row -> HoleOnSheet.Seen.in(hole, row))
                 .toList();
+    }
+
+    /** The rows of findings of a hole in which something is typed. */
+    private List<Integer> noted(int hole) {
+        return IntStream.range(0, MOST_FINDINGS)
+                .filter(row -> HoleOnSheet.Seen.in(hole, row).names().stream().anyMatch(this::isTyped))
+                .boxed()
+                .toList();
+    }
+
+    /** The name of a field of the body, in which no row of findings left empty lies before another; empty for a field of such a row. */
+    private Optional<String> closedUp(String name) {
+        Matcher finding = OF_A_FINDING.matcher(name);
+        if (!finding.matches()) {
+            return Optional.of(name);
+        }
+        int row = noted(Integer.parseInt(finding.group(2))).indexOf(Integer.parseInt(finding.group(3)));
+        return row < 0 ? Optional.empty() : Optional.of(finding.group(1) + row + finding.group(4));
+    }
+
+    /** Where a place of the body stands on the sheet. */
+    private String onTheSheet(String pointer) {
+        Matcher finding = OF_A_FINDING.matcher(pointer);
+        if (!finding.matches()) {
+            return STANDS_ONCE.matcher(pointer).replaceFirst(grid(0) + "$1");
+        }
+        List<Integer> noted = noted(Integer.parseInt(finding.group(2)));
+        int row = Integer.parseInt(finding.group(3));
+        return row < noted.size()
+                ? finding.group(1) + noted.get(row) + Objects.requireNonNullElse(finding.group(4), "")
+                : pointer;
     }
 
     private List<HoleOnSheet.Row> rows(int hole) {
@@ -133,7 +170,8 @@ public record Sheet(List<String> cylinders, Form form) {
 
     /** The form that is sent: each hole that was read with its whole grid, the others without one. Rows that nobody began are left out. */
     public Form asked() {
-        Map<String, String> fields = new LinkedHashMap<>(form.fields());
+        Map<String, String> fields = new LinkedHashMap<>();
+        form.fields().forEach((name, value) -> closedUp(name).ifPresent(moved -> fields.put(moved, value)));
         fields.keySet().removeIf(name -> name.contains("/grid/"));
         int begun = begun();
         for (HoleOnSheet hole : holes()) {
@@ -174,13 +212,13 @@ public record Sheet(List<String> cylinders, Form form) {
     public Problem inWords(Problem problem) {
         Map<String, Fault> faults = new LinkedHashMap<>();
         problem.faults().stream()
-                .map(Sheet::inWords)
+                .map(this::inWords)
                 .forEach(fault -> faults.putIfAbsent(fault.pointer() + " " + fault.part(), fault));
         return new Problem(
                 problem.type(), problem.status(), problem.detail(), List.copyOf(faults.values()), problem.thisTime());
     }
 
-    private static Fault inWords(Fault fault) {
+    private Fault inWords(Fault fault) {
         String pointer = fault.pointer();
         if (pointer == null) {
             return fault;
@@ -190,7 +228,7 @@ public record Sheet(List<String> cylinders, Form form) {
                         .wayOut("Enter the reading, or a dash where it cannot be measured.")
                 : new Fault(
                         fault.type(),
-                        STANDS_ONCE.matcher(pointer).replaceFirst(grid(0) + "$1"),
+                        onTheSheet(pointer),
                         fault.part(),
                         fault.value(),
                         fault.limit(),
@@ -199,11 +237,17 @@ public record Sheet(List<String> cylinders, Form form) {
                         fault.suggestion());
     }
 
-    /** The same sheet in another shape, where that is asked for: {@code deeper}, {@code star} or {@code cross}. */
+    /** The same sheet in another shape, where that is asked for: {@code deeper}, {@code star}, {@code cross} or {@code finding}. */
     public Optional<Sheet> reshaped(String shape) {
         Map<String, String> fields = new LinkedHashMap<>(form.fields());
         switch (shape) {
             case "deeper" -> fields.putIfAbsent(depth(0, Math.min(depths().size(), MOST_DEPTHS - 1)), "");
+            case "finding" ->
+                holes().forEach(hole -> fields.putIfAbsent(
+                        HoleOnSheet.Seen.in(
+                                        hole.index(), Math.min(hole.findings().size(), MOST_FINDINGS - 1))
+                                .kind(),
+                        ""));
             case "star" -> putAxes(fields, 0, STAR);
             case "cross" ->
                 IntStream.range(CROSS.size(), axes().size()).forEach(axis -> {

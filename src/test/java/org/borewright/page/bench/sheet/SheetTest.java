@@ -3,6 +3,7 @@ package org.borewright.page.bench.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.restassured.path.json.JsonPath;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -131,6 +132,46 @@ class SheetTest {
             form = form.with("/cylinders/0/findings/" + i + "/kind", "scored");
         }
         assertThat(new Sheet(TWO, form).holes().get(0).findings()).hasSize(4);
+    }
+
+    /** A hole may be scored and cracked, and both are noted before anything is sent. */
+    @Test
+    void eachHoleHasRoomForOneFindingMoreAsOftenAsThatIsAskedFor() {
+        Sheet sheet = sheet(Map.of("/cylinders/1/findings/0/kind", "scored"));
+        for (int more = 1; more <= 2; more++) {
+            sheet = sheet.reshaped("finding").orElseThrow();
+            assertThat(sheet.holes().get(0).findings()).hasSize(1 + more);
+            assertThat(sheet.holes().get(1).findings()).hasSize(2 + more);
+        }
+        assertThat(sheet.form().typed("/cylinders/1/findings/0/kind")).isEqualTo("scored");
+        for (int more = 0; more < 30; more++) {
+            sheet = sheet.reshaped("finding").orElseThrow();
+        }
+        assertThat(sheet.holes().get(0).findings()).hasSize(20);
+    }
+
+    @Test
+    void aRowOfFindingsLeftEmptyIsNoFindingAndARefusalStandsInTheRowThatWasTyped() {
+        Sheet sheet = sheet(Map.of(
+                "/cylinders/0/findings/0/kind", "",
+                "/cylinders/0/findings/1/kind", "scored",
+                "number:/cylinders/0/findings/1/depth", "0.02",
+                "/cylinders/0/findings/2/kind", "",
+                "number:/cylinders/0/findings/3/height", "x"));
+
+        assertThat(body(sheet))
+                .contains("\"findings\":[{")
+                .doesNotContain("null")
+                .satisfies(sent -> assertThat(new JsonPath(sent).getList("cylinders[0].findings"))
+                        .isEqualTo(List.of(Map.of("kind", "scored", "depth", 0.02f), Map.of("height", "x"))));
+        Problem refused = new Problem(
+                ProblemType.BAD_FIGURE,
+                422,
+                "Several.",
+                List.of(Fault.of(ProblemType.BAD_FIGURE, "/cylinders/0/findings/1/height", "\"x\" is not a number.")));
+        assertThat(sheet.inWords(refused).faults())
+                .extracting(Fault::pointer)
+                .containsExactly("/cylinders/0/findings/3/height");
     }
 
     @ParameterizedTest
