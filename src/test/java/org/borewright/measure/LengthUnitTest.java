@@ -11,12 +11,13 @@ class LengthUnitTest {
 
     /** The inch: 25.4 mm exactly (NIST SP 811, B.8). */
     @ParameterizedTest
-    @CsvSource({"MILLIMETRE, mm, 1000000, 6, 6", "INCH, in, 25400000, 5, 6"})
-    void eachUnitIsSoManyNanometres(LengthUnit unit, String symbol, long nanometres, int typed, int shown) {
+    @CsvSource({"MILLIMETRE, mm, 1000000, 6, 6, 3", "INCH, in, 25400000, 5, 6, 4"})
+    void eachUnitIsSoManyNanometres(LengthUnit unit, String symbol, long nanometres, int typed, int shown, int read) {
         assertThat(unit.symbol()).isEqualTo(symbol);
         assertThat(unit.nanometres()).isEqualTo(nanometres);
         assertThat(unit.typedDecimals()).isEqualTo(typed);
         assertThat(unit.shownDecimals()).isEqualTo(shown);
+        assertThat(unit.gaugeDecimals()).isEqualTo(read);
     }
 
     @ParameterizedTest

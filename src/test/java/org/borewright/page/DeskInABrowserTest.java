@@ -112,6 +112,8 @@ class DeskInABrowserTest {
     void aStampIsAnsweredWithItsBranches() {
         JsonPath told = answer("/api/estimate", "{\"engine\":\"BRIMSLEIGH-S34\",\"stamp\":\"020\"}");
         chromium.at("/desk/BRIMSLEIGH-S34?known=stamp", page -> {
+            assertThat(page.locator("button:visible"))
+                    .hasText(new String[] {"One diameter of each hole", "A full survey", "Work it out"});
             tabTo(page, "/stamp");
             page.keyboard().type("020");
             page.keyboard().press("Enter");

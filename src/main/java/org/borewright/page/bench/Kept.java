@@ -10,15 +10,12 @@ import org.borewright.page.bench.paper.Folder;
  * @param paper its number
  * @param by who surveyed
  * @param at when
- * @param version that the order is at by now
  * @param quotable whether the order can be quoted from here
  */
-record Kept(long paper, String by, Instant at, int version, boolean quotable) {
+record Kept(long paper, String by, Instant at, boolean quotable) {
 
     /** The last survey of an order; empty before the first. */
     static Optional<Kept> of(Folder folder) {
-        return folder.last("survey")
-                .map(paper -> new Kept(
-                        paper.id(), paper.by(), paper.at(), folder.order().version(), folder.may("quote")));
+        return folder.last("survey").map(paper -> new Kept(paper.id(), paper.by(), paper.at(), folder.may("quote")));
     }
 }

@@ -127,6 +127,15 @@ class HardestHolesTest {
         assertThat(hardest.isSpared(settling)).isFalse();
     }
 
+    @ParameterizedTest
+    @CsvSource({"2, cylinder 2", "1 left, 'cylinders 1, left'"})
+    void theyAreCalledByTheirNames(String holes, String words) {
+        SizeRow alone = shop.worn("standard", "70.060", "70.150").table().get(1);
+
+        assertThat(new HardestHoles(List.of(holes.split(" ")), alone, List.of(), Optional.empty()).inWords())
+                .isEqualTo(words);
+    }
+
     @Test
     void aReadingOfTheHardestHoleMaySpareTheOther() {
         Match match = shop.worn("standard", "70.060", "70.150");
