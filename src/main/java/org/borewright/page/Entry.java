@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.borewright.api.problem.Fault;
 import org.borewright.api.problem.Problem;
 import org.borewright.api.problem.ProblemType;
@@ -94,8 +95,17 @@ public record Entry(Form form, Optional<Problem> refused) {
         String called = typed("/cylinders/" + of.group("hole") + "/cylinder");
         return "Hole " + (called.isEmpty() ? counted(of.group("hole")) : called)
                 + (of.group("depth") == null ? "" : ", depth " + counted(of.group("depth")))
-                + (of.group("axis") == null ? "" : ", axis " + counted(of.group("axis")))
+                + (of.group("axis") == null ? "" : ", " + axis(of.group("hole"), of.group("axis")))
                 + ": ";
+    }
+
+    /** As the form calls it; a sheet has the axes of all holes with the first. */
+    private String axis(String hole, String axis) {
+        return Stream.of(hole, "0")
+                .map(at -> typed("/cylinders/" + at + "/grid/axes/" + axis))
+                .filter(called -> !called.isEmpty())
+                .findFirst()
+                .orElse("axis " + counted(axis));
     }
 
     private static String counted(String index) {

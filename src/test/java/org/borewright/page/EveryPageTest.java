@@ -356,6 +356,12 @@ class EveryPageTest {
         assertThat(filled("/desk/DRUMLACH-F2", "known=bores&/unit=mm&/condition=worn&number:/cylinders/1/diameter=9.27")
                         .asString())
                 .contains(">Hole right: ");
+        assertThat(filled(
+                                "/desk/OSTRAVEL-4",
+                                "known=survey&/unit=mm&/condition=worn&number:/cylinders/0/grid/depths/0=10"
+                                        + "&number:/cylinders/1/grid/readings/0/0=77.3&number:/cylinders/1/grid/readings/0/1=77,3")
+                        .asString())
+                .contains(">Hole 2, depth 1, pin: ");
     }
 
     @ParameterizedTest

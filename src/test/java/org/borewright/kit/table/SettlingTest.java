@@ -21,6 +21,7 @@ import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Grids;
 import org.borewright.measure.survey.NotMeasured;
+import org.borewright.measure.survey.SingleDiameter;
 import org.borewright.measure.survey.Survey;
 import org.borewright.measure.survey.Wall;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,20 @@ class SettlingTest {
                 .table()
                 .get(1)
                 .certainty();
+    }
+
+    /** 2·35.200 + 0.04 clears the bar of 70.450 by 0.010, and 2U is 0.010 562: nothing is left to probe, and the gauge is named once. */
+    @Test
+    void aProbedWallTooNearTheBarIsReadAgainWithABetterGauge() {
+        CylinderSurvey probed = new CylinderSurvey(
+                "1", new SingleDiameter(mm("70.100")), TwinShop.probed(new Wall.Reach(mm("35.200"), false)), List.of());
+
+        assertThat(shop.ask(shop.request(Condition.WORN, "standard", List.of(probed, survey("2", "70.010"))))
+                        .settling()
+                        .orElseThrow()
+                        .readings())
+                .extracting(Reading::what)
+                .containsExactly(What.BETTER_GAUGE);
     }
 
     /** Finished for a piston of 69.940 to 69.950, of which the smaller bears 70.040: 70.042 is too close to call. */
