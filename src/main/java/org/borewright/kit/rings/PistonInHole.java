@@ -126,23 +126,24 @@ final class PistonInHole {
 
     /**
      * Where the sweep begins between two rows the hole is there no larger than at the larger of them. If that row settles it otherwise than
-     * those in the sweep, only a reading there does. Empty where nothing was read in the sweep.
+     * those in the sweep, or nothing was read so far up, only a reading there does. Empty where nothing was read in the sweep.
      */
     private Optional<Check> judged(Grid grid, Function<Length, Comparison> check) {
         return grid.largestAlong(Axis.THRUST, sweptFrom).map(below -> {
             Comparison least = check.apply(below);
-            Comparison most = grid.largestAlong(Axis.THRUST, grid.lastRead(Axis.THRUST, sweptFrom))
-                    .map(check)
-                    .orElse(least);
             if (least.outcome() == Outcome.OUT) {
                 return least;
             }
-            return most.outcome() == least.outcome()
-                    ? most
-                    : unknown(
-                            "measure the hole across the thrust faces where the sweep of the skirt begins, "
-                                    + sweptFrom.toMillimetres()
-                                    + " mm below the deck or just above: between what was read above and below it the clearance is not proven");
+            return grid.lastRead(Axis.THRUST, sweptFrom)
+                    .flatMap(above -> grid.largestAlong(Axis.THRUST, above))
+                    .map(check)
+                    .filter(most -> most.outcome() == least.outcome())
+                    .<Check>map(most -> most)
+                    .orElseGet(
+                            () -> unknown(
+                                    "measure the hole across the thrust faces where the sweep of the skirt begins, "
+                                            + sweptFrom.toMillimetres()
+                                            + " mm below the deck or just above: by what was read above and below it the clearance is not proven"));
         });
     }
 

@@ -168,17 +168,16 @@ public record Grid(List<Length> depths, List<Axis> axes, List<List<Optional<Leng
                         .max(Length::compareTo);
     }
 
-    /** How far down the last reading along an axis lies that was taken at a depth or above it; that depth where none was. */
-    public Length lastRead(Axis axis, Length at) {
+    /** How far down the last reading along an axis lies that was taken at a depth or above it; empty where none was. */
+    public Optional<Length> lastRead(Axis axis, Length at) {
         int column = axes.indexOf(axis);
         return column < 0
-                ? at
+                ? Optional.empty()
                 : measuredRows()
                         .filter(row -> rows.get(row).get(column).isPresent())
                         .map(depths::get)
                         .filter(depth -> !depth.isMoreThan(at))
-                        .reduce((first, later) -> later)
-                        .orElse(at);
+                        .reduce((first, later) -> later);
     }
 
     /** The rows that hold a reading, from the deck down. */

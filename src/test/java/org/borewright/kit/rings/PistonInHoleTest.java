@@ -135,6 +135,18 @@ class PistonInHoleTest {
         assertThat(told(clearance)).contains(told);
     }
 
+    /** Nothing was read as far up as the sweep begins, at 34.4 mm; what was read below it may still prove the piston too loose. */
+    @ParameterizedTest(name = "first read at {0}, {1}: {2}")
+    @CsvSource({"34.4, 70.043, IN", "34.400001, 70.043, UNKNOWN", "40, 70.043, UNKNOWN", "40, 70.090, OUT"})
+    void aHoleMustBeReadAsFarUpAsTheSkirtSweepsIt(Length first, String reads, Outcome outcome) {
+        read = Grids.grid(
+                "%s 70.040 / 70.043 70.040 / 70.043 70.040".formatted(reads), List.of(first, mm("70"), mm("110")));
+
+        assertThat(clearance(pistons(
+                        "standard", design("DESIGN-1"), Optional.of(shop.pistons.get(0)), Optional.of(mm("69.930")))))
+                .hasValueSatisfying(check -> assertThat(check.outcome()).isEqualTo(outcome));
+    }
+
     private static String told(Check clearance) {
         return clearance instanceof Unchecked unchecked
                 ? unchecked.reason()

@@ -200,15 +200,15 @@ class GridTest {
 
     @ParameterizedTest(name = "at {1} in {0}: {2}")
     @CsvSource({
-        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 9.999999, 9.999999",
+        "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 9.999999,",
         "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 10, 10",
         "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 29.999999, 20",
         "70.4 70.9 / - 70.9 / 70.2 70.9, 29.999999, 10",
-        "- 70.9 / 70.3 70.9 / 70.2 70.9, 15, 15",
+        "- 70.9 / 70.3 70.9 / 70.2 70.9, 15,",
         "70.4 70.9 / 70.3 70.9 / 70.2 70.9, 400, 30",
     })
     void theLastReadingAlongAnAxisThatWasTakenAtADepthOrAboveItIsFound(String rows, Length at, Length last) {
-        assertThat(grid(rows).lastRead(Axis.THRUST, at)).isEqualTo(last);
-        assertThat(grid(rows).lastRead(new Axis(45), at)).isEqualTo(at);
+        assertThat(grid(rows).lastRead(Axis.THRUST, at)).isEqualTo(Optional.ofNullable(last));
+        assertThat(grid(rows).lastRead(new Axis(45), at)).isEmpty();
     }
 }
