@@ -320,7 +320,7 @@ public record Hold(
         }
         missing.forEach(lack -> where.add(lack.says()));
         if (!cylinders.isEmpty()) {
-            where.add((cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders));
+            where.add(Hole.inWords(cylinders));
         }
         String sentence = reason.sentence();
         return where.isEmpty()

@@ -71,6 +71,11 @@ public record Hole(
         return holes.stream().anyMatch(hole -> hole.budget.isPresent());
     }
 
+    /** Holes in a sentence, by their names. */
+    public static String inWords(List<String> cylinders) {
+        return (cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders);
+    }
+
     /** Its name. */
     public String name() {
         return cylinder.name();

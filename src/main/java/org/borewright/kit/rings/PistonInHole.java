@@ -10,7 +10,6 @@ import org.borewright.catalog.Piston;
 import org.borewright.catalog.PistonDesign;
 import org.borewright.catalog.Size;
 import org.borewright.fit.Check;
-import org.borewright.fit.Comparison;
 import org.borewright.fit.Outcome;
 import org.borewright.fit.Rule;
 import org.borewright.fit.ServiceClearance;
@@ -115,22 +114,21 @@ final class PistonInHole {
             return unknown("the piston maker states no wear limit: ask him for it");
         }
         Length wearLimit = design.wearLimit().get();
-        Function<Length, Comparison> check =
+        Function<Length, Check> check =
                 largest -> ServiceClearance.check(largest, hole.ofReading(), diameter, uncertainty, wearLimit);
-        return Optional.of(hole.at20())
-                .flatMap(read -> read instanceof Grid grid ? judged(grid, check) : Optional.empty())
-                .orElseGet(
-                        () -> unknown(
-                                "measure the hole across the thrust faces where the skirt sweeps it, below the pin at top dead centre"));
+        Optional<Check> swept = hole.at20() instanceof Grid grid ? judged(grid, check) : Optional.empty();
+        return swept.orElseGet(
+                () -> unknown(
+                        "measure the hole across the thrust faces where the skirt sweeps it, below the pin at top dead centre"));
     }
 
     /**
      * Where the sweep begins between two rows the hole is there no larger than at the larger of them. If that row settles it otherwise than
      * those in the sweep, or nothing was read so far up, only a reading there does. Empty where nothing was read in the sweep.
      */
-    private Optional<Check> judged(Grid grid, Function<Length, Comparison> check) {
+    private Optional<Check> judged(Grid grid, Function<Length, Check> check) {
         return grid.largestAlong(Axis.THRUST, sweptFrom).map(below -> {
-            Comparison least = check.apply(below);
+            Check least = check.apply(below);
             if (least.outcome() == Outcome.OUT) {
                 return least;
             }
@@ -138,7 +136,6 @@ final class PistonInHole {
                     .flatMap(above -> grid.largestAlong(Axis.THRUST, above))
                     .map(check)
                     .filter(most -> most.outcome() == least.outcome())
-                    .<Check>map(most -> most)
                     .orElseGet(
                             () -> unknown(
                                     "measure the hole across the thrust faces where the sweep of the skirt begins, "

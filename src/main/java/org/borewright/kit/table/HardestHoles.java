@@ -1,10 +1,12 @@
 package org.borewright.kit.table;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.borewright.fit.Certainty;
 import org.borewright.kit.choice.RebuildsLeft;
+import org.borewright.kit.hole.Hole;
 import org.borewright.kit.hole.HoleAtSize;
 import org.borewright.measure.Length;
 
@@ -39,16 +41,11 @@ public record HardestHoles(
         List<SizeRow> smaller = table.stream()
                 .filter(row -> row.isOpen() && row.size().compareTo(serving.size()) < 0)
                 .toList();
-        List<Integer> hardest = new ArrayList<>();
-        List<Integer> dragged = new ArrayList<>();
-        for (int i = 0; i < serving.holes().size(); i++) {
-            (needs(smaller, i) ? hardest : dragged).add(i);
-        }
+        List<Integer> hardest = holes(serving, hole -> needs(smaller, hole));
+        List<Integer> dragged = holes(serving, hole -> !needs(smaller, hole));
         return dragged.isEmpty()
                 ? Optional.empty()
-                : smaller.stream()
-                        .filter(row -> dragged.stream().allMatch(hole -> isCertain(row, hole)))
-                        .findFirst()
+                : smallestCertain(smaller, dragged)
                         .map(row -> new HardestHoles(
                                 names(serving, hardest),
                                 row,
@@ -64,26 +61,16 @@ public record HardestHoles(
      */
     public static Optional<HardestHoles> beyond(List<SizeRow> table) {
         List<SizeRow> open = table.stream().filter(SizeRow::isOpen).toList();
-        return open.stream()
-                .limit(1)
-                .flatMap(any -> alone(open, any.holes().size()).stream())
-                .findFirst();
-    }
-
-    private static Optional<HardestHoles> alone(List<SizeRow> open, int holes) {
-        List<Integer> lost = new ArrayList<>();
-        List<Integer> others = new ArrayList<>();
-        for (int i = 0; i < holes; i++) {
-            (needs(open, i) ? lost : others).add(i);
-        }
-        return lost.isEmpty() || others.isEmpty()
-                ? Optional.empty()
-                : open.stream()
-                        .filter(row -> others.stream().allMatch(hole -> isCertain(row, hole)))
-                        .findFirst()
-                        .filter(row -> lost.stream()
-                                .allMatch(hole -> row.holes().get(hole).certainty() == Certainty.NO))
-                        .map(row -> new HardestHoles(names(row, lost), row, List.of(), Optional.empty()));
+        return open.stream().findFirst().flatMap(any -> {
+            List<Integer> lost = holes(any, hole -> needs(open, hole));
+            List<Integer> others = holes(any, hole -> !needs(open, hole));
+            return lost.isEmpty() || others.isEmpty()
+                    ? Optional.empty()
+                    : smallestCertain(open, others)
+                            .filter(row -> lost.stream()
+                                    .allMatch(hole -> row.holes().get(hole).certainty() == Certainty.NO))
+                            .map(row -> new HardestHoles(names(row, lost), row, List.of(), Optional.empty()));
+        });
     }
 
     /** The holes that nothing made and allowed brings clean; none where something else than the wear stands against every size. */
@@ -113,7 +100,7 @@ public record HardestHoles(
 
     /** The holes in a sentence. */
     public String inWords() {
-        return (cylinders.size() == 1 ? "cylinder " : "cylinders ") + String.join(", ", cylinders);
+        return Hole.inWords(cylinders);
     }
 
     /** Whether the readings that may prove a smaller size are all of these holes, so that the others give less for them. */
@@ -130,13 +117,19 @@ public record HardestHoles(
         return holes.stream().map(hole -> row.holes().get(hole).cylinder()).toList();
     }
 
-    private static boolean needs(List<SizeRow> smaller, int hole) {
-        for (SizeRow row : smaller) {
-            if (isCertain(row, hole)) {
-                return false;
-            }
-        }
-        return true;
+    /** The places of those holes of a row. */
+    private static List<Integer> holes(SizeRow any, IntPredicate which) {
+        return IntStream.range(0, any.holes().size()).filter(which).boxed().toList();
+    }
+
+    private static boolean needs(List<SizeRow> sizes, int hole) {
+        return sizes.stream().noneMatch(row -> isCertain(row, hole));
+    }
+
+    private static Optional<SizeRow> smallestCertain(List<SizeRow> sizes, List<Integer> holes) {
+        return sizes.stream()
+                .filter(row -> holes.stream().allMatch(hole -> isCertain(row, hole)))
+                .findFirst();
     }
 
     private static boolean isCertain(SizeRow row, int hole) {

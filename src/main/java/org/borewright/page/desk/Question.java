@@ -109,14 +109,7 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
 
     /** The same engine with more or less known of its holes: what was typed stays, but a stamp is no reading and its unit is its own. */
     Question of(Known other) {
-        Question begun = begun(engine, other);
-        Form form = begun.entry.form();
-        for (Map.Entry<String, String> field : entry.form().fields().entrySet()) {
-            if (known.isOfHoles() == other.isOfHoles() && !field.getKey().equals("known")) {
-                form = form.with(field.getKey(), field.getValue());
-            }
-        }
-        return new Question(engine, other, Entry.of(form));
+        return known.isOfHoles() == other.isOfHoles() ? new Question(engine, other, entry) : begun(engine, other);
     }
 
     /**
@@ -195,14 +188,6 @@ public record Question(EngineAnswer engine, Known known, Entry entry) {
         units.put("mm", "millimetres");
         units.put("in", "inches");
         return units;
-    }
-
-    /** The scales of a temperature to choose among. */
-    public Map<String, String> scales() {
-        Map<String, String> scales = new LinkedHashMap<>();
-        scales.put("C", "°C");
-        scales.put("F", "°F");
-        return scales;
     }
 
     /** The sizes to choose among. */
