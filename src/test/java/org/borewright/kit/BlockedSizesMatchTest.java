@@ -135,6 +135,22 @@ class BlockedSizesMatchTest {
                 .isEqualTo(Optional.ofNullable(next));
     }
 
+    /** A maker whose pistons of the size named want rings is no smaller size that was passed over; one of a smaller size is. */
+    @ParameterizedTest(name = "without {0}: {1}, passed over {2}")
+    @CsvSource({"-, +0.25, ''", "R2-025, +0.25, ''", "R-025 R2-025, +0.50, +0.25"})
+    void onlySmallerSizesArePassedOver(String gone, String size, String passedOver) {
+        TwinShop shop = new TwinShop();
+        TwoMakers makers = new TwoMakers(shop, "0.25", "40");
+        shop.rings.removeIf(
+                set -> List.of(gone.split(" ", -1)).contains(set.number().text()));
+
+        Match match = makers.ask(shop.request(Condition.WORN, "standard", surveys("70.060", "70.020")));
+
+        assertThat(TwinShop.named(match)).isEqualTo(size);
+        assertThat(match.passedOver().stream().map(row -> row.size().label()).collect(joining(" ")))
+                .isEqualTo(passedOver);
+    }
+
     /**
      * Worn from +0.75, where the smallest hole is 70.730: 2·70.800 − 70.730 + 0.04 = 70.910 comes out clean at +1.00 alone, whose largest new
      * hole is 71.020.

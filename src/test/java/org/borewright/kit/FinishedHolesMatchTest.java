@@ -115,6 +115,21 @@ class FinishedHolesMatchTest {
                 .contains(design);
     }
 
+    /** 70.031 mm is 0.026 off the target of standard, and 0.004 off that of +0.03: an empty shelf never moves it to the other. */
+    @ParameterizedTest(name = "rings gone: {0}")
+    @CsvSource({"''", "R-STD", "R-003"})
+    void ofTwoSizesThatHoldAHoleTheNearestIsTakenWhateverIsOnTheShelf(String gone) {
+        TwinShop shop = new TwinShop();
+        shop.size("+0.03", "0.03");
+        if (!gone.isEmpty()) {
+            shop.lastOf(gone, 0);
+        }
+
+        Match match = shop.finished("70.031", "70.031");
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.03");
+    }
+
     @ParameterizedTest(name = "asked for {0}: {1} {2}")
     @CsvSource({
         "standard, serves, standard",

@@ -244,6 +244,25 @@ class HoldsMatchTest {
         assertThat(said(match)).containsExactly(holds.split(" (?=[A-Z])", -1));
     }
 
+    /** Of +0.25 the first hole is within U of its least, and the second is honed to it, which settles its surface; +0.50 is sure of both. */
+    @ParameterizedTest(name = "finish poor in {0}: {1}")
+    @CsvSource({
+        "1, HOLES_DIFFER 1 2 FINISH_POOR 1 CLEARANCE_TOO_CLOSE 1",
+        "2, HOLES_DIFFER 1 2 CLEARANCE_TOO_CLOSE 1",
+    })
+    void aPoorSurfaceThatTheHoneOfASmallerSizeSettlesIsNotWhatKeepsItFromBeingCertain(String poor, String holds) {
+        TwinShop shop = new TwinShop();
+        Finding[] of1 = poor.equals("1") ? new Finding[] {found(Finding.Kind.FINISH_POOR)} : new Finding[0];
+        Finding[] of2 = poor.equals("2") ? new Finding[] {found(Finding.Kind.FINISH_POOR)} : new Finding[0];
+
+        Match match = shop.ask(shop.request(
+                Condition.FINISHED,
+                "",
+                List.of(TwinShop.survey("1", "70.236", of1), TwinShop.survey("2", "70.220", of2))));
+
+        assertThat(said(match)).containsExactly(holds.split(" (?=[A-Z])", -1));
+    }
+
     /**
      * What is seized is cut out, and 70.8135 + 2 × 0.09 + 0.005 lies within U of 71.000, the last size. Another finding of no depth is named
      * beside it, and each in its own hole.
@@ -306,11 +325,13 @@ class HoldsMatchTest {
         assertThat(String.join("; ", said(match))).isEqualTo(said);
     }
 
-    /** What is asked for stands, held by that alone, whether the measured hole runs in it as it is or is bored to it. */
+    /** What is asked for stands, held by that alone, whether the measured hole runs in it or is bored to it; but not one it is too close for. */
     @ParameterizedTest
     @CsvSource({
         "70.510, +0.50, +0.50,    'NOT_MEASURED 1'",
         "70.010, +0.50, +0.50,    'NOT_MEASURED 1'",
+        "69.995281, standard, standard, 'NOT_MEASURED 1'",
+        "69.995280, standard, standard, 'NOT_MEASURED 1; ASKED_SIZE_DOES_NOT_SERVE; CLEARANCE_TOO_CLOSE 2'",
     })
     void besideAHoleThatNobodyMeasuredASizeMayBeAskedFor(String other, String asked, String size, String said) {
         TwinShop shop = new TwinShop();
@@ -353,7 +374,7 @@ class HoldsMatchTest {
 
     private static List<String> said(Match match) {
         return match.ruling().holds().stream()
-                .map(hold -> hold.reason() + " " + String.join(" ", hold.cylinders()))
+                .map(hold -> (hold.reason() + " " + String.join(" ", hold.cylinders())).trim())
                 .toList();
     }
 

@@ -67,9 +67,7 @@ public final class Ladder {
     private Optional<Rung> atPresentSize() {
         return match.table().stream()
                 .filter(row -> !row.holes().isEmpty() && !isBored(row))
-                .min(Comparator.comparing(SizeRow::certainty)
-                        .thenComparing(row -> !row.isOpen())
-                        .thenComparing(SizeRow::size))
+                .min(Comparator.comparing(SizeRow::certainty).thenComparing(SizeRow::size))
                 .map(row -> rung(way(row), best(row.size())));
     }
 

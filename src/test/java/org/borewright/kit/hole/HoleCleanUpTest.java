@@ -60,6 +60,29 @@ class HoleCleanUpTest {
         assertThat(hole.honeCleanUp()).isEqualTo(length(hone));
     }
 
+    /** 2·(r − e), or 2·r from the bar's own axis; nothing is ruled out by a probe of a hole in which something else is open. */
+    @ParameterizedTest(name = "{0}, from the bar''s axis {1}, {2} {3} deep: from {4}")
+    @CsvSource({
+        "35.060, false, , , 70.080",
+        "35.060, true, , , 70.120",
+        "35.060, true, SCORED, 0.03, 70.120",
+        "35.060, true, SCORED, , ",
+        "35.060, true, SLEEVE_LOOSE, , ",
+        "35.060, true, STAIN, , 70.120",
+        // shorter than half the diameter: the probe is not believed
+        "35.040, true, , , ",
+    })
+    void theBarReachesAProbedWallFromWhereItStands(
+            String radius, boolean fromBarAxis, Finding.Kind kind, String depth, String reach) {
+        Wall wall = TwinShop.probed(new Wall.Reach(mm(radius), fromBarAxis));
+        List<Finding> findings = kind == null ? List.of() : List.of(new Finding(kind, length(depth), Optional.empty()));
+
+        assertThat(hole(grid("70.010", "70.100", "70.020"), wall, findings)
+                        .cleanUp()
+                        .reach())
+                .isEqualTo(length(reach));
+    }
+
     /**
      * A probed wall decides alone, 2·(r + e), or 2·r from the bar's own axis. A finding is cut out behind it, but where its height is known
      * needs no more than all wear on one wall there: at 90 mm 2·70.020 − 70 + 0.04 + 2d.

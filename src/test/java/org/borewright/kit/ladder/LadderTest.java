@@ -81,6 +81,18 @@ class LadderTest {
                 .isEqualTo("rings only: possible; new pistons, the wall as it is standard: certain; sleeve: possible");
     }
 
+    /** A size of 0.03 mm may run in it as well, but a wall that is never cut takes its own size or a grade of it. */
+    @ParameterizedTest(name = "without rings of {0}")
+    @CsvSource({"-", "standard", "+0.03"})
+    void theNewPistonsOfAWallThatIsNeverCutAreOfItsSizeWhateverCanBeHad(String gone) {
+        shop.construction = Construction.PLATED;
+        shop.size("+0.03", "0.03");
+        shop.rings.removeIf(set -> set.size().equals(gone));
+
+        assertThat(told(ladder(shop.worn("standard", "-", "-"))))
+                .isEqualTo("rings only: possible; new pistons, the wall as it is standard: possible; sleeve: possible");
+    }
+
     @Test
     void aRungNamesTheReadingsThatWouldProveIt() {
         Rung quarter = ladder(shop.worn("standard", "70.110", "70.020")).get(2);

@@ -27,6 +27,7 @@ import org.borewright.kit.Match;
 import org.borewright.kit.Requests;
 import org.borewright.kit.TwinShop;
 import org.borewright.kit.bill.Kit;
+import org.borewright.kit.caution.Caution;
 import org.borewright.kit.request.AsFound;
 import org.borewright.kit.request.AsFound.Glaze;
 import org.borewright.kit.request.AsFound.Grooves;
@@ -145,6 +146,27 @@ class RingsOnlyTest {
                 .extracting(gap -> gap.fileTo().map(Limits::least))
                 .containsOnly(Optional.ofNullable(fileTo))
                 .hasSize(2);
+    }
+
+    /** The rings of the new size need no file: those of the present pistons alone bring the caution, while they may go in. */
+    @ParameterizedTest(name = "a ring of {0} for a piston of {1}: {2}, caution {3}")
+    @CsvSource(useHeadersInDisplayName = true, nullValues = "-", textBlock = """
+            AS MADE, PISTON,  CERTAINTY, CAUTION
+            0.100,   69.930,  CERTAIN,   true
+            0.100,   -,       POSSIBLE,  true
+            0.100,   69.900,  NO,        false
+            0.300,   69.930,  CERTAIN,   false
+            """)
+    void whoeverFilesTheRingsOfThePresentPistonsIsCautioned(
+            Length made, Length piston, Certainty certainty, boolean caution) {
+        shop.gapOfRings("standard", made, mm("0.254"));
+        diameter = Optional.ofNullable(piston);
+
+        Match match = match();
+
+        assertThat(match.ringsOnly().map(RingsOnly::certainty)).contains(certainty);
+        assertThat(TwinShop.named(match)).isEqualTo("+0.25");
+        assertThat(match.cautions().contains(Caution.FILE_RINGS)).isEqualTo(caution);
     }
 
     /** The ring set itself, what its kit is short of, or gaskets that leave the pistons their room; nothing where rings only is ruled out. */

@@ -103,16 +103,21 @@ public record CylinderAnswer(
      *
      * @param best wear shared evenly; absent when nothing was measured
      * @param worst all wear on one wall, or the probed wall; absent when it cannot be known
-     * @param guard what the worst must be cleared by, twice the uncertainty
+     * @param reach the least at which the bar reaches the probed wall; absent where no wall was probed
+     * @param guard what the worst must be cleared by, twice the uncertainty; a size that misses the reach by more is ruled out
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record CleanUpAnswer(
-            @Nullable ShownLength best, @Nullable ShownLength worst, ShownLength guard) {
+            @Nullable ShownLength best,
+            @Nullable ShownLength worst,
+            @Nullable ShownLength reach,
+            ShownLength guard) {
 
         static CleanUpAnswer of(CleanUp cleanUp, LengthUnit unit) {
             return new CleanUpAnswer(
                     ShownLength.of(cleanUp.best(), unit),
                     ShownLength.of(cleanUp.worst(), unit),
+                    ShownLength.of(cleanUp.reach(), unit),
                     ShownLength.of(cleanUp.guard(), unit, Flattery.UNCERTAINTY));
         }
     }
