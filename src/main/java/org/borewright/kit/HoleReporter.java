@@ -139,7 +139,7 @@ final class HoleReporter {
 
     private Optional<Check> byBar(Hole hole, Length barSize) {
         return switch (request.condition()) {
-            case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.ofReading()));
+            case WORN -> hole.cleanUp().worst().map(worst -> CleanUpCheck.byBar(worst, barSize, hole.ofDeciding()));
             case FINISHED ->
                 hole.cleanUp().best().map(needed -> CleanUpCheck.byBarInFinished(needed, barSize, hole.ofReading()));
         };

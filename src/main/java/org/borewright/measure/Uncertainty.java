@@ -85,6 +85,11 @@ public record Uncertainty(
                 expanded.nanometres() / 2.0, resolution, repeatability, temperature, expansion, ring, stated);
     }
 
+    /** The same length taken with a gauge whose calibration is worth no more than this expanded uncertainty; all else as it was. */
+    public Uncertainty withCalibrationNoBetterThan(Length expanded) {
+        return gauge < expanded.nanometres() / 2.0 ? withCalibration(expanded) : this;
+    }
+
     /**
      * The same length taken with another gauge, all else as it was.
      *

@@ -284,9 +284,74 @@ class WornHolesMatchTest {
     }
 
     private static MatchRequest probing(TwinShop shop, String radius, boolean fromBarAxis) {
-        Wall wall = TwinShop.probed(new Wall.Reach(mm(radius), fromBarAxis));
-        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(mm("70.110")), wall, List.of());
+        return probing(shop, new Wall.Reach(mm(radius), fromBarAxis));
+    }
+
+    private static MatchRequest probing(TwinShop shop, Wall.Reach reach) {
+        CylinderSurvey first =
+                new CylinderSurvey("1", new SingleDiameter(mm("70.110")), TwinShop.probed(reach), List.of());
         return shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020")));
+    }
+
+    /**
+     * +0.25 is bored to 70.200, so 2·(r + 0.02) + 2U must not exceed it, with U² = U(probe)² + 2.888 µm² for step and temperature. The gauge of
+     * the holes is worth 0.005 mm, and a poor probe hides that 2r is less than 70.110.
+     */
+    @ParameterizedTest(name = "wall at {0}, probed to U = {1}: {2}")
+    @CsvSource(useHeadersInDisplayName = true, nullValues = "-", textBlock = """
+            RADIUS,    U,        SIZE
+            35.074719, -,        +0.25
+            35.078028, 0.001,    +0.25
+            35.078029, 0.001,    +0.50
+            35.074719, 0.005,    +0.25
+            35.074719, 0.005001, +0.50
+            35.070,    0.009854, +0.25
+            35.070,    0.009855, +0.50
+            35.059927, 0.020,    +0.25
+            35.059928, 0.020,    +0.50
+            35.040,    -,        +0.50
+            35.040,    0.020,    +0.25
+            """)
+    void aWallIsProvenByWhatProbedIt(Length radius, Length uncertainty, String size) {
+        TwinShop shop = new TwinShop();
+        Wall.Reach reach = new Wall.Reach(radius, false, Optional.ofNullable(uncertainty));
+
+        assertThat(TwinShop.named(shop.ask(probing(shop, reach)))).isEqualTo(size);
+    }
+
+    /** A score is cut out behind the wall, and what it needs at its own height the diameters tell: the better probe is worth no more than they. */
+    @ParameterizedTest(name = "wall at {0}, probed to U = {1}, {2}: {3}")
+    @CsvSource({
+        "35.074719, 0.001, SCORED, +0.25",
+        "35.074720, 0.001, SCORED, +0.50",
+        "35.078028, 0.001, STAIN,  +0.25",
+        "35.059927, 0.020, SCORED, +0.25",
+        "35.059928, 0.020, SCORED, +0.50",
+    })
+    void besideAFindingToBeCutOutTheWorseOfTheTwoCounts(
+            Length radius, Length uncertainty, Finding.Kind kind, String size) {
+        TwinShop shop = new TwinShop();
+        MatchRequest probing = probing(shop, new Wall.Reach(radius, false, Optional.of(uncertainty)));
+        CylinderSurvey first = probing.cylinders().get(0);
+        Finding finding = new Finding(kind, Optional.of(Length.ZERO), Optional.empty());
+        CylinderSurvey found = new CylinderSurvey("1", first.asRead(), first.wall(), List.of(finding));
+
+        assertThat(TwinShop.named(shop.ask(Requests.surveyed(
+                        probing, List.of(found, probing.cylinders().get(1))))))
+                .isEqualTo(size);
+    }
+
+    /** 70.2 − 2·35.070 − 0.04 leaves 0.020 mm: √(0.010² − 2.888 µm²), rounded down. */
+    @Test
+    void theBetterProbeIsNamed() {
+        TwinShop shop = new TwinShop();
+        Wall.Reach reach = new Wall.Reach(mm("35.070"), false, Optional.of(mm("0.020")));
+
+        Settling settling = shop.ask(probing(shop, reach)).settling().orElseThrow();
+
+        assertThat(settling.readings()).hasSize(1);
+        assertThat(settling.readings().get(0).what()).isEqualTo(Settling.What.BETTER_GAUGE);
+        assertThat(settling.readings().get(0).gauge().orElseThrow().atMost()).isEqualTo(mm("0.009854"));
     }
 
     @ParameterizedTest(name = "{0}, {1} deep: {2}, {3}")

@@ -127,6 +127,15 @@ class UncertaintyTest {
         assertThat(budget.atReference()).isEqualTo(new Uncertainty(5, 4, 3, 10, 0, 0, 10));
     }
 
+    @ParameterizedTest(name = "worth no more than {0} nm: {1} nm")
+    @CsvSource({"9, 5", "10, 5", "11, 5.5", "40, 20"})
+    void aGaugeThatIsWorthLessCounts(int expanded, double gauge) {
+        Uncertainty budget = new Uncertainty(5, 4, 3, 29, 7, 6, 10);
+
+        assertThat(budget.withCalibrationNoBetterThan(Length.ofNanometres(expanded)))
+                .isEqualTo(new Uncertainty(gauge, 4, 3, 29, 7, 6, 10));
+    }
+
     /** 70 mm, 10 × 10⁻⁶ /K: 1 K is worth 700 nm, and 5/√3 K as much more. */
     @ParameterizedTest
     @CsvSource({"20, 700", "31, 700", ", 2020.725942"})

@@ -4,7 +4,9 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -54,12 +56,15 @@ class MatchScenarioTest {
     /** 2·(38.70 ∓ 0.02): the worst of a probed wall, and from where on the bar may reach it; no other hole has the latter. */
     @Test
     void ofAProbedWallIsToldWhatItRulesOut() {
-        match(WORN_FOUR.replace(
-                        "\"diameter\":77.310}",
-                        "\"diameter\":77.310,\"wallReach\":{\"radius\":38.700,\"fromBarAxis\":false}}"))
+        match(
+                        WORN_FOUR.replace(
+                                "\"diameter\":77.310}",
+                                "\"diameter\":77.310,\"wallReach\":{\"radius\":38.700,\"fromBarAxis\":false,\"uncertainty\":0.02}}"))
                 .statusCode(200)
                 .body("cylinders[3].cleanUp.worst.nm", equalTo(77_440_000))
                 .body("cylinders[3].cleanUp.reach.nm", equalTo(77_360_000))
+                .body("cylinders[3].cleanUp.guard.nm", greaterThan(40_000))
+                .body("cylinders[2].cleanUp.guard.nm", lessThan(11_000))
                 .body("cylinders.cleanUp.reach.nm", equalTo(List.of(77_360_000)));
     }
 

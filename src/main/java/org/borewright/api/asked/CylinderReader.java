@@ -44,12 +44,14 @@ public record CylinderReader(Ruler ruler) {
     }
 
     private Optional<Reach> reach(Place place) {
-        if (!place.isObject("radius", "fromBarAxis")) {
+        if (!place.isObject("radius", "fromBarAxis", "uncertainty")) {
             return Optional.empty();
         }
         place.at("radius").need("The probed radius is missing.");
         place.at("fromBarAxis").need("It is not said whether the radius was taken from the bar's own axis.");
         Optional<Boolean> fromBarAxis = place.at("fromBarAxis").truth();
-        return ruler.radius(place.at("radius")).flatMap(radius -> fromBarAxis.map(from -> new Reach(radius, from)));
+        Optional<Length> uncertainty = ruler.above(place.at("uncertainty"), GaugeReader.WORST_GAUGE);
+        return ruler.radius(place.at("radius"))
+                .flatMap(radius -> fromBarAxis.map(from -> new Reach(radius, from, uncertainty)));
     }
 }

@@ -58,12 +58,13 @@ public record Hole(
                 .map(Limits::greatest)
                 .or(() -> corrected.wall().reach().map(reach -> reach.radius().doubled()))
                 .map(diameter -> with.budget(diameter, bore.expansion()));
-        Length uncertainty = budget.map(Uncertainty::expanded).orElse(Length.ZERO);
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
         Optional<Comparison> contradictedProbe = contradictedProbe(corrected, diameters, budget);
         Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
-        CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), uncertainty);
-        return new Hole(cylinder, survey, at20, diameters, budget, uncertainty, whenNew, contradictedProbe, cleanUp);
+        Uncertainty reading = budget.orElse(Uncertainty.NONE);
+        CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), reading);
+        return new Hole(
+                cylinder, survey, at20, diameters, budget, reading.expanded(), whenNew, contradictedProbe, cleanUp);
     }
 
     /** Whether the gauge read something of one of these holes. */
@@ -90,6 +91,15 @@ public record Hole(
         return budget.orElseThrow();
     }
 
+    /**
+     * The uncertainty of what decides by the bar, likewise: of a reading, or of a probed wall.
+     *
+     * @throws java.util.NoSuchElementException if nothing was measured
+     */
+    public Uncertainty ofDeciding() {
+        return HoleCleanUp.ofDeciding(survey, probe(), ofReading());
+    }
+
     /** Where a check of it stands beside those of other holes. */
     public String place() {
         return "cylinder " + name();
@@ -105,9 +115,14 @@ public record Hole(
             CylinderSurvey at20, Optional<Limits> diameters, Optional<Uncertainty> budget) {
         return at20.wall()
                 .reach()
-                .flatMap(reach ->
-                        diameters.map(all -> ProbedWall.check(reach.radius(), all.greatest(), budget.orElseThrow())))
+                .flatMap(reach -> diameters.map(all -> ProbedWall.check(
+                        reach.radius(), all.greatest(), ofBoth(budget.orElseThrow(), reach.uncertainty()))))
                 .filter(check -> check.outcome() == Outcome.OUT);
+    }
+
+    /** Of diameters beside a probed wall: the worse of the two. */
+    private static Uncertainty ofBoth(Uncertainty reading, Optional<Length> ofProbe) {
+        return ofProbe.map(reading::withCalibrationNoBetterThan).orElse(reading);
     }
 
     /** The probed wall as read; empty when it was not probed, or when the probe contradicts the diameters. */
@@ -132,7 +147,7 @@ public record Hole(
                 probeAt20(bore, temperature),
                 whenNew,
                 bore.centringError(),
-                uncertainty);
+                budget.orElse(Uncertainty.NONE));
     }
 
     /**

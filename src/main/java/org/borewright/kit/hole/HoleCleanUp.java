@@ -7,6 +7,7 @@ import org.borewright.fit.Certainty;
 import org.borewright.fit.CleanUp;
 import org.borewright.fit.HoneOnly;
 import org.borewright.measure.Length;
+import org.borewright.measure.Uncertainty;
 import org.borewright.measure.survey.CylinderSurvey;
 import org.borewright.measure.survey.Finding;
 import org.borewright.measure.survey.Survey;
@@ -21,13 +22,14 @@ public final class HoleCleanUp {
      * By the bar. The worst is not known where a defect's depth, the size when new or the hole itself is not.
      *
      * @param probe the probed wall; empty when it was not probed, or when the probe contradicts the diameters
+     * @param reading the uncertainty of one diameter
      */
     static CleanUp byBar(
             CylinderSurvey at20,
             Optional<Wall.Reach> probe,
             Optional<WhenNew> whenNew,
             Length centringError,
-            Length uncertainty) {
+            Uncertainty reading) {
         Optional<Length> largest = at20.asRead().largest();
         Optional<Length> best = needed(at20.asRead(), at20.findings(), largest, CleanUp::bestAt);
         Optional<Length> worst = isOpen(at20)
@@ -37,7 +39,17 @@ public final class HoleCleanUp {
                         .map(needed -> best.map(needed::max).orElse(needed));
         Optional<Length> reach = probe.filter(believed -> !isOpen(at20))
                 .map(wall -> CleanUp.reached(wall.radius(), centringError, wall.fromBarAxis()));
-        return new CleanUp(worst, best, reach, uncertainty.doubled(), uncertainty);
+        Length guard = ofDeciding(at20, probe, reading).expanded().doubled();
+        return new CleanUp(worst, best, reach, guard, reading.expanded());
+    }
+
+    /** Of a probed wall that of what probed it; where something is cut out behind it the diameters count too, and so the worse of the two. */
+    static Uncertainty ofDeciding(CylinderSurvey survey, Optional<Wall.Reach> probe, Uncertainty reading) {
+        return probe.flatMap(Wall.Reach::uncertainty)
+                .map(told -> survey.has(Finding.Weight.MACHINABLE)
+                        ? reading.withCalibrationNoBetterThan(told)
+                        : reading.withCalibration(told))
+                .orElse(reading);
     }
 
     /** By the hone alone; empty when nothing was measured. */

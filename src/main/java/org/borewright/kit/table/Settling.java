@@ -160,7 +160,7 @@ public record Settling(SizeRow row, List<Reading> readings) {
     private static Optional<Reading> byBar(Length needed, BoreSpec bore, Hole hole, HoleAtSize fate) {
         Length barSize = fate.finish().minus(bore.honeStock());
         return Reading.proving(
-                CleanUpCheck.byBar(needed, barSize, hole.ofReading()).at(hole.name()));
+                CleanUpCheck.byBar(needed, barSize, hole.ofDeciding()).at(hole.name()));
     }
 
     /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */

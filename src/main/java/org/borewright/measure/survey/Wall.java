@@ -31,12 +31,18 @@ public record Wall(
      *
      * @param radius from the axis to the farthest worn wall
      * @param fromBarAxis whether it was taken from the axis the bar itself will turn on, so that no centring error is added
+     * @param uncertainty the expanded uncertainty of what took it; empty where that of the gauge of the holes stands for it
      */
-    public record Reach(Length radius, boolean fromBarAxis) {
+    public record Reach(Length radius, boolean fromBarAxis, Optional<Length> uncertainty) {
 
-        /** Probed from the same axis, the wall at another radius. */
+        /** Taken with something that is worth as much as the gauge of the holes. */
+        public Reach(Length radius, boolean fromBarAxis) {
+            this(radius, fromBarAxis, Optional.empty());
+        }
+
+        /** Probed from the same axis with the same thing, the wall at another radius. */
         public Reach at(Length other) {
-            return new Reach(other, fromBarAxis);
+            return new Reach(other, fromBarAxis, uncertainty);
         }
     }
 
