@@ -11,7 +11,10 @@ import org.borewright.measure.survey.Grid;
 import org.borewright.measure.survey.QueriedGrid;
 import org.borewright.measure.survey.Survey;
 
-/** Taper and out-of-round of a freshly honed hole, or the choke that the engine maker wants: within what he allows, 0.010 mm where he is silent (common practice). */
+/**
+ * Taper and out-of-round of a freshly honed hole, or the choke that the engine maker wants: within what he allows, 0.010 mm where he is
+ * silent (common practice).
+ */
 public final class FinishedShape {
 
     /** Where a single diameter, or nothing, was read. */

@@ -81,8 +81,8 @@ final class HoleReporter {
     }
 
     /**
-     * Of a hole that is finished already and is not cut again, and of a worn one that is left as it is. What was too little read is named, and holds nothing: it
-     * may still prove that a hole is bad, but never that it is good.
+     * Of a hole that is finished already and is not cut again, and of a worn one that is left as it is. What was too little read is named,
+     * and holds nothing: it may still prove that a hole is bad, but never that it is good.
      */
     private List<? extends Check> shape(Hole hole, Optional<HoleAtSize> fate) {
         List<? extends Check> asked = shapeAsRead(hole, fate);

@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a person typed into a form, and the body of JSON that it stands for. A field is named by the JSON Pointer (RFC 6901) of its place
  * in that body: {@code /engine} holds a text, {@code number:/cylinders/0/diameter} a number and {@code truth:/mayWait} yes or no. A field
- * left empty is left out, but for {@code text:/notes}, a text that may be taken away; a dash for a number says that it cannot be measured, and is null. Whatever has another name, such as {@code by}, goes beside the body.
+ * left empty is left out, but for {@code text:/notes}, a text that may be taken away; a dash for a number says that it cannot be measured,
+ * and is null. Whatever has another name, such as {@code by}, goes beside the body.
  *
  * @param fields what was typed, by the name of the field, in the order of the form
  */

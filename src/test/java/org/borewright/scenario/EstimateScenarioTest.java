@@ -54,7 +54,10 @@ class EstimateScenarioTest {
                 .body("sizes.find { it.size.size == '+0.50' }.certainty", equalTo(certainty));
     }
 
-    /** A record holds at 20 °C, and a stamp is no reading: only what was read and nobody said how warm is taken as 20 ± 5 °C, a piston too whose hole it was told of. */
+    /**
+     * A record holds at 20 °C, and a stamp is no reading: only what was read and nobody said how warm is taken as 20 ± 5 °C, a piston too
+     * whose hole it was told of.
+     */
     @ParameterizedTest(name = "{0}, temperature told {1}: cautioned {2}")
     @CsvSource(delimiter = '|', textBlock = """
             "lastFinish": 77.21                                                         | false | false

@@ -5,7 +5,10 @@ import java.util.HashMap;
 import java.util.Map;
 import org.borewright.database.TestDatabase;
 
-/** A shop of its own for tests that take parts off the shelf: nobody else finds fewer. It raises tax and asks a deposit, and its pages are reached elsewhere. */
+/**
+ * A shop of its own for tests that take parts off the shelf: nobody else finds fewer. It raises tax and asks a deposit, and its pages are
+ * reached elsewhere.
+ */
 public class OwnShop implements QuarkusTestProfile {
 
     /** Where others reach its pages. */

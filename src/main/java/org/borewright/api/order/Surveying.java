@@ -150,7 +150,10 @@ class Surveying {
                 .orElse(Sold.NOTHING);
     }
 
-    /** A survey of an order answered anew, of a deck as it is by now, with what was sold, and with the pistons of the owner where they are to go in. */
+    /**
+     * A survey of an order answered anew, of a deck as it is by now, with what was sold, and with the pistons of the owner where they are to
+     * go in.
+     */
     Match match(Asked survey, Deck deck, Sold sold, Optional<Choice> own) {
         Workbench shop = workbenches.of(survey).having(sold.numbers());
         Workbench bench = own.map(shop::withOwn).orElse(shop);

@@ -24,7 +24,8 @@ import org.borewright.measure.Limits;
  * @param diameter of the piston: as measured, or its tolerance
  * @param work bored and honed, honed alone, or left
  * @param boreTo hone size, of its narrower end, less hone stock; empty when it is not bored
- * @param honeTo piston + target clearance, or as much more as the hole needs to come out clean; the mean of both ends where it has choke; empty when it is not honed, or no piston is measured yet
+ * @param honeTo piston + target clearance, or as much more as the hole needs to come out clean; the mean of both ends where it has choke;
+ *     empty when it is not honed, or no piston is measured yet
  * @param choke how much wider it is honed at the bottom; empty where it is to be straight
  * @param uncertainty of the clearance, hole and piston together
  * @param window the holes in which the clearance is proven; empty where the gauges are too coarse for any

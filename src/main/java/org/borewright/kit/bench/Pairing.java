@@ -16,8 +16,9 @@ import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
 
 /**
- * Which piston goes into which hole: as many as may go, then with the fewest holes cut, then with the least worst deviation, then with the least total, then the first
- * piston to the first hole, and so on. The last rule leaves no tie, so that the same pistons and holes are always paired alike.
+ * Which piston goes into which hole: as many as may go, then with the fewest holes cut, then with the least worst deviation, then with the
+ * least total, then the first piston to the first hole, and so on. The last rule leaves no tie, so that the same pistons and holes are
+ * always paired alike.
  *
  * <p>The least total is found by the method of Kuhn and Munkres on weights that are whole numbers of nanometres. All sums stay below 2⁵³,
  * up to which a {@code double} holds every whole number exactly.

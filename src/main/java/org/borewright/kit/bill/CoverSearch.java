@@ -25,9 +25,9 @@ import org.borewright.kit.choice.Supply;
  *
  * <p>The worst case is bounded, whatever is on hand. With u the number of a box that can be of use, the boxes that serve several needs come to
  * less than 2 · (1 + u₁) · (1 + u₂) · … {@linkplain Filling states}, and a catalogue is refused where that product, times the kits it is asked
- * for, is over {@link Box#mostWays()}. The boxes that serve one need alone come to no more than their number times the count of the need, and a catalogue is
- * refused where they are more than {@link Box#mostPacks()}. This is gone through once where the needs can be covered from the shelf, else
- * once for the longest lead time and once each time the others are halved.
+ * for, is over {@link Box#mostWays()}. The boxes that serve one need alone come to no more than their number times the count of the need,
+ * and a catalogue is refused where they are more than {@link Box#mostPacks()}. This is gone through once where the needs can be covered
+ * from the shelf, else once for the longest lead time and once each time the others are halved.
  */
 final class CoverSearch {
 

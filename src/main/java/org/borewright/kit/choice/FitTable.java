@@ -143,7 +143,10 @@ public record FitTable(
                 largestFinish.plus(CommonPractice.believedAbove()));
     }
 
-    /** The smallest hole a size can have had: the engine's own at standard, else its smallest piston at least clearance, be it supplied or not: who was bored for one of before has its hole still. */
+    /**
+     * The smallest hole a size can have had: the engine's own at standard, else its smallest piston at least clearance, be it supplied or
+     * not: who was bored for one of before has its hole still.
+     */
     public Length smallestHole(Size size) {
         Length asNew = shelf.engine().newBore(size).least();
         if (size.oversize().equals(Length.ZERO)) {

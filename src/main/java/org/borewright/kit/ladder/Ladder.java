@@ -18,7 +18,8 @@ import org.borewright.measure.Temperature;
 
 /**
  * The ways to restore a worn engine, rising by the metal they take: rings only, the present size, each size that is not excluded up to the first
- * that serves, a larger one that is asked for, a sleeve. An old hole cannot be bought again, so the lowest rung that holds is the one to stand on; which, the shop decides.
+ * that serves, a larger one that is asked for, a sleeve. An old hole cannot be bought again, so the lowest rung that holds is the one to
+ * stand on; which, the shop decides.
  */
 public final class Ladder {
 

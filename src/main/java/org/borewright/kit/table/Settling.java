@@ -139,7 +139,10 @@ public record Settling(SizeRow row, List<Reading> readings) {
         return Optional.of(readings);
     }
 
-    /** Any of which will do. The height first, for it is the easier to measure; a wall that was not probed is probed, or its diameters read better. */
+    /**
+     * Any of which will do. The height first, for it is the easier to measure; a wall that was not probed is probed, or its diameters read
+     * better.
+     */
     private static List<Reading> readings(BoreSpec bore, Temperature temperature, Hole hole, HoleAtSize fate) {
         return Stream.of(
                         height(bore, temperature, hole, fate),

@@ -1,8 +1,9 @@
 package org.borewright.order.journal;
 
 /**
- * The journal read from its first line, each held against the seal of the line before, and against the rows it tells of. Whoever noted position and seal of a day
- * elsewhere, on paper say, can prove later that nothing up to there was changed, not even by rewriting all of it.
+ * The journal read from its first line, each held against the seal of the line before, and against the rows it tells of. Whoever noted
+ * position and seal of a day elsewhere, on paper say, can prove later that nothing up to there was changed, not even by rewriting all of
+ * it.
  *
  * @param lines that hold together, from the first
  * @param seal of the last of them

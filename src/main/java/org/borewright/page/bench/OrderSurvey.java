@@ -107,8 +107,8 @@ public class OrderSurvey {
     }
 
     /**
-     * Holes that are no longer as they were: what they were measured with stays, and not how warm all was; once a bar may have been in them no finish of before does, and
-     * what was signed is the size they have.
+     * Holes that are no longer as they were: what they were measured with stays, and not how warm all was; once a bar may have been in them
+     * no finish of before does, and what was signed is the size they have.
      */
     private static Form begun(Form former, Folder folder, Occasion occasion) {
         if (occasion != Occasion.DID_NOT_CLEAN_UP) {

@@ -166,7 +166,10 @@ class SizeTableTest {
         assertThat(match.table().get(2).left().orElseThrow().byMetal()).isEqualTo(2);
     }
 
-    /** 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. No rebuild is counted on +0.75, too close to 3.5. */
+    /**
+     * 3.70 less (70.800 − 70.480)/2 less 0.02 is 3.52 at +0.75; less (71.050 − 70.480)/2 less 0.02 it is 3.395 at +1.00. No rebuild is
+     * counted on +0.75, too close to 3.5.
+     */
     @Test
     void theWallOfAHoleNotMeasuredIsReckonedFromItsPresentSize() {
         Optional<Length> none = Optional.empty();
