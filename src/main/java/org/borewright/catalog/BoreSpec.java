@@ -12,6 +12,7 @@ import org.borewright.measure.Limits;
  * @param expansion of the wall, with its uncertainty
  * @param labelNames what a size label names
  * @param honeStock left by the bar on the diameter
+ * @param honeCleanUp taken by the hone beyond the largest reading, on the diameter, to leave no uncut patch
  * @param centringError how far the bar's axis may miss the original one
  * @param largestOversize the most that may be taken, inclusive
  */
@@ -21,6 +22,7 @@ public record BoreSpec(
         Expansion expansion,
         LabelNames labelNames,
         Length honeStock,
+        Length honeCleanUp,
         Length centringError,
         Length largestOversize) {
 

@@ -7,9 +7,13 @@ public final class HoneOnly {
 
     private HoneOnly() {}
 
-    /** The clean-up of a hone: the largest reading + 2 × the depth of a defect + 0.005 mm, best and worst alike. */
-    public static Length cleanUp(Length largest, Length defect) {
-        return largest.plus(defect.doubled()).plus(CommonPractice.honeCleanUp());
+    /**
+     * The clean-up of a hone: the largest reading + 2 × the depth of a defect, and a little more, best and worst alike.
+     *
+     * @param beyond what the engine's hone takes beyond the largest reading to leave no uncut patch, on the diameter
+     */
+    public static Length cleanUp(Length largest, Length defect, Length beyond) {
+        return largest.plus(defect.doubled()).plus(beyond);
     }
 
     /** Whether a hone alone brings a hole clean to a finish: certain from U above, no from U below. */

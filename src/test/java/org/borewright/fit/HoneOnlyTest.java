@@ -14,11 +14,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HoneOnlyTest {
 
-    /** The largest reading + 0.005 mm, common practice; a defect is cut on both sides. */
+    /** The largest reading and a little more, 0.005 mm by common practice; a defect is cut on both sides. */
     @ParameterizedTest
-    @CsvSource({"70.010, 0, 70.015", "70.010, 0.010, 70.035", "70.010001, 0.000001, 70.015003"})
-    void aHoneFollowsTheHole(Length largest, Length defect, Length cleanUp) {
-        assertThat(HoneOnly.cleanUp(largest, defect)).isEqualTo(cleanUp);
+    @CsvSource({
+        "70.010,    0,        0.005, 70.015",
+        "70.010,    0.010,    0.005, 70.035",
+        "70.010001, 0.000001, 0.005, 70.015003",
+        "70.010,    0.010,    0.008, 70.038",
+        "70.010,    0,        0,     70.010",
+    })
+    void aHoneFollowsTheHole(Length largest, Length defect, Length beyond, Length cleanUp) {
+        assertThat(HoneOnly.cleanUp(largest, defect, beyond)).isEqualTo(cleanUp);
     }
 
     @ParameterizedTest
@@ -41,8 +47,12 @@ class HoneOnlyTest {
             @ForAll @LongRange(min = 0, max = 30_000) long more,
             @ForAll @LongRange(min = 70_000_000, max = 70_050_000) long finish,
             @ForAll @LongRange(min = 0, max = 10_000) long uncertainty) {
-        Certainty before = HoneOnly.at(nm(finish), HoneOnly.cleanUp(nm(largest), Length.ZERO), nm(uncertainty));
-        Certainty after = HoneOnly.at(nm(finish), HoneOnly.cleanUp(nm(largest + more), Length.ZERO), nm(uncertainty));
+        Certainty before = HoneOnly.at(
+                nm(finish), HoneOnly.cleanUp(nm(largest), Length.ZERO, CommonPractice.honeCleanUp()), nm(uncertainty));
+        Certainty after = HoneOnly.at(
+                nm(finish),
+                HoneOnly.cleanUp(nm(largest + more), Length.ZERO, CommonPractice.honeCleanUp()),
+                nm(uncertainty));
         return before.and(after) == after;
     }
 

@@ -78,6 +78,26 @@ class FinishedHolesMatchTest {
         assertThat(fate.certainty().label()).isEqualTo(certainty);
     }
 
+    /** Where the hone needs more than the target it goes so far, and the window of +0.25 holds it, proven: 70.290 less 2U, U = 0.005 282. */
+    @ParameterizedTest(name = "a hone that takes {0} more: to {1}, {2}")
+    @CsvSource({
+        "0.005,    70.250,    certain",
+        "0.020,    70.250,    certain",
+        "0.020001, 70.250001, certain",
+        "0.049436, 70.279436, certain",
+        "0.049437, 70.279437, possible",
+    })
+    void aFinishedHoleIsHonedAsFarAsItNeeds(Length beyond, Length finish, String certainty) {
+        TwinShop shop = new TwinShop();
+        shop.honeCleanUp = beyond;
+
+        HoleAtSize fate =
+                shop.finished("70.230", "70.260").table().get(1).holes().get(0);
+
+        assertThat(fate.finish()).isEqualTo(finish);
+        assertThat(fate.certainty().label()).isEqualTo(certainty);
+    }
+
     /**
      * Two makers' pistons of +0.25 for holes that one size holds, the second's finished as large or 0.001 larger: the shelf decides whose they
      * are, measured or not, but where certainty ends first.

@@ -114,6 +114,7 @@ public final class TwinShop {
     public boolean torquePlate;
     public Optional<Choke> choke = Optional.empty();
     public Length honedShape = mm("0.010");
+    public Length honeCleanUp = mm("0.005");
     public List<Hand> hands = List.of(Hand.ANY, Hand.ANY);
     public Construction construction = Construction.IRON_BARREL;
     public BoreSurface surface = BoreSurface.IRON;
@@ -331,6 +332,7 @@ public final class TwinShop {
                         new Expansion(11.4e-6, 1e-6),
                         BoreSpec.LabelNames.BORE,
                         mm("0.05"),
+                        honeCleanUp,
                         mm("0.02"),
                         largestOversize),
                 wall,

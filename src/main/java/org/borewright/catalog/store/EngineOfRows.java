@@ -66,6 +66,7 @@ final class EngineOfRows {
                 wallExpansion(row),
                 row.labelNames,
                 Optional.ofNullable(row.honeStock).orElseGet(CommonPractice::honeStock),
+                Optional.ofNullable(row.honeCleanUp).orElseGet(CommonPractice::honeCleanUp),
                 Optional.ofNullable(row.centring).orElseGet(CommonPractice::centringError),
                 Optional.ofNullable(row.largestOversize).orElseGet(() -> CommonPractice.largestOversize(row.steps)));
     }

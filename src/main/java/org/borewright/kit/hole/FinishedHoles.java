@@ -20,11 +20,13 @@ import org.borewright.measure.survey.Finding;
 public final class FinishedHoles {
 
     private final Length honeStock;
+    private final Length honeCleanUp;
     private final boolean mayBeCut;
 
     /** For the holes of an engine. */
     public FinishedHoles(Engine engine) {
         this.honeStock = engine.bore().honeStock();
+        this.honeCleanUp = engine.bore().honeCleanUp();
         this.mayBeCut = engine.build().construction().mayBeBored();
     }
 
@@ -74,7 +76,7 @@ public final class FinishedHoles {
         if (!target.minus(clean).minus(honeStock).isLessThan(hole.uncertainty())) {
             return HoleAtSize.of(hole, Work.REBORE, HoleCleanUp.proven(hole.survey(), Certainty.CERTAIN), piston);
         }
-        Length honed = HoneOnly.cleanUp(clean, Length.ZERO);
+        Length honed = HoneOnly.cleanUp(clean, Length.ZERO, honeCleanUp);
         Certainty clear = HoneOnly.at(honedAtMost(hole, piston), honed, hole.uncertainty());
         Length finish = clear == Certainty.NO ? target : target.max(honed);
         return HoleAtSize.of(hole, Work.HONE_ONLY, HoleCleanUp.proven(hole.survey(), clear), piston, finish);

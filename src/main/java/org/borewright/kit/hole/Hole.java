@@ -29,6 +29,7 @@ import org.borewright.measure.survey.Wall;
  * @param whenNew the size it had when new, and what tells; empty when nothing tells
  * @param contradictedProbe the probe, where it contradicts the diameters so that nothing is computed from it
  * @param cleanUp by the bar, best and worst
+ * @param honeCleanUp what the hone alone must reach; empty when nothing was measured
  */
 public record Hole(
         Cylinder cylinder,
@@ -39,7 +40,8 @@ public record Hole(
         Length uncertainty,
         Optional<WhenNew> whenNew,
         Optional<Comparison> contradictedProbe,
-        CleanUp cleanUp) {
+        CleanUp cleanUp,
+        Optional<Length> honeCleanUp) {
 
     /**
      * The hole as surveyed, its readings corrected with the α of the engine's wall.
@@ -63,8 +65,18 @@ public record Hole(
         Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
         Uncertainty reading = budget.orElse(Uncertainty.NONE);
         CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), reading);
+        Optional<Length> honeCleanUp = HoleCleanUp.byHone(at20, survey.findings(), bore.honeCleanUp());
         return new Hole(
-                cylinder, survey, at20, diameters, budget, reading.expanded(), whenNew, contradictedProbe, cleanUp);
+                cylinder,
+                survey,
+                at20,
+                diameters,
+                budget,
+                reading.expanded(),
+                whenNew,
+                contradictedProbe,
+                cleanUp,
+                honeCleanUp);
     }
 
     /** Whether the gauge read something of one of these holes. */
@@ -158,10 +170,5 @@ public record Hole(
         Length proven = finish.minus(bore.honeStock()).minus(cleanUp.guard());
         Length behind = HoleCleanUp.behindWall(survey.with(at20), whenNew, bore.centringError(), proven);
         return CleanUp.wallWithin(finish, bore.honeStock(), cleanUp.guard(), behind);
-    }
-
-    /** What the hone alone must reach; empty when nothing was measured. */
-    public Optional<Length> honeCleanUp() {
-        return HoleCleanUp.byHone(at20, survey.findings());
     }
 }

@@ -52,9 +52,13 @@ public final class HoleCleanUp {
                 .orElse(reading);
     }
 
-    /** By the hone alone; empty when nothing was measured. */
-    static Optional<Length> byHone(Survey at20, List<Finding> findings) {
-        return needed(at20, findings, at20.largest(), HoneOnly::cleanUp);
+    /**
+     * By the hone alone; empty when nothing was measured.
+     *
+     * @param beyond what the hone takes beyond the largest reading
+     */
+    static Optional<Length> byHone(Survey at20, List<Finding> findings, Length beyond) {
+        return needed(at20, findings, at20.largest(), (diameter, depth) -> HoneOnly.cleanUp(diameter, depth, beyond));
     }
 
     /**

@@ -47,6 +47,7 @@ class StocktakingTest {
         BoreSpec bore = shelf("HALVERN-T2").engine().bore();
 
         assertThat(bore.honeStock()).isEqualTo(CommonPractice.honeStock());
+        assertThat(bore.honeCleanUp()).isEqualTo(CommonPractice.honeCleanUp());
         assertThat(bore.centringError()).isEqualTo(CommonPractice.centringError());
         assertThat(bore.largestOversize()).isEqualTo(CommonPractice.largestOversize(LengthUnit.MILLIMETRE));
         assertThat(bore.expansion()).isEqualTo(new Expansion(11.0e-6, Expansion.USUAL_UNCERTAINTY));
@@ -58,6 +59,7 @@ class StocktakingTest {
     @Test
     void whatAnEngineStatesStandsInItsPlace() {
         assertThat(shelf("OSTRAVEL-4").engine().bore().expansion()).isEqualTo(new Expansion(11.0e-6, 0.5e-6));
+        assertThat(shelf("OSTRAVEL-4").engine().bore().honeCleanUp()).isEqualTo(Length.ofMicrometres(8));
         assertThat(shelf("OSTRAVEL-4").engine().limits().finishedShape()).isEqualTo(Length.ofMicrometres(12));
     }
 

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param asNew the limits of a new hole at standard
  * @param labelNames whether a size label names the piston or the bore
  * @param honeStock left by the bar on the diameter
+ * @param honeCleanUp taken by the hone beyond the largest reading, on the diameter
  * @param centringError how far the bar may miss the original axis
  * @param largestOversize the most that may be taken
  * @param expansion of the wall, in millionths per kelvin
@@ -37,6 +38,7 @@ public record BoreAnswer(
         ShownLimits asNew,
         String labelNames,
         ShownLength honeStock,
+        ShownLength honeCleanUp,
         ShownLength centringError,
         ShownLength largestOversize,
         BigDecimal expansion,
@@ -55,6 +57,7 @@ public record BoreAnswer(
                 ShownLimits.of(bore.asNew(), unit),
                 bore.labelNames().label(),
                 ShownLength.of(bore.honeStock(), unit),
+                ShownLength.of(bore.honeCleanUp(), unit),
                 ShownLength.of(bore.centringError(), unit, Flattery.UNCERTAINTY),
                 ShownLength.of(bore.largestOversize(), unit, Flattery.UPPER_LIMIT),
                 ShownCorrection.millionths(bore.expansion().perKelvin()),

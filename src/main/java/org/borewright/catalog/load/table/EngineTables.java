@@ -81,6 +81,7 @@ final class EngineTables {
                         figures("0", "10"),
                         (row, figure) -> row.expansionUncertainty = figure)
                 .maybe("hone_stock_mm", lengths("0", "0.5"), (row, stock) -> row.honeStock = stock)
+                .maybe("hone_clean_up_mm", lengths("0", "0.1"), (row, beyond) -> row.honeCleanUp = beyond)
                 .maybe("centring_mm", lengths("0", "0.5"), (row, error) -> row.centring = error)
                 .maybe("largest_oversize_mm", lengths("0", "5"), (row, most) -> row.largestOversize = most);
     }

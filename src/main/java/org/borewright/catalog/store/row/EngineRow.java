@@ -60,6 +60,9 @@ public class EngineRow extends CatalogRow {
 
     public Length honeStock;
 
+    /** None where common practice holds. */
+    public Length honeCleanUp;
+
     public Length centring;
 
     public Length largestOversize;
