@@ -18,7 +18,7 @@ public final class CleanUpCheck {
         return Rule.CLEAN_UP.atMost("by the bar", largest, barSize).within(uncertainty);
     }
 
-    /** By the hone alone: the largest reading + 0.005 mm against the finish. */
+    /** By the hone alone: the largest reading and a little more against the finish. */
     public static Comparison byHone(Length cleanUp, Length finish, Uncertainty uncertainty) {
         return Rule.CLEAN_UP.atMost("by the hone", cleanUp, finish).within(uncertainty);
     }
