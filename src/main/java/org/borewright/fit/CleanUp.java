@@ -9,7 +9,7 @@ import org.borewright.measure.Length;
  *
  * @param worst all wear on one wall, defects at the worst place, or the probed wall; empty when that cannot be known
  * @param best wear shared evenly; empty when nothing was measured
- * @param reach the least diameter at which the bar reaches the probed wall; empty where no wall was probed
+ * @param reach the least diameter at which the bar reaches the probed wall; empty where no wall was probed, or nothing is concluded from the probe
  * @param guard of the worst and of the reach: twice the uncertainty of what decides, a diameter or the probed wall, for both count it twice
  * @param uncertainty of a single diameter, the guard of the best
  */
@@ -47,6 +47,14 @@ public record CleanUp(
             return Certainty.CERTAIN;
         }
         return isBelow(bar, best, uncertainty) || isBelow(bar, reach, guard) ? Certainty.NO : Certainty.POSSIBLE;
+    }
+
+    /** Whether another proves a smaller finish, though its worst be no less: what is read so much better. */
+    public boolean isWorthLessThan(CleanUp other) {
+        return worst.flatMap(mine -> other.worst
+                        .filter(theirs -> !theirs.isLessThan(mine))
+                        .filter(theirs -> theirs.plus(other.guard).isLessThan(mine.plus(guard))))
+                .isPresent();
     }
 
     private static boolean isBelow(Length bar, Optional<Length> needed, Length guard) {

@@ -46,6 +46,29 @@ class CleanUpTest {
         assertThat(CleanUp.probed(radius, centring, fromBarAxis)).isEqualTo(worst);
     }
 
+    /** Each worst with its guard: what is proven is both together, but a worst that lies above another's is no matter of the guard. */
+    @ParameterizedTest(name = "{0} + {1} beside {2} + {3}: {4}")
+    @CsvSource({
+        "70.110, 0.100,    70.160, 0.010, true",
+        "70.110, 0.060001, 70.160, 0.010, true",
+        "70.110, 0.060,    70.160, 0.010, false",
+        "70.160, 0.100,    70.160, 0.010, true",
+        "70.160, 0.010,    70.160, 0.010, false",
+        "70.160001, 0.100, 70.160, 0.010, false",
+        "70.110, 0.100,    ,       0.010, false",
+        ",       0.100,    70.160, 0.010, false",
+    })
+    void isWorthLessThanWhatProvesASmallerFinish(
+            Length worst, Length guard, Length other, Length otherGuard, boolean less) {
+        assertThat(needing(worst, guard).isWorthLessThan(needing(other, otherGuard)))
+                .isEqualTo(less);
+    }
+
+    private static CleanUp needing(Length worst, Length guard) {
+        return new CleanUp(
+                Optional.ofNullable(worst), Optional.empty(), Optional.empty(), guard, guard.halfRoundedUp());
+    }
+
     /** Worst 70.260 guarded by 2U = 0.010, best 70.110 by U = 0.005, hone stock 0.050. */
     @ParameterizedTest
     @CsvSource(textBlock = """

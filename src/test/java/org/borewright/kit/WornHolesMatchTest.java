@@ -297,57 +297,55 @@ class WornHolesMatchTest {
     }
 
     private static MatchRequest probing(TwinShop shop, Wall.Reach reach) {
-        CylinderSurvey first =
-                new CylinderSurvey("1", new SingleDiameter(mm("70.110")), TwinShop.probed(reach), List.of());
+        return probing(shop, mm("70.110"), reach);
+    }
+
+    private static MatchRequest probing(TwinShop shop, Length diameter, Wall.Reach reach) {
+        CylinderSurvey first = new CylinderSurvey("1", new SingleDiameter(diameter), TwinShop.probed(reach), List.of());
         return shop.request(Condition.WORN, "standard", List.of(first, survey("2", "70.020")));
     }
 
     /**
      * +0.25 is bored to 70.200, so 2·(r + 0.02) + 2U must not exceed it, with U² = U(probe)² + 2.888 µm² for step and temperature. The gauge of
-     * the holes is worth 0.005 mm, and a poor probe hides that 2r is less than 70.110.
+     * the holes is worth 0.005 mm, and no probe is worth more; a poor one hides that 2r is less than 70.110.
      */
     @ParameterizedTest(name = "wall at {0}, probed to U = {1}: {2}")
     @CsvSource(useHeadersInDisplayName = true, nullValues = "-", textBlock = """
             RADIUS,    U,        SIZE
             35.074719, -,        +0.25
-            35.078028, 0.001,    +0.25
-            35.078029, 0.001,    +0.50
             35.074719, 0.005,    +0.25
+            35.074719, 0.001,    +0.25
+            35.074720, 0.001,    +0.50
             35.074719, 0.005001, +0.50
             35.070,    0.009854, +0.25
             35.070,    0.009855, +0.50
             35.059927, 0.020,    +0.25
             35.059928, 0.020,    +0.50
-            35.040,    -,        +0.50
-            35.040,    0.020,    +0.25
+            35.049720, 0.001,    +0.25
+            35.049719, 0.001,    +0.50
+            35.034928, 0.020,    +0.25
+            35.034927, 0.020,    +0.50
             """)
-    void aWallIsProvenByWhatProbedIt(Length radius, Length uncertainty, String size) {
+    void aWallIsProvenNoBetterThanItWasProbed(Length radius, Length uncertainty, String size) {
         TwinShop shop = new TwinShop();
         Wall.Reach reach = new Wall.Reach(radius, false, Optional.ofNullable(uncertainty));
 
         assertThat(TwinShop.named(shop.ask(probing(shop, reach)))).isEqualTo(size);
     }
 
-    /** A score is cut out behind the wall, and what it needs at its own height the diameters tell: the better probe is worth no more than they. */
-    @ParameterizedTest(name = "wall at {0}, probed to U = {1}, {2}: {3}")
-    @CsvSource({
-        "35.074719, 0.001, SCORED, +0.25",
-        "35.074720, 0.001, SCORED, +0.50",
-        "35.078028, 0.001, STAIN,  +0.25",
-        "35.059927, 0.020, SCORED, +0.25",
-        "35.059928, 0.020, SCORED, +0.50",
-    })
-    void besideAFindingToBeCutOutTheWorseOfTheTwoCounts(
-            Length radius, Length uncertainty, Finding.Kind kind, String size) {
+    /** 2·70.060 − 70 + 0.04 = 70.160 and 2U = 0.011 prove +0.25 already: to know more never takes a size away. */
+    @ParameterizedTest(name = "probed to U = {0}: counts {1}")
+    @CsvSource(
+            nullValues = "-",
+            value = {"-, true", "0.020, true", "0.030233, true", "0.030234, false", "0.500, false"})
+    void aProbeThatProvesLessThanTheDiametersIsSetAside(Length uncertainty, boolean counts) {
         TwinShop shop = new TwinShop();
-        MatchRequest probing = probing(shop, new Wall.Reach(radius, false, Optional.of(uncertainty)));
-        CylinderSurvey first = probing.cylinders().get(0);
-        Finding finding = new Finding(kind, Optional.of(Length.ZERO), Optional.empty());
-        CylinderSurvey found = new CylinderSurvey("1", first.asRead(), first.wall(), List.of(finding));
+        Wall.Reach reach = new Wall.Reach(mm("35.035"), false, Optional.ofNullable(uncertainty));
 
-        assertThat(TwinShop.named(shop.ask(Requests.surveyed(
-                        probing, List.of(found, probing.cylinders().get(1))))))
-                .isEqualTo(size);
+        Match match = shop.ask(probing(shop, mm("70.060"), reach));
+
+        assertThat(TwinShop.named(match)).isEqualTo("+0.25");
+        assertThat(match.surveyed().get(0).isProbed()).isEqualTo(counts);
     }
 
     /** 70.2 − 2·35.070 − 0.04 leaves 0.020 mm: √(0.010² − 2.888 µm²), rounded down. */

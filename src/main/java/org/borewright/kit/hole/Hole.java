@@ -28,6 +28,7 @@ import org.borewright.measure.survey.Wall;
  * @param uncertainty the expanded uncertainty of one diameter; zero when nothing was measured
  * @param whenNew the size it had when new, and what tells; empty when nothing tells
  * @param contradictedProbe the probe, where it contradicts the diameters so that nothing is computed from it
+ * @param probe the probed wall as read; empty when it was not probed, when the probe contradicts the diameters, or when they prove more
  * @param cleanUp by the bar, best and worst
  * @param honeCleanUp what the hone alone must reach; empty when nothing was measured
  */
@@ -40,6 +41,7 @@ public record Hole(
         Length uncertainty,
         Optional<WhenNew> whenNew,
         Optional<Comparison> contradictedProbe,
+        Optional<Wall.Reach> probe,
         CleanUp cleanUp,
         Optional<Length> honeCleanUp) {
 
@@ -62,9 +64,14 @@ public record Hole(
                 .map(diameter -> with.budget(diameter, bore.expansion()));
         Optional<WhenNew> whenNew = WhenNew.of(corrected.wall(), presentLeast, diameters.map(Limits::least));
         Optional<Comparison> contradictedProbe = contradictedProbe(corrected, diameters, budget);
-        Optional<Wall.Reach> probe = corrected.wall().reach().filter(reach -> contradictedProbe.isEmpty());
         Uncertainty reading = budget.orElse(Uncertainty.NONE);
-        CleanUp cleanUp = HoleCleanUp.byBar(corrected, probe, whenNew, bore.centringError(), reading);
+        CleanUp unprobed = HoleCleanUp.byBar(corrected, Optional.empty(), whenNew, bore.centringError(), reading);
+        Optional<CleanUp> probed = corrected
+                .wall()
+                .reach()
+                .filter(reach -> contradictedProbe.isEmpty())
+                .map(reach -> HoleCleanUp.byBar(corrected, Optional.of(reach), whenNew, bore.centringError(), reading))
+                .filter(cleanUp -> !cleanUp.isWorthLessThan(unprobed));
         Optional<Length> honeCleanUp = HoleCleanUp.byHone(at20, survey.findings(), bore.honeCleanUp());
         return new Hole(
                 cylinder,
@@ -75,7 +82,8 @@ public record Hole(
                 reading.expanded(),
                 whenNew,
                 contradictedProbe,
-                cleanUp,
+                survey.wall().reach().filter(reach -> probed.isPresent()),
+                probed.orElse(unprobed),
                 honeCleanUp);
     }
 
@@ -109,7 +117,7 @@ public record Hole(
      * @throws java.util.NoSuchElementException if nothing was measured
      */
     public Uncertainty ofDeciding() {
-        return HoleCleanUp.ofDeciding(survey, probe(), ofReading());
+        return HoleCleanUp.ofDeciding(probe, ofReading());
     }
 
     /** Where a check of it stands beside those of other holes. */
@@ -128,28 +136,20 @@ public record Hole(
         return at20.wall()
                 .reach()
                 .flatMap(reach -> diameters.map(all -> ProbedWall.check(
-                        reach.radius(), all.greatest(), ofBoth(budget.orElseThrow(), reach.uncertainty()))))
+                        reach.radius(),
+                        all.greatest(),
+                        HoleCleanUp.ofDeciding(Optional.of(reach), budget.orElseThrow()))))
                 .filter(check -> check.outcome() == Outcome.OUT);
-    }
-
-    /** Of diameters beside a probed wall: the worse of the two. */
-    private static Uncertainty ofBoth(Uncertainty reading, Optional<Length> ofProbe) {
-        return ofProbe.map(reading::withCalibrationNoBetterThan).orElse(reading);
-    }
-
-    /** The probed wall as read; empty when it was not probed, or when the probe contradicts the diameters. */
-    public Optional<Wall.Reach> probe() {
-        return contradictedProbe.isPresent() ? Optional.empty() : survey.wall().reach();
     }
 
     /** The probed wall at 20 °C, read at a temperature; empty likewise. */
     public Optional<Wall.Reach> probeAt20(BoreSpec bore, Temperature temperature) {
-        return probe().map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature)));
+        return probe.map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature)));
     }
 
     /** Whether the wall was probed, and the diameters bear it out. */
     public boolean isProbed() {
-        return probe().isPresent();
+        return probe.isPresent();
     }
 
     /** The clean-up by the bar if all findings whose height nobody noted lay at one height below the deck. */

@@ -39,16 +39,14 @@ public final class HoleCleanUp {
                         .map(needed -> best.map(needed::max).orElse(needed));
         Optional<Length> reach = probe.filter(believed -> !isOpen(at20))
                 .map(wall -> CleanUp.reached(wall.radius(), centringError, wall.fromBarAxis()));
-        Length guard = ofDeciding(at20, probe, reading).expanded().doubled();
+        Length guard = ofDeciding(probe, reading).expanded().doubled();
         return new CleanUp(worst, best, reach, guard, reading.expanded());
     }
 
-    /** Of a probed wall that of what probed it; where something is cut out behind it the diameters count too, and so the worse of the two. */
-    static Uncertainty ofDeciding(CylinderSurvey survey, Optional<Wall.Reach> probe, Uncertainty reading) {
+    /** Beside a probed wall the diameters still count, so what probed it makes it no more certain than they are. */
+    static Uncertainty ofDeciding(Optional<Wall.Reach> probe, Uncertainty reading) {
         return probe.flatMap(Wall.Reach::uncertainty)
-                .map(told -> survey.has(Finding.Weight.MACHINABLE)
-                        ? reading.withCalibrationNoBetterThan(told)
-                        : reading.withCalibration(told))
+                .map(reading::withCalibrationNoBetterThan)
                 .orElse(reading);
     }
 

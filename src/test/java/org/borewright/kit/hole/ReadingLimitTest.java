@@ -123,6 +123,15 @@ class ReadingLimitTest {
                 .isEqualTo(Optional.ofNullable(most).map(limit -> new ReadingLimit(Read.PROBED_WALL, limit)));
     }
 
+    @ParameterizedTest(name = "probed to U = {0}: {1}")
+    @CsvSource({"0.001, 35.094719", "0.005, 35.094719", "0.005001, 35.094718", "0.020, 35.079927"})
+    void aWallThatWasProbedWorseMustLieNearer(Length uncertainty, Length most) {
+        Wall wall = TwinShop.probed(new Wall.Reach(mm("35.060"), true, Optional.of(uncertainty)));
+
+        assertThat(ReadingLimit.byBar(hole(Grids.grid("70.110 70.010"), wall), mm("70.250"), request, bore))
+                .contains(new ReadingLimit(Read.PROBED_WALL, most));
+    }
+
     /** At 30 mm 2·70.020 − 70 + 0.04 + 2d may come to 70.2 − 2U: up to there the finding is no matter of the wall, beyond it lies behind it. */
     @ParameterizedTest(name = "scored {0} at {1}: {2}")
     @CsvSource({

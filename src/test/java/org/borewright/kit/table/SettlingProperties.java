@@ -179,6 +179,33 @@ class SettlingProperties {
                         }));
     }
 
+    /** However poor the probe is, as long as it lies no further than all wear on one wall: the diameters still prove what they prove. */
+    @Property(tries = 300)
+    void toProbeAWallTakesNoSizeAway(
+            @ForAll @LongRange(min = 70_000_000, max = 70_300_000) long diameter,
+            @ForAll @IntRange(max = 100) int percent,
+            @ForAll @LongRange(min = 1, max = 500_000) long uncertainty) {
+        long farthest = diameter - 35_000_000 - diameter / 2;
+        Wall.Reach reach = new Wall.Reach(
+                Length.ofNanometres(diameter / 2 + farthest * percent / 100),
+                false,
+                Optional.of(Length.ofNanometres(uncertainty)));
+        CylinderSurvey read = scored("1", diameter, 0);
+        CylinderSurvey sound = scored("2", 70_000_000, 0);
+
+        Match unprobed = shop.ask(request(20, List.of(read, sound)));
+        Match probed = shop.ask(request(20, List.of(probed(read, reach), sound)));
+
+        for (int size = 0; size < unprobed.table().size(); size++) {
+            assertThat(probed.table().get(size).certainty())
+                    .as("%s, %s", reach, unprobed.table().get(size).size().label())
+                    .isIn(
+                            unprobed.table().get(size).certainty() == Certainty.CERTAIN
+                                    ? List.of(Certainty.CERTAIN)
+                                    : List.of(Certainty.values()));
+        }
+    }
+
     @Property(tries = 200)
     void aFindingOfKnownDepthIsToldAtWhatHeightsItSettlesTheSize(
             @ForAll @Size(3) List<@LongRange(min = 70_001_000, max = 70_110_000) Long> rows,

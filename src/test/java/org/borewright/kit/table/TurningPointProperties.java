@@ -152,12 +152,9 @@ class TurningPointProperties {
     private static CylinderSurvey moved(CylinderSurvey survey, TurningPoint point, Length limit) {
         return switch (point.read()) {
             case PROBED_WALL -> {
-                boolean fromBarAxis = survey.wall().reach().orElseThrow().fromBarAxis();
+                Wall.Reach reach = survey.wall().reach().orElseThrow();
                 yield new CylinderSurvey(
-                        survey.cylinder(),
-                        survey.asRead(),
-                        TwinShop.probed(new Wall.Reach(limit, fromBarAxis)),
-                        survey.findings());
+                        survey.cylinder(), survey.asRead(), TwinShop.probed(reach.at(limit)), survey.findings());
             }
             case LARGEST_DIAMETER -> {
                 Length largest = survey.asRead().largest().orElseThrow();

@@ -103,7 +103,7 @@ public record CylinderAnswer(
      *
      * @param best wear shared evenly; absent when nothing was measured
      * @param worst all wear on one wall, or the probed wall; absent when it cannot be known
-     * @param reach the least at which the bar reaches the probed wall; absent where no wall was probed
+     * @param reach the least at which the bar reaches the probed wall; absent where nothing is concluded from a probe
      * @param guard what the worst must be cleared by, twice the uncertainty; a size that misses the reach by more is ruled out
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
