@@ -70,6 +70,7 @@ class ClipFloatTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             WIRE,           PLAY AT MOST, LEAST, GREATEST
             1.000 1.020,    0.100,        IN,    IN
+            1.000001 1.019999, 0.100,     IN,    IN
             1.000 1.020001, 0.100,        OUT,   IN
             1.000 1.020,    0.099999,     IN,    OUT
             0.999999 1.020, 0.100,        IN,    OUT

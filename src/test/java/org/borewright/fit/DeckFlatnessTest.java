@@ -15,10 +15,12 @@ class DeckFlatnessTest {
             FOUND,    STATED,   LIMIT, OUTCOME
             0.040,    ,         0.050, IN
             0.040001, ,         0.050, TOO_CLOSE
+            0.050,    ,         0.050, TOO_CLOSE
             0.059999, ,         0.050, TOO_CLOSE
             0.060,    ,         0.050, OUT
             0.045,    0.005,    0.050, IN
             0.045001, 0.005,    0.050, TOO_CLOSE
+            0.054999, 0.005,    0.050, TOO_CLOSE
             0.055,    0.005,    0.050, OUT
             0,        ,         0.010, IN
             0,        0.010001, 0.010, TOO_CLOSE

@@ -49,6 +49,7 @@ class HoneWindowTest {
             0.012,    0.006,  TOO_CLOSE, IN,        0.008
             0.002,    0.010,  TOO_CLOSE, IN,        0.009998
             0.020,    0.000,  TOO_CLOSE, IN,        0.010
+            0.020001, 0.000,  TOO_CLOSE, TOO_CLOSE, 0.010
             """)
     void aTargetThatCannotBeProvenNamesTheGaugeOrBoth(
             Length hole, Length piston, Outcome least, Outcome greatest, Length gauge) {

@@ -16,6 +16,7 @@ class MassSpreadTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             ONE FROM, TO,     OTHER FROM, TO,     OUTCOME
             250000,   252000, 250000,     252000, IN
+            250000,   251999, 250000,     251999, IN
             250000,   252001, 250000,     252000, OUT
             249999,   252000, 250000,     252000, OUT
             250000,   251000, 251000,     252000, IN

@@ -67,7 +67,7 @@ class PinFitTest {
 
     /** Pin 17.996 to 18.000 in a boss of 18.000 to 18.006: 0 to 0.010. */
     @ParameterizedTest
-    @CsvSource({"0, 0.010, IN, IN", "0.000001, 0.010, OUT, IN", "0, 0.009999, IN, OUT"})
+    @CsvSource({"0, 0.010, IN, IN", "-0.000001, 0.010001, IN, IN", "0.000001, 0.010, OUT, IN", "0, 0.009999, IN, OUT"})
     void thePistonHasItsOwnLimits(Length atLeast, Length atMost, Outcome least, Outcome greatest) {
         PinSeat boss = new PinSeat(limits("18.000", "18.006"), new Limits(atLeast, atMost));
         List<Comparison> checks = PinFit.inPiston(pin(limits("17.996", "18.000")), boss);

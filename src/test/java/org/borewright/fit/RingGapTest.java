@@ -73,6 +73,7 @@ class RingGapTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             RING FROM, TO,       LEAST, GREATEST
             0.350000,  0.600000, IN,    IN
+            0.350001,  0.599999, IN,    IN
             0.349999,  0.600000, OUT,   IN
             0.350000,  0.600001, IN,    OUT
             """)

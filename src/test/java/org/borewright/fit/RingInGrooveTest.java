@@ -30,6 +30,7 @@ class RingInGrooveTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             GROOVE,            RING,              AT LEAST, AT MOST, LEAST, GREATEST
             2.063 2.080,       1.978 2.000,       0.063,    0.102,   IN,    IN
+            2.063001 2.079999, 1.978 2.000,       0.063,    0.102,   IN,    IN
             2.062999 2.080,    1.978 2.000,       0.063,    0.102,   OUT,   IN
             2.063 2.080001,    1.978 2.000,       0.063,    0.102,   IN,    OUT
             2.063 2.080,       1.978 2.000001,    0.063,    0.102,   OUT,   IN

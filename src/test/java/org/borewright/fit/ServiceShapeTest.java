@@ -22,6 +22,7 @@ class ServiceShapeTest {
             0.049183, 0.074183,     IN,        IN
             0.049184, 0.074183,     TOO_CLOSE, IN
             0.049183, 0.074184,     IN,        TOO_CLOSE
+            0.050000, 0.075000,     TOO_CLOSE, TOO_CLOSE
             0.050816, 0.075817,     TOO_CLOSE, OUT
             0.050817, 0.075816,     OUT,       TOO_CLOSE
             """)

@@ -62,6 +62,7 @@ class WallLeftTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             LEAST,    SLEEVE MADE, SLEEVED BEFORE, SLEEVE FOUND, WALL FOUND, OUTCOME
             2.190,    75.000,      false,          ,             ,           IN
+            2.189999, 75.000,      false,          ,             ,           IN
             2.190001, 75.000,      false,          ,             ,           OUT
             2.190,    75.000,      false,          60.000,       ,           IN
             2.190,    75.000,      false,          ,             2.550,      IN
@@ -81,6 +82,7 @@ class WallLeftTest {
             2.190,    75.000,      true,           ,             9.000,      UNKNOWN
             3.640,    ,            false,          ,             4.000,      IN
             3.640001, ,            false,          ,             4.000,      TOO_CLOSE
+            3.690,    ,            false,          ,             4.000,      TOO_CLOSE
             3.739999, ,            false,          ,             4.000,      TOO_CLOSE
             3.740,    ,            false,          ,             4.000,      OUT
             2.190,    ,            false,          ,             ,           UNKNOWN
@@ -129,7 +131,14 @@ class WallLeftTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"73.620, 1.500, IN", "73.620, 1.500001, OUT", "73.619999, 1.500, OUT", "73.620, ,", ", 1.500,"})
+    @CsvSource({
+        "73.620, 1.500, IN",
+        "73.620, 1.499999, IN",
+        "73.620, 1.500001, OUT",
+        "73.619999, 1.500, OUT",
+        "73.620, ,",
+        ", 1.500,"
+    })
     void theSpigotHasItsOwnLeast(Length outside, Length least, Outcome outcome) {
         WallShape made = new WallShape(
                 Optional.empty(),

@@ -63,6 +63,23 @@ class StocktakingTest {
         assertThat(shelf("OSTRAVEL-4").engine().limits().finishedShape()).isEqualTo(Length.ofMicrometres(12));
     }
 
+    /** +1.00 mm, +0.040 in: common practice, where the engine states no largest oversize of its own. */
+    @ParameterizedTest
+    @CsvSource({"MILLIMETRE, , 1.000", "INCH, , 1.016", "INCH, 0.762, 0.762", "MILLIMETRE, 1.500, 1.500"})
+    void theLargestOversizeGoesByTheStepsOfTheEngine(LengthUnit steps, Length stated, Length largest) {
+        CatalogRows rows =
+                Delivery.from(Path.of("src/test/resources/catalog-small")).rows();
+        rows.of(EngineRow.class).forEach(row -> {
+            row.steps = steps;
+            row.largestOversize = stated;
+        });
+        Shelf shelf = Stocktaking.of(rows, SMALL.revision(), Instant.EPOCH)
+                .shelf("HALVERN-T2")
+                .orElseThrow();
+
+        assertThat(shelf.engine().bore().largestOversize()).isEqualTo(largest);
+    }
+
     /** How far an iron sleeve follows the aluminium around it is only estimated: 3 × 10⁻⁶ /K where nothing is stated. */
     @ParameterizedTest
     @CsvSource({

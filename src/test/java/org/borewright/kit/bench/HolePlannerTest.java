@@ -47,7 +47,13 @@ class HolePlannerTest {
 
     /** The target lies 0.020 above the least: a hole known to 0.020 can be proven there with whatever piston comes, and to no more. */
     @ParameterizedTest(name = "gauge of {0}: {1}")
-    @CsvSource({"0.019, PROVISIONAL, ''", "0.020, HOLD, TARGET_NOT_PROVEN", "0.050, HOLD, TARGET_NOT_PROVEN"})
+    @CsvSource({
+        "0.019, PROVISIONAL, ''",
+        "0.019935, PROVISIONAL, ''",
+        "0.019936, HOLD, TARGET_NOT_PROVEN",
+        "0.020, HOLD, TARGET_NOT_PROVEN",
+        "0.050, HOLD, TARGET_NOT_PROVEN"
+    })
     void aGaugeTooCoarseForAnyPistonStopsTheWorkBeforeOneIsMeasured(
             Length uncertainty, Readiness readiness, String reason) {
         bench.gauge = new Gauge(

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
@@ -41,6 +42,21 @@ class FaultsOfARequestTest {
         if (answer.jsonPath().getList("errors").size() == 1) {
             assertThat(answer.jsonPath().getString("type")).isEqualTo("/problems/" + row.getString(4));
         }
+    }
+
+    /** A limit that a fault names is itself believed. */
+    @ParameterizedTest(name = "{1} at {0}")
+    @CsvSource({
+        "/cylinders/1/diameter, 77.1",
+        "/cylinders/1/diameter, 78.745",
+        "/cylinders/3/lastFinish, 77.1",
+        "/cylinders/2/wallReach/radius, 38.55",
+        "/cylinders/2/wallReach/radius, 39.3725",
+        "/cylinders/2/wallReach/uncertainty, 0.5",
+        "/gauge/uncertainty, 0.5",
+    })
+    void whatLiesOnALimitIsRead(String place, String figure) {
+        match(SampleRequest.inlineFour().with(place, figure).text()).then().statusCode(200);
     }
 
     /** That another is missing follows from it. */
