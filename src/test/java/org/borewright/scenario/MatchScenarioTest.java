@@ -53,7 +53,7 @@ class MatchScenarioTest {
                 .body("bill.lines.number", hasItem("OVS4-GK"));
     }
 
-    /** 2·(38.67 ∓ 0.02): the worst of a probed wall, and from where on the bar may reach it; no other hole has the latter. */
+    /** 2·(38.67 + 0.02) is the worst of a probed wall, 2·(38.67 − 0.02) from where on the bar may reach it; no other hole has the latter. */
     @Test
     void ofAProbedWallIsToldWhatItRulesOut() {
         match(
