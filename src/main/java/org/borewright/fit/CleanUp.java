@@ -9,7 +9,7 @@ import org.borewright.measure.Length;
  *
  * @param worst all wear on one wall, defects at the worst place, or the probed wall; empty when that cannot be known
  * @param best wear shared evenly; empty when nothing was measured
- * @param reach the least diameter at which the bar reaches the probed wall; empty where no wall was probed, or nothing is concluded from the probe
+ * @param reach the least diameter at which the bar reaches the probed wall; empty where nothing is concluded from a probe
  * @param guard of the worst and of the reach: twice the uncertainty of what decides, a diameter or the probed wall, for both count it twice
  * @param uncertainty of a single diameter, the guard of the best
  */

@@ -147,7 +147,7 @@ public record Hole(
         return probe.map(reach -> reach.at(bore.expansion().atReference(reach.radius(), temperature)));
     }
 
-    /** Whether the wall was probed, and the diameters bear it out. */
+    /** Whether the wall was probed, the diameters bear it out, and they alone prove no more. */
     public boolean isProbed() {
         return probe.isPresent();
     }
