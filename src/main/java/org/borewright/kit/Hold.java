@@ -138,7 +138,7 @@ public record Hold(
         FINDING_TO_CUT(
                 "A finding must be cut out of a finished hole.",
                 "Bore or hone all holes to the size that brings them together, or sleeve that one."),
-        /** A finished hole of a wall that is never cut, and no piston runs in it. */
+        /** A hole of a wall that is never cut, and no piston runs in it. */
         NEVER_CUT(
                 "No piston that is made runs in the hole as it is, and its wall is never bored or honed.",
                 "Ask a specialist about plating it anew or a sleeve, or find another barrel."),

@@ -36,7 +36,8 @@ record MatchCautions(Engine engine, MatchRequest request, Optional<Length> ports
                 .ofTorques(torques);
         ofPresentSize(cautions, request.present());
         ofDeck(cautions, engine, request.deck());
-        cautions.when(portsHigher.isPresent(), Caution.PORT_TIMING);
+        cautions.when(portsHigher.isPresent(), Caution.PORT_TIMING)
+                .when(holes.stream().anyMatch(report -> report.hole().isProbeSetAside()), Caution.PROBE_SET_ASIDE);
         holes.forEach(report -> cautions.ofSurvey(report.hole().at20()).ofChecks(report.checks()));
         ringsOnly
                 .filter(rings -> rings.certainty() != Certainty.NO)

@@ -81,10 +81,12 @@ final class WornRuling {
     /** No size is called the last while a hole is in question. */
     private Ruling noneLeft() {
         List<Hold> queries = Hold.onQueries(holes);
+        Hold.Reason reason = table.stream().anyMatch(row -> row.choice().isPresent())
+                        && table.stream().allMatch(SizeRow::isAsItIs)
+                ? Hold.Reason.NEVER_CUT
+                : Hold.Reason.NO_SIZE_LEFT;
         return queries.isEmpty()
-                ? Ruling.without(
-                        Verdict.NO_COMMON_SIZE,
-                        List.of(Hold.in(Hold.Reason.NO_SIZE_LEFT, HardestHoles.excluded(table))))
+                ? Ruling.without(Verdict.NO_COMMON_SIZE, List.of(Hold.in(reason, HardestHoles.excluded(table))))
                 : Ruling.without(Verdict.HOLD, queries);
     }
 

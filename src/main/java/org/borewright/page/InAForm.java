@@ -42,9 +42,21 @@ final class InAForm {
                 fault.part(),
                 fault.value(),
                 fault.limit(),
-                said(fault.reason()),
+                said(withLimit(fault)),
                 said(fault.wayOut()),
                 fault.suggestion());
+    }
+
+    /** What a form says of a figure names the range that the API tells beside it. */
+    private static String withLimit(Fault fault) {
+        boolean ofRange = fault.type() == ProblemType.BAD_FIGURE || fault.type() == ProblemType.BAD_READING;
+        String limit = fault.limit();
+        return !ofRange
+                        || limit == null
+                        || fault.reason().contains(limit)
+                        || !fault.reason().endsWith(".")
+                ? fault.reason()
+                : fault.reason().substring(0, fault.reason().length() - 1) + ": " + limit + ".";
     }
 
     /** A sentence in words of a form. */
@@ -88,7 +100,9 @@ final class InAForm {
         words.put(ProblemType.UNCLEAR_STAMP.wayOut(), "Measure a piston, and type the size as it is labelled.");
         words.put(ProblemType.MISSING_FIELD.wayOut(), "Fill it in.");
         words.put(ProblemType.WRONG_FORM.wayOut(), "Type it as its label says.");
-        words.put(ProblemType.BAD_GRID.wayOut(), "Type a dash where a place could not be measured, as over a port.");
+        words.put(
+                ProblemType.BAD_GRID.wayOut(),
+                "Type the depths from the deck down, and a dash where a place could not be measured, as over a port.");
         words.put(ProblemType.SEVERAL_FAULTS.wayOut(), "Put all of them right and send the form again.");
         words.put(
                 ProblemType.UNKNOWN_GAUGE.wayOut(),

@@ -196,6 +196,23 @@ class HoldsMatchTest {
         assertThat(String.join(" ", only(match).cylinders())).isEqualTo(cylinders);
     }
 
+    /** A worn plated hole: 69.981 is too tight for 69.950 and 0.040, 70.060 too loose for 69.940 and 0.100; neither asks for a sleeve first. */
+    @ParameterizedTest(name = "plated, worn to {0}: {1} {2}")
+    @CsvSource({
+        "69.981, NO_COMMON_SIZE, NEVER_CUT 1",
+        "70.060, NO_COMMON_SIZE, NEVER_CUT 1",
+        "70.010, SERVES,         ''",
+    })
+    void aWornPlatedHoleThatNoPistonRunsInIsNotSaidToComeOutUnclean(String diameter, Verdict verdict, String holds) {
+        TwinShop shop = new TwinShop();
+        shop.construction = Construction.PLATED;
+
+        Match match = shop.worn("standard", diameter, "70.010");
+
+        assertThat(match.ruling().verdict()).isEqualTo(verdict);
+        assertThat(String.join(" ", said(match))).isEqualTo(holds);
+    }
+
     /** Nothing but a hone settles a poor surface, and nothing but a bar what is cut out: neither may touch a plated wall. */
     @ParameterizedTest(name = "{0}, {1}, {2}: {3} {4}")
     @CsvSource({

@@ -66,7 +66,7 @@ class WordsOfTheKitTest {
                                 + "probe the wall: it settles the size if it lies within this of the axis; "
                                 + "probe the wall from the bar's own axis: it settles the size if it lies within this of it; "
                                 + "measure the pistons and pair them: a measured piston takes the place of its tolerance; "
-                                + "measure again with a gauge of a smaller uncertainty"));
+                                + "measure again with a gauge of a smaller uncertainty; probe the wall again with something of a smaller uncertainty"));
     }
 
     @ParameterizedTest

@@ -214,8 +214,8 @@ class WornHolesMatchTest {
     @ParameterizedTest(name = "probed at {0}, from the bar''s axis {1}: {2}")
     @CsvSource({
         // 2r + 2e lies 0.005 below 70.200, and only the guard of 2U is missing
-        "35.0775, false, BETTER_GAUGE",
-        "35.0975, true, BETTER_GAUGE",
+        "35.0775, false, BETTER_PROBE",
+        "35.0975, true, BETTER_PROBE",
         // 0.002 below it: 2U of the temperature alone is more, but the wall may stand nearer to the bar's own axis
         "35.079, false, PROBE_FROM_BAR_AXIS",
         // 2r + 2e lies above it, but the wall may stand nearer to the bar's own axis
@@ -296,6 +296,16 @@ class WornHolesMatchTest {
         return probing(shop, new Wall.Reach(mm(radius), fromBarAxis));
     }
 
+    /** The hold on it says what there is to say. */
+    @Test
+    void aProbeThatContradictsTheDiametersIsNoneThatIsSetAside() {
+        Match match = probed(new TwinShop(), "34.000");
+
+        assertThat(match.surveyed().get(0).isProbed()).isFalse();
+        assertThat(match.cautions()).doesNotContain(Caution.PROBE_SET_ASIDE);
+        assertThat(match.ruling().holds()).isNotEmpty();
+    }
+
     private static MatchRequest probing(TwinShop shop, Wall.Reach reach) {
         return probing(shop, mm("70.110"), reach);
     }
@@ -346,6 +356,7 @@ class WornHolesMatchTest {
 
         assertThat(TwinShop.named(match)).isEqualTo("+0.25");
         assertThat(match.surveyed().get(0).isProbed()).isEqualTo(counts);
+        assertThat(match.cautions().contains(Caution.PROBE_SET_ASIDE)).isNotEqualTo(counts);
     }
 
     /** 70.2 − 2·35.070 − 0.04 leaves 0.020 mm: √(0.010² − 2.888 µm²), rounded down. */
@@ -357,7 +368,7 @@ class WornHolesMatchTest {
         Settling settling = shop.ask(probing(shop, reach)).settling().orElseThrow();
 
         assertThat(settling.readings()).hasSize(1);
-        assertThat(settling.readings().get(0).what()).isEqualTo(Settling.What.BETTER_GAUGE);
+        assertThat(settling.readings().get(0).what()).isEqualTo(Settling.What.BETTER_PROBE);
         assertThat(settling.readings().get(0).gauge().orElseThrow().atMost()).isEqualTo(mm("0.009854"));
     }
 

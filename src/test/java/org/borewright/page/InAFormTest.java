@@ -81,6 +81,28 @@ class InAFormTest {
         assertThat(InAForm.said(said)).isEqualTo(said);
     }
 
+    /** The API tells the range beside the reason; a form has one sentence. What is not of a range says no more than it did. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "BAD_FIGURE   | The length is outside its range. | 0 to 5.000 mm | The length is outside its range: 0 to 5.000 mm.",
+                "BAD_READING  | It is larger than any hole.      | up to 60 mm   | It is larger than any hole: up to 60 mm.",
+                "BAD_FIGURE   | It must lie in 5 to 40 °C.       | 5 to 40 °C    | It must lie in 5 to 40 °C.",
+                "BAD_FIGURE   | It is no figure.                 | -             | It is no figure.",
+                "WRONG_FORM   | It is no list.                   | a list        | It is no list.",
+            })
+    void aFormNamesTheRangeOfAFigure(ProblemType type, String reason, String limit, String said) {
+        Fault plain = Fault.of(type, "/deckSkim", reason);
+        Fault fault = limit == null ? plain : plain.against(limit);
+
+        assertThat(Entry.of(Form.empty(), new Problem(type, 422, "One.", List.of(fault)))
+                        .faults())
+                .extracting(Fault::reason)
+                .containsExactly(said);
+    }
+
     @Test
     void aRefusedFormSaysItOfEachFaultAndOfAllAndAnswersWithTheSameStatus() {
         Fault fault = Fault.of(ProblemType.BAD_DATE, "/date", "No such day.").against("a day");

@@ -240,7 +240,7 @@ public enum ProblemType {
             422,
             "A grid does not hold together",
             "A grid has one row of readings per depth and one reading per axis, depths rise, axes differ, and at least one place was measured.",
-            "Write null where a place could not be measured, as over a port."),
+            "Name each axis once, the depths from the deck down, and write null where a place could not be measured, as over a port."),
     /** A gauge that is described otherwise than in the register. */
     GAUGE_DIFFERS(
             422,

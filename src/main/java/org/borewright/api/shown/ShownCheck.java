@@ -126,7 +126,16 @@ public record ShownCheck(
             case IN -> check.rule() == Rule.RING_GAP_TO_FILE ? check.rule().wayOut() : null;
             case NOT_CHECKED, UNKNOWN -> null;
             case OUT -> check.rule().wayOut();
-            case TOO_CLOSE -> check.rule() == Rule.RING_FILED ? check.rule().wayOut() : closer(check, unit);
+            case TOO_CLOSE -> tooClose(check, unit);
+        };
+    }
+
+    private static @Nullable String tooClose(Check check, LengthUnit unit) {
+        String closer = closer(check, unit);
+        return switch (check.rule()) {
+            case RING_FILED -> check.rule().wayOut();
+            case DECK_FLATNESS -> closer + ", or " + check.rule().wayOut();
+            default -> closer;
         };
     }
 

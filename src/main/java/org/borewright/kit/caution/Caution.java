@@ -17,6 +17,9 @@ public enum Caution {
     LOBES("However many axes are read, a two-point gauge misses lobes of an odd number."),
     /** One diameter only. */
     SINGLE_DIAMETER("A single diameter says nothing of taper or out-of-round, and may not be the largest."),
+    /** A probe worth so little that the diameters prove more without it. */
+    PROBE_SET_ASIDE(
+            "What probed a wall tells less of it than the diameters alone, so the probe is set aside: probe it with something worth as much as the gauge of the holes."),
     /** Nobody wrote the temperature down. */
     TEMPERATURE_NOT_STATED("No temperature was stated: taken as 20 ± 5 °C, and that widens every uncertainty."),
     /** Far from 20 °C. */

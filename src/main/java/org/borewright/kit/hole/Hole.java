@@ -152,6 +152,11 @@ public record Hole(
         return probe.isPresent();
     }
 
+    /** Whether it was probed with something so little worth that the diameters prove more without it. */
+    public boolean isProbeSetAside() {
+        return survey.wall().reach().isPresent() && probe.isEmpty() && contradictedProbe.isEmpty();
+    }
+
     /** The clean-up by the bar if all findings whose height nobody noted lay at one height below the deck. */
     public CleanUp cleanUpAt(Length height, BoreSpec bore, Temperature temperature) {
         return HoleCleanUp.byBar(

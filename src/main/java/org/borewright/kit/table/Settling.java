@@ -49,8 +49,10 @@ public record Settling(SizeRow row, List<Reading> readings) {
         PROBE_FROM_BAR_AXIS("probe the wall from the bar's own axis: it settles the size if it lies within this of it"),
         /** The clearance in a hole that is left as it is. */
         MEASURE_PISTONS("measure the pistons and pair them: a measured piston takes the place of its tolerance"),
-        /** A hole to be honed, or the wall already probed, with a better gauge. */
-        BETTER_GAUGE("measure again with a gauge of a smaller uncertainty");
+        /** A hole to be honed, or all wear on one wall, with a better gauge. */
+        BETTER_GAUGE("measure again with a gauge of a smaller uncertainty"),
+        /** The wall already probed, with something better. */
+        BETTER_PROBE("probe the wall again with something of a smaller uncertainty");
 
         private final String label;
 
@@ -92,17 +94,12 @@ public record Settling(SizeRow row, List<Reading> readings) {
         }
 
         /** Empty where no gauge proves it: the value lies on its limit or beyond, where a better reading is more likely to exclude it. */
-        private static Optional<Reading> proving(Comparison close) {
+        private static Optional<Reading> proving(Comparison close, What again) {
             return close.closer()
                     .filter(closer -> close.margin() > 0)
                     .flatMap(closer -> closer instanceof Better better ? Optional.of(better) : Optional.empty())
                     .map(better -> new Reading(
-                            close.place(),
-                            What.BETTER_GAUGE,
-                            Optional.empty(),
-                            Optional.empty(),
-                            List.of(),
-                            Optional.of(better)));
+                            close.place(), again, Optional.empty(), Optional.empty(), List.of(), Optional.of(better)));
         }
     }
 
@@ -163,7 +160,8 @@ public record Settling(SizeRow row, List<Reading> readings) {
     private static Optional<Reading> byBar(Length needed, BoreSpec bore, Hole hole, HoleAtSize fate) {
         Length barSize = fate.finish().minus(bore.honeStock());
         return Reading.proving(
-                CleanUpCheck.byBar(needed, barSize, hole.ofDeciding()).at(hole.name()));
+                CleanUpCheck.byBar(needed, barSize, hole.ofDeciding()).at(hole.name()),
+                hole.isProbed() ? What.BETTER_PROBE : What.BETTER_GAUGE);
     }
 
     /** The heights at which what nobody noted the height of would not stand in the way; empty where there is none. */
@@ -200,8 +198,10 @@ public record Settling(SizeRow row, List<Reading> readings) {
         Length finish = fate.finish();
         if (fate.work() == Work.HONE_ONLY) {
             return hole.honeCleanUp()
-                    .flatMap(needed -> Reading.proving(CleanUpCheck.byHone(needed, finish, hole.ofReading())
-                            .at(hole.name())));
+                    .flatMap(needed -> Reading.proving(
+                            CleanUpCheck.byHone(needed, finish, hole.ofReading())
+                                    .at(hole.name()),
+                            What.BETTER_GAUGE));
         }
         return probed.flatMap(reach -> hole.cleanUp().worst())
                 .flatMap(needed -> byBar(needed, bore, hole, fate))

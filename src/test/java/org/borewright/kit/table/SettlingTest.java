@@ -99,7 +99,7 @@ class SettlingTest {
 
     /** 2·35.200 + 0.04 clears the bar of 70.450 by 0.010, and 2U is 0.010 562: nothing is left to probe, and the gauge is named once. */
     @Test
-    void aProbedWallTooNearTheBarIsReadAgainWithABetterGauge() {
+    void aProbedWallTooNearTheBarIsProbedAgainWithSomethingBetter() {
         CylinderSurvey probed = new CylinderSurvey(
                 "1", new SingleDiameter(mm("70.100")), TwinShop.probed(new Wall.Reach(mm("35.200"), false)), List.of());
 
@@ -108,7 +108,7 @@ class SettlingTest {
                         .orElseThrow()
                         .readings())
                 .extracting(Reading::what)
-                .containsExactly(What.BETTER_GAUGE);
+                .containsExactly(What.BETTER_PROBE);
     }
 
     /** Finished for a piston of 69.940 to 69.950, of which the smaller bears 70.040: 70.042 is too close to call. */

@@ -91,6 +91,17 @@ class ProposalTest {
                         .contains("Cylinder 1 was not measured.", "Cylinder 2 was not measured."));
     }
 
+    /** The size of the other is named and held by that alone: it is said once, of the hole. */
+    @Test
+    void besideAFinishedHoleTheOneThatNobodyMeasuredIsSaidOnce() {
+        MatchRequest request =
+                shop.request(Condition.FINISHED, "", surveys("-", "70.510")).with(FLAT);
+
+        assertThat(proposals(request))
+                .extracting(way -> way.size().map(Size::label).orElse(""), Proposal::conditions)
+                .containsExactly(tuple("+0.50", List.of("Cylinder 1 was not measured.")));
+    }
+
     @Test
     void aDeckThatNobodyMeasuredIsACondition() {
         MatchRequest flat = worn("-", "-");
