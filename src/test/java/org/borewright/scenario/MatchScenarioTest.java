@@ -64,7 +64,10 @@ class MatchScenarioTest {
                 .body("cylinders[3].cleanUp.worst.nm", equalTo(77_380_000))
                 .body("cylinders[3].cleanUp.reach.nm", equalTo(77_300_000))
                 .body("cylinders[3].cleanUp.guard.nm", greaterThan(40_000))
+                .body("cylinders[3].cleanUp.budget.gauge.nm", equalTo(10_000))
+                .body("cylinders[3].budget.gauge.nm", equalTo(2_500))
                 .body("cylinders[2].cleanUp.guard.nm", lessThan(11_000))
+                .body("cylinders[2].cleanUp.budget", nullValue())
                 .body("cylinders.cleanUp.reach.nm", equalTo(List.of(77_300_000)));
     }
 

@@ -105,20 +105,24 @@ public record CylinderAnswer(
      * @param worst all wear on one wall, or the probed wall; absent when it cannot be known
      * @param reach the least at which the bar reaches the probed wall; absent where nothing is concluded from a probe
      * @param guard what the worst must be cleared by, twice the uncertainty; a size that misses the reach by more is ruled out
+     * @param budget what that uncertainty is made of, where a wall was probed with something worth less than the gauge; else it is that of the hole
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record CleanUpAnswer(
             @Nullable ShownLength best,
             @Nullable ShownLength worst,
             @Nullable ShownLength reach,
-            ShownLength guard) {
+            ShownLength guard,
+            @Nullable BudgetAnswer budget) {
 
-        static CleanUpAnswer of(CleanUp cleanUp, LengthUnit unit) {
+        static CleanUpAnswer of(CleanUp cleanUp, Hole hole, LengthUnit unit) {
+            boolean isOfProbe = hole.budget().isPresent() && !hole.ofDeciding().equals(hole.ofReading());
             return new CleanUpAnswer(
                     ShownLength.of(cleanUp.best(), unit),
                     ShownLength.of(cleanUp.worst(), unit),
                     ShownLength.of(cleanUp.reach(), unit),
-                    ShownLength.of(cleanUp.guard(), unit, Flattery.UNCERTAINTY));
+                    ShownLength.of(cleanUp.guard(), unit, Flattery.UNCERTAINTY),
+                    isOfProbe ? BudgetAnswer.of(hole.ofDeciding(), unit) : null);
         }
     }
 
@@ -153,7 +157,9 @@ public record CylinderAnswer(
                                 known.from().label()))
                         .orElse(null),
                 report.cleanUp().isPresent() ? ShownLength.of(hole.wear(), unit) : null,
-                report.cleanUp().map(cleanUp -> CleanUpAnswer.of(cleanUp, unit)).orElse(null),
+                report.cleanUp()
+                        .map(cleanUp -> CleanUpAnswer.of(cleanUp, hole, unit))
+                        .orElse(null),
                 FindingAnswer.of(hole, mayBeCut, unit),
                 fate.map(at -> at.work().label()).orElse(null),
                 fate.map(at -> at.piston().number().text()).orElse(null),
